@@ -1,0 +1,39 @@
+/**
+ * The part: a chain of flats and bends, as seen in section with the marked face up and flat 1 at the left.
+ * Lengths of flats run from bend tangent line to bend tangent line; flats and bends count from 0 in the engine.
+ */
+import type { Metal } from "../metal/metal.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+
+export type Turn = "up" | "down";
+
+/** Which end of the part lies in the throat: `start` clamps flats 1…i of bend i, `end` the rest. */
+export type End = "start" | "end";
+
+export interface Bend {
+  /** Finished bend angle, measured from flat, after springback. */
+  readonly angleDeg: Deg;
+  readonly turn: Turn;
+  /** Inside radius that the brake forms. */
+  readonly insideRadiusMm: Mm;
+  /** Leaf angle to swing to, so that the bend relaxes to `angleDeg`. */
+  readonly overbendDeg: Deg;
+  /** Length of sheet that the bend takes up, on its neutral line. */
+  readonly allowanceMm: Mm;
+  /** Bend setback to the outside mold line, (r + T)·tan(θ/2). */
+  readonly bendSetbackMm: Mm;
+  /** Bend deduction, 2·SB − BA. */
+  readonly deductionMm: Mm;
+}
+
+export interface Part {
+  readonly name: string;
+  readonly metal: Metal;
+  readonly thicknessMm: Mm;
+  readonly kFactor: number;
+  /** Length along the bend lines, when the job gives it. */
+  readonly lengthMm?: Mm;
+  /** Tangent-to-tangent lengths, one more than there are bends. */
+  readonly flatsMm: readonly Mm[];
+  readonly bends: readonly Bend[];
+}
