@@ -1,0 +1,31 @@
+/**
+ * A finger: nose, front face leaning back at the nose angle up to its height, flat foot.
+ * Corners, nose coordinates: [V, 0] (Rn), [V − height/tan β, height] (topRadius), [−footDepth, height], [−footDepth, 0].
+ */
+import type { Deg, Mm } from "../units/quantity.ts";
+import { type ClampResult, frontedClamp, type Holder } from "./frontedClamp.ts";
+
+export interface FingerMeasures {
+  /** 45 leans back at 45°, 90 is square. */
+  readonly noseAngleDeg: Deg;
+  readonly noseRadiusMm: Mm;
+  readonly heightMm: Mm;
+  readonly footDepthMm: Mm;
+  readonly topRadiusMm?: Mm;
+  readonly holder?: Holder;
+}
+
+/** @example fingerClamp({ noseAngleDeg: 45, noseRadiusMm: 0.8, heightMm: 25, footDepthMm: 40 }) */
+export function fingerClamp(finger: FingerMeasures): ClampResult {
+  const { noseAngleDeg, noseRadiusMm, heightMm, footDepthMm, topRadiusMm = 0, holder } = finger;
+  return frontedClamp({
+    kind: "finger",
+    noseAngleDeg,
+    noseRadiusMm,
+    topRadiusMm,
+    heightMm,
+    depthMm: footDepthMm,
+    ...(holder && { holder }),
+    keys: { height: "height", depth: "footDepth" },
+  });
+}
