@@ -1,0 +1,46 @@
+/**
+ * Outlines, lines and arcs as SVG path data, y turned over (SVG counts y downward).
+ * Arcs stay arcs: SVG 2 chapter 9.3.8, elliptical arc command, with equal radii.
+ * Coordinates are written to 1e-4 mm; that rounding is the only departure from the model.
+ */
+import type { Edge, Outline } from "../plane/outline.ts";
+import type { Point } from "../plane/point.ts";
+
+/** A number as short as 1e-4 mm allows. @example shortNumber(1.50000001) // "1.5" */
+export function shortNumber(value: number): string {
+  const rounded = Math.round(value * 1e4) / 1e4;
+  return `${rounded === 0 ? 0 : rounded}`;
+}
+
+/** A point in SVG's frame. @example svgPoint({ x: 1, y: 2 }) // "1 -2" */
+export function svgPoint(point: Point): string {
+  return `${shortNumber(point.x)} ${shortNumber(-point.y)}`;
+}
+
+/**
+ * Arc command(s) from the pen's place, run through `sweepRad` (counter-clockwise positive, y up).
+ * A sweep of half a turn or more is written as two arcs: one alone would be ill-conditioned, or vanish for a full circle.
+ */
+export function arcTo(center: Point, radius: number, startRad: number, sweepRad: number): string {
+  const pieces = Math.abs(sweepRad) > Math.PI * 0.99 ? 2 : 1;
+  const direction = sweepRad > 0 ? 0 : 1;
+  let text = "";
+  for (let piece = 1; piece <= pieces; piece++) {
+    const angle = startRad + (sweepRad * piece) / pieces;
+    const to = { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
+    text += `A${shortNumber(radius)} ${shortNumber(radius)} 0 0 ${direction} ${svgPoint(to)}`;
+  }
+  return text;
+}
+
+function edgeTo(edge: Edge): string {
+  if (edge.kind === "line") return `L${svgPoint(edge.to)}`;
+  return arcTo(edge.center, edge.radius, edge.startRad, edge.sweepRad);
+}
+
+/** A closed outline as path data. */
+export function outlinePath(outline: Outline): string {
+  const first = outline.edges[0];
+  if (first === undefined) return "";
+  return `M${svgPoint(first.from)}${outline.edges.map(edgeTo).join("")}Z`;
+}

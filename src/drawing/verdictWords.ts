@@ -1,0 +1,44 @@
+/**
+ * The answer to a job in one plain sentence, as the command prints it first and the page keeps on top.
+ */
+import type { Answer, StepAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import { lengthWords } from "./lengthWords.ts";
+import { blockWords, throatWords } from "./stepWords.ts";
+
+/** The step with the least measured clearance; undefined where nothing was left to measure. */
+export function tightestStep(answer: Answer): StepAnswer | undefined {
+  let tightest: StepAnswer | undefined;
+  for (const step of answer.order) {
+    if (step.clearance === null) continue;
+    if (tightest?.clearance == null || step.clearance < tightest.clearance) tightest = step;
+  }
+  return tightest;
+}
+
+/**
+ * Verdict first, then how to begin or where it stops.
+ * @example verdictSentence(job, answer) // "Folds. Bend 2 first, flat 3 in the throat."
+ */
+export function verdictSentence(job: Job, answer: Answer): string {
+  const given = job.order !== undefined;
+  const blocked = answer.order.find((step) => step.verdict === "hits");
+  if (answer.verdict === "hits") {
+    const where = given ? "Does not fold in this order" : "Does not fold";
+    const words = blocked === undefined ? undefined : blockWords(blocked);
+    if (blocked === undefined || words === undefined) return `${where}.`;
+    return `${where}: ${words} at bend ${blocked.bend}.`;
+  }
+  const first = answer.order[0];
+  if (first === undefined) return "Nothing to bend.";
+  const bendCount = job.part.bends.length;
+  const start = bendCount === 1 ? "Bend 1" : `Bend ${first.bend} first`;
+  const begin = `${start}, ${throatWords(first, bendCount)} in the throat.`;
+  const tightest = tightestStep(answer);
+  const folds = given ? "Folds in this order" : "Folds";
+  if (answer.verdict === "tight" && tightest?.clearance != null) {
+    const spare = lengthWords(tightest.clearance, job.units);
+    return `${folds}, but only just: ${spare} to spare at bend ${tightest.bend}. ${begin}`;
+  }
+  return `${folds}. ${begin}`;
+}
