@@ -1,0 +1,77 @@
+/**
+ * One bend of a part set up in a brake: what stands where before the leaf moves, and how far the leaf goes.
+ * design: apex a(φ) = Px + Py·tan(φ/2); clamped bend tangent at a(θ) − SB; slide along the leaf
+ * u(φ) − u(0) = 2(r + T − Py)·tan(φ/2) − (r + k·T)·φ, from the length that the sheet must keep.
+ */
+import type { Brake } from "../brake/brake.ts";
+import { automaticNoseSetback } from "../brake/noseSetback.ts";
+import { type Chain, chainFrom } from "../part/chain.ts";
+import type { End, Part } from "../part/part.ts";
+import type { Point } from "../plane/point.ts";
+import { type Mm, type Rad, toRad } from "../units/quantity.ts";
+
+export interface Seat {
+  /** Bend being made, from 0. */
+  readonly bend: number;
+  readonly clamped: End;
+  readonly thicknessMm: Mm;
+  readonly insideRadiusMm: Mm;
+  readonly angleRad: Rad;
+  readonly overbendRad: Rad;
+  /** Where the sweep ends: the overbend angle, or the leaf's largest swing when that is less. */
+  readonly sweepRad: Rad;
+  readonly allowanceMm: Mm;
+  readonly pivot: Point;
+  /** x of the clamped bend tangent line in the section frame. */
+  readonly clampedTangentX: Mm;
+  /** x of the moving side's bend tangent line while the leaf is at rest. */
+  readonly movingTangentX: Mm;
+  /** Slide of the moving side along the leaf: slideTan·tan(φ/2) − slideTurn·φ. */
+  readonly slideTan: number;
+  readonly slideTurn: number;
+  /** While the leaf is at φ nothing of the moving flat nearer to the apex than this·tan(φ/2) is checked. */
+  readonly bendZoneTan: number;
+  readonly noseSetbackMm: Mm;
+  readonly movingChain: Chain;
+  readonly clampedChain: Chain;
+}
+
+/** Sets up `bend` (from 0) with the `clamped` end of the part in the throat. */
+export function seatFor(part: Part, brake: Brake, bend: number, clamped: End): Seat {
+  const made = part.bends[bend]!;
+  const T = part.thicknessMm;
+  const r = made.insideRadiusMm;
+  const pivot = brake.leaf.pivot;
+  const angleRad = toRad(made.angleDeg);
+  const overbendRad = toRad(made.overbendDeg);
+  const apexAtAngle = pivot.x + pivot.y * Math.tan(angleRad / 2);
+  const clampedTangentX = apexAtAngle - made.bendSetbackMm;
+  return {
+    bend,
+    clamped,
+    thicknessMm: T,
+    insideRadiusMm: r,
+    angleRad,
+    overbendRad,
+    sweepRad: Math.min(overbendRad, toRad(brake.leaf.swingDeg)),
+    allowanceMm: made.allowanceMm,
+    pivot,
+    clampedTangentX,
+    movingTangentX: clampedTangentX + made.allowanceMm,
+    slideTan: 2 * (r + T - pivot.y),
+    slideTurn: r + part.kFactor * T,
+    bendZoneTan: r + T,
+    noseSetbackMm:
+      brake.noseSetback === "auto"
+        ? automaticNoseSetback({
+            insideRadiusMm: r,
+            thicknessMm: T,
+            overbendDeg: made.overbendDeg,
+            noseRadiusMm: brake.clamp.noseRadiusMm,
+            pivot,
+          })
+        : brake.noseSetback,
+    movingChain: chainFrom(part, bend, clamped === "start" ? "end" : "start"),
+    clampedChain: chainFrom(part, bend, clamped),
+  };
+}
