@@ -23,7 +23,10 @@ export function facesOf(chain: Chain, formed: number, thicknessMm: Mm, trimMm: M
   let dir = 0;
   let straightMm = chain.flatMm[0]! - trimMm;
 
-  const offset = (heightMm: Mm): Point => ({ x: x - heightMm * Math.sin(dir), y: y + heightMm * Math.cos(dir) });
+  const offset = (heightMm: Mm): Point => ({
+    x: x - heightMm * Math.sin(dir),
+    y: y + heightMm * Math.cos(dir),
+  });
   const goStraight = () => {
     const [from, fromOver] = [offset(0), offset(thicknessMm)];
     x += straightMm * Math.cos(dir);
@@ -50,7 +53,15 @@ export function facesOf(chain: Chain, formed: number, thicknessMm: Mm, trimMm: M
     y = center.y - up * underRadius * Math.cos(dir);
     const overRadius = up > 0 ? r : r + thicknessMm;
     under.push({ kind: "arc", from, to: offset(0), center, radius: underRadius, startRad, sweepRad });
-    over.push({ kind: "arc", from: fromOver, to: offset(thicknessMm), center, radius: overRadius, startRad, sweepRad });
+    over.push({
+      kind: "arc",
+      from: fromOver,
+      to: offset(thicknessMm),
+      center,
+      radius: overRadius,
+      startRad,
+      sweepRad,
+    });
     straightMm = chain.flatMm[j + 1]!;
   }
   goStraight();

@@ -1,0 +1,35 @@
+/**
+ * Which inside radii a metal takes at a thickness: the metal's table, straight between its columns.
+ * Tables are for 90° across the grain; a bend along the grain wants more (common practice).
+ * Outside the table's thicknesses the nearest column's multiples are used.
+ */
+import type { Mm } from "../units/quantity.ts";
+import type { Metal } from "./metal.ts";
+
+export interface RadiusLimits {
+  /** Under this a 90° bend is likely to crack. */
+  readonly leastMm: Mm;
+  /** From this on it folds without care; equal to `leastMm` where the table has a single value. */
+  readonly easyMm: Mm;
+  readonly source: string;
+}
+
+/**
+ * Least and easy inside radius for this metal and thickness, or undefined for a metal without a table.
+ * @example radiusLimits(metalNamed("2024-T3")!, 1.6256)?.leastMm // 3 × 1.6256, the column for 0.064 in
+ */
+export function radiusLimits(metal: Metal, thicknessMm: Mm): RadiusLimits | undefined {
+  const columns = metal.radii?.columns;
+  const thinnest = columns?.[0];
+  if (metal.radii === undefined || columns === undefined || thinnest === undefined) return undefined;
+  let [least, easy] = [thinnest.least, thinnest.easy];
+  let below = thinnest;
+  for (const column of columns.slice(1)) {
+    const span = column.thicknessMm - below.thicknessMm;
+    const t = Math.min(1, Math.max(0, (thicknessMm - below.thicknessMm) / span));
+    least += t * (column.least - below.least);
+    easy += t * (column.easy - below.easy);
+    below = column;
+  }
+  return { leastMm: least * thicknessMm, easyMm: easy * thicknessMm, source: metal.radii.source };
+}

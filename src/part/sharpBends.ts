@@ -1,0 +1,50 @@
+/**
+ * A foreman's look at the radii: bends sharper than the metal takes at this thickness, with the table that says so.
+ * Limits are for 90° (metal/radiusLimits.ts); bends under 90° are let off in proportion, sharper ones are not charged more
+ * (common practice). A hair under a printed limit, 1 %, is not told.
+ */
+import { radiusLimits } from "../metal/radiusLimits.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import type { Part } from "./part.ts";
+
+export interface SharpBend {
+  /** Bend, counted from 0. */
+  readonly bend: number;
+  readonly insideRadiusMm: Mm;
+  readonly leastMm: Mm;
+  readonly easyMm: Mm;
+  readonly angleDeg: Deg;
+  /** `cracks`: under the least; `care`: between least and easy. */
+  readonly grade: "cracks" | "care";
+  readonly source: string;
+}
+
+const HAIR = 0.99;
+
+/** Bends whose inside radius is under the metal's limits, in order; none for a metal without a table. */
+export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">): readonly SharpBend[] {
+  const limits = radiusLimits(part.metal, part.thicknessMm);
+  if (limits === undefined) return [];
+  return part.bends.flatMap(({ insideRadiusMm, angleDeg }, bend): SharpBend[] => {
+    const share = Math.min(1, angleDeg / 90);
+    const leastMm = limits.leastMm * share;
+    const easyMm = limits.easyMm * share;
+    if (insideRadiusMm >= easyMm * HAIR) return [];
+    const grade = insideRadiusMm < leastMm * HAIR ? "cracks" : "care";
+    return [{ bend, insideRadiusMm, leastMm, easyMm, angleDeg, grade, source: limits.source }];
+  });
+}
+
+/**
+ * The warning in words, to stand after "Bend 2: ".
+ * @example sharpBendWords({ bend: 0, insideRadiusMm: 0.5, leastMm: 2, easyMm: 4, angleDeg: 90, grade: "cracks", source: "table" }, "2024-T3", "mm")
+ * // "inside radius 0.5 mm is under 2 mm, the least for 2024-T3 here: it is likely to crack (table)."
+ */
+export function sharpBendWords(sharp: SharpBend, metalName: string, unit: LengthUnit): string {
+  const say = (lengthMm: Mm): string => `${formatLength(lengthMm, unit)} ${unit}`;
+  const radius = `inside radius ${say(sharp.insideRadiusMm)}`;
+  if (sharp.grade === "cracks")
+    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).`;
+  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).`;
+}
