@@ -3,9 +3,11 @@
  * SVG 2 (W3C): arcs are written as arcs, layers as groups with a class, looks in one style block.
  * Error bound: coordinates are rounded to 1e-4 mm.
  */
+import type { Point } from "../plane/point.ts";
+import { dimensionStrokes } from "./dimensionStrokes.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { arcTo, outlinePath, shortNumber, svgPoint } from "./pathData.ts";
-import { type MarkSizes, sizesAt, strokesOf } from "./stroke.ts";
+import { strokesOf } from "./stroke.ts";
 import { hatchPatterns, styleRules } from "./svgStyle.ts";
 import { escapeText } from "./svgText.ts";
 
@@ -40,7 +42,14 @@ function arcElement(arc: Extract<Mark, { kind: "arc" }>): string {
   return `<path d="M${svgPoint(from)}${arcTo(center, radius, startRad, sweepRad)}"/>`;
 }
 
-function markElement(mark: Mark, sizes: MarkSizes): string {
+function dimensionElement(mark: Extract<Mark, { kind: "dimension" }>, pageMm: number): string {
+  const { lines, heads, words } = dimensionStrokes(mark, pageMm);
+  const run = (points: readonly Point[]) => `M${points.map(svgPoint).join("L")}`;
+  const figure = textElement({ kind: "text", layer: mark.layer, words: mark.words, ...words });
+  return `<path d="${lines.map(run).join("")}"/><path class="head" d="${heads.map((head) => `${run(head)}Z`).join("")}"/>${figure}`;
+}
+
+function markElement(mark: Mark, pageMm: number): string {
   switch (mark.kind) {
     case "outline":
       return outlineElement(mark);
@@ -51,15 +60,16 @@ function markElement(mark: Mark, sizes: MarkSizes): string {
     case "text":
       return textElement(mark);
     case "cross":
-    case "dimension":
-      return strokesOf(mark, sizes)
-        .map((stroke) => markElement(stroke, sizes))
+      return strokesOf(mark, pageMm)
+        .map((stroke) => markElement(stroke, pageMm))
         .join("");
+    case "dimension":
+      return dimensionElement(mark, pageMm);
   }
 }
 
 /** Marks in the order of the drawing, neighbours of one layer gathered into one group. */
-function groups(marks: readonly Mark[], sizes: MarkSizes): string[] {
+function groups(marks: readonly Mark[], pageMm: number): string[] {
   const lines: string[] = [];
   let open: string | undefined;
   for (const mark of marks) {
@@ -68,7 +78,7 @@ function groups(marks: readonly Mark[], sizes: MarkSizes): string[] {
       lines.push(`<g class="${mark.layer}">`);
       open = mark.layer;
     }
-    lines.push(markElement(mark, sizes));
+    lines.push(markElement(mark, pageMm));
   }
   if (open !== undefined) lines.push("</g>");
   return lines;
@@ -93,7 +103,7 @@ export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
     `<style>\n${styleRules(pageMm)}\n</style>`,
     `<defs>\n${hatchPatterns(pageMm)}\n</defs>`,
     `<path class="paper" d="${ground}"/>`,
-    ...groups(drawing.marks, sizesAt(enlargement)),
+    ...groups(drawing.marks, pageMm),
     "</svg>",
     "",
   ].join("\n");
