@@ -1,0 +1,157 @@
+/**
+ * The blank at true size, marked face up: cut outline, bend tangent lines, sight and bend lines, and how far each
+ * stands from one datum edge, the free end of flat 1. Running figures, so that no rounding adds up.
+ */
+import type { Answer, BlankBendAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import type { Point } from "../plane/point.ts";
+import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { lengthWords } from "./lengthWords.ts";
+import type { Drawing, Layer, Mark } from "./model.ts";
+import { spread } from "./spread.ts";
+import { angleWords } from "./stepWords.ts";
+
+const TEXT_MM = 3;
+const LABEL_GAP_MM = 4.2;
+const LEADER_MM = 8;
+/** Rough width of a letter over its height, to make room for labels. */
+const LETTER_WIDTH = 0.58;
+const UPRIGHT = Math.PI / 2;
+
+/** A position as read off a rule: decimal, and in inches the nearest 64th beside it. @example placeWords(10, "in") // "0.394 in, 25/64" */
+export function placeWords(lengthMm: Mm, units: LengthUnit): string {
+  const decimal = lengthWords(lengthMm, units);
+  return units === "in" ? `${decimal}, ${nearestSixtyFourth(lengthMm).words}` : decimal;
+}
+
+interface Label {
+  readonly at: Mm;
+  readonly words: string;
+}
+
+function upright(layer: Layer, x: Mm, lengthMm: Mm): Mark {
+  return { kind: "line", layer, from: { x, y: 0 }, to: { x, y: lengthMm } };
+}
+
+function middleOf(bend: BlankBendAnswer): Mm {
+  return (bend.tangents[0] + bend.tangents[1]) / 2;
+}
+
+/** Labels that stand on a side of the blank, each with its leader to the line that it names. */
+function labelMarks(labels: readonly Label[], foot: Mm, outward: 1 | -1): { marks: Mark[]; xs: number[] } {
+  const sorted = labels.toSorted((a, b) => a.at - b.at);
+  const xs = spread(
+    sorted.map(({ at }) => at),
+    LABEL_GAP_MM,
+  );
+  const marks = sorted.flatMap(({ at, words }, i): Mark[] => {
+    const x = xs[i] as number;
+    const knee = { x, y: foot + outward * LEADER_MM };
+    return [
+      { kind: "line", layer: "dimension", from: { x: at, y: foot + outward }, to: knee },
+      {
+        kind: "text",
+        layer: "dimension",
+        at: { x: x + TEXT_MM * 0.35, y: knee.y + outward },
+        words,
+        heightMm: TEXT_MM,
+        anchor: outward > 0 ? "start" : "end",
+        angleRad: UPRIGHT,
+      },
+    ];
+  });
+  return { marks, xs };
+}
+
+function flatNames(bends: readonly BlankBendAnswer[], widthMm: Mm, lengthMm: Mm): Mark[] {
+  const starts = [0, ...bends.map((bend) => bend.tangents[1])];
+  const ends = [...bends.map((bend) => bend.tangents[0]), widthMm];
+  return starts.flatMap((start, i): Mark[] => {
+    const end = ends[i] as number;
+    if (end - start < TEXT_MM * 1.3) return [];
+    const at = { x: (start + end) / 2 + TEXT_MM * 0.35, y: lengthMm / 2 };
+    const words = i === 0 ? "flat 1, marked face" : `flat ${i + 1}`;
+    return [
+      { kind: "text", layer: "grain", at, words, heightMm: TEXT_MM, anchor: "middle", angleRad: UPRIGHT },
+    ];
+  });
+}
+
+function longest(labels: readonly Label[]): Mm {
+  return Math.max(0, ...labels.map(({ words }) => words.length)) * TEXT_MM * LETTER_WIDTH + LEADER_MM + 3;
+}
+
+/**
+ * Drawing of a job's blank. Where the job gives no length along the bends a strip stands for it, and the words say so.
+ */
+export function drawBlank(job: Job, answer: Answer): Drawing {
+  const { developedWidth: widthMm, bends } = answer.blank;
+  const lengthMm = job.part.lengthMm ?? Math.max(40, widthMm * 0.4);
+  const corners: Point[] = [
+    { x: 0, y: 0 },
+    { x: widthMm, y: 0 },
+    { x: widthMm, y: lengthMm },
+    { x: 0, y: lengthMm },
+  ];
+  const datum = { at: 0, words: `${placeWords(0, job.units)}  measure from this edge` };
+  const lines = bends.flatMap((bend): Label[] => [
+    { at: bend.tangents[0], words: `${placeWords(bend.tangents[0], job.units)}  tangent` },
+    { at: bend.sightLine, words: `${placeWords(bend.sightLine, job.units)}  sight` },
+    { at: bend.tangents[1], words: `${placeWords(bend.tangents[1], job.units)}  tangent` },
+  ]);
+  const above = [datum, ...lines];
+  const below: Label[] = bends.map((bend, i) => {
+    const { turn = "up", angleDeg = 0 } = job.part.bends[i] ?? {};
+    return { at: middleOf(bend), words: `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}` };
+  });
+  const top = labelMarks(above, lengthMm, 1);
+  const bottom = labelMarks(below, 0, -1);
+
+  const marks: Mark[] = [
+    {
+      kind: "outline",
+      layer: "cut",
+      outline: {
+        edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % 4] as Point })),
+      },
+      caption: "blank",
+    },
+  ];
+  bends.forEach((bend, i) => {
+    const turned: Layer = job.part.bends[i]?.turn === "down" ? "bendDown" : "bendUp";
+    marks.push(
+      upright("bendTangent", bend.tangents[0], lengthMm),
+      upright("bendTangent", bend.tangents[1], lengthMm),
+    );
+    marks.push(upright(turned, middleOf(bend), lengthMm), upright("sightLine", bend.sightLine, lengthMm));
+  });
+  marks.push(...flatNames(bends, widthMm, lengthMm), ...top.marks, ...bottom.marks);
+
+  const underLabels = longest(below);
+  const widthWords = placeWords(widthMm, job.units);
+  const [bottomLeft, bottomRight] = [corners[0] as Point, corners[1] as Point];
+  marks.push({
+    kind: "dimension",
+    layer: "dimension",
+    from: bottomLeft,
+    to: bottomRight,
+    words: widthWords,
+    offsetMm: -(underLabels + 6),
+  });
+  const lengthText = job.part.lengthMm === undefined ? "length as wanted" : placeWords(lengthMm, job.units);
+  marks.push({
+    kind: "dimension",
+    layer: "dimension",
+    from: bottomLeft,
+    to: corners[3] as Point,
+    words: lengthText,
+    offsetMm: 8,
+  });
+  const xs = [0, widthMm, ...top.xs, ...bottom.xs];
+  const min = { x: Math.min(...xs) - 20, y: -(underLabels + 14) };
+  const max = { x: Math.max(...xs) + 12, y: lengthMm + longest(above) };
+  const count = bends.length === 1 ? "one bend" : `${bends.length} bends`;
+  const sentence = `Blank of ${job.part.name}: ${widthWords} wide with ${count}, all lines measured from the free end of flat 1.`;
+  return { sentence, window: { min, max }, marks };
+}
