@@ -19,10 +19,10 @@ const LEADER_MM = 8;
 const LETTER_WIDTH = 0.58;
 const UPRIGHT = Math.PI / 2;
 
-/** A position as read off a rule: decimal, and in inches the nearest 64th beside it. @example placeWords(10, "in") // "0.394 in, 25/64" */
+/** A position as read off a rule: decimal, and in inches the nearest 64th beside it. @example placeWords(10, "in") // "0.394 in (25/64)" */
 export function placeWords(lengthMm: Mm, units: LengthUnit): string {
   const decimal = lengthWords(lengthMm, units);
-  return units === "in" ? `${decimal}, ${nearestSixtyFourth(lengthMm).words}` : decimal;
+  return units === "in" ? `${decimal} (${nearestSixtyFourth(lengthMm).words})` : decimal;
 }
 
 interface Label {
@@ -94,7 +94,7 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
     { x: widthMm, y: lengthMm },
     { x: 0, y: lengthMm },
   ];
-  const datum = { at: 0, words: `${placeWords(0, job.units)}  measure from this edge` };
+  const datum = { at: 0, words: "0, measure from this edge" };
   const lines = bends.flatMap((bend): Label[] => [
     { at: bend.tangents[0], words: `${placeWords(bend.tangents[0], job.units)}  tangent` },
     { at: bend.sightLine, words: `${placeWords(bend.sightLine, job.units)}  sight` },
