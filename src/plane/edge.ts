@@ -46,9 +46,7 @@ export function edgesMeet(a: Edge, b: Edge): boolean {
 }
 
 function side(line: LineEdge, p: Point): number {
-  return (
-    (line.to.x - line.from.x) * (p.y - line.from.y) - (line.to.y - line.from.y) * (p.x - line.from.x)
-  );
+  return (line.to.x - line.from.x) * (p.y - line.from.y) - (line.to.y - line.from.y) * (p.x - line.from.x);
 }
 
 function linesCross(a: LineEdge, b: LineEdge): boolean {
@@ -77,7 +75,8 @@ function arcsCross(a: ArcEdge, b: ArcEdge): boolean {
   const apart = distanceBetween(a.center, b.center);
   // Arcs of one circle overlap only where an end of one lies on the other, which the caller has tried.
   if (apart <= TOUCH_MM) return false;
-  if (apart > a.radius + b.radius + TOUCH_MM || apart < Math.abs(a.radius - b.radius) - TOUCH_MM) return false;
+  if (apart > a.radius + b.radius + TOUCH_MM || apart < Math.abs(a.radius - b.radius) - TOUCH_MM)
+    return false;
   const toB = Math.atan2(b.center.y - a.center.y, b.center.x - a.center.x);
   const cosine = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart * a.radius);
   const half = Math.acos(Math.min(1, Math.max(-1, cosine)));

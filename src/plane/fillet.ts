@@ -102,9 +102,7 @@ function reachAt(ring: readonly Corner[], i: number): Mm {
 }
 
 /** The first corner whose rounding doesn't fit beside its neighbours', with the radius that would. */
-function tightCorner(
-  ring: readonly Corner[],
-): { kind: "radius"; corner: number; largestMm: Mm } | undefined {
+function tightCorner(ring: readonly Corner[]): { kind: "radius"; corner: number; largestMm: Mm } | undefined {
   const reaches = ring.map((_, i) => reachAt(ring, i));
   for (let i = 0; i < ring.length; i++) {
     const next = (i + 1) % ring.length;

@@ -1,0 +1,115 @@
+/**
+ * What the brake makes of the part asked for: formed radii, overbends, allowances, tangent-to-tangent lengths.
+ * A given nose setback s forms r = s + Rn − T in every bend; else each bend gets its own radius. Overbend is θ/Ks.
+ */
+import type { Brake } from "../brake/brake.ts";
+import { formedInsideRadius } from "../brake/noseSetback.ts";
+import { springbackRatio } from "../metal/springback.ts";
+import { bendAllowance, bendDeduction } from "../part/allowance.ts";
+import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
+import type { Bend, Part } from "../part/part.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import { type Reading, refuse, sayLength } from "./reading.ts";
+import type { AskedBend, AskedPart } from "./readPart.ts";
+import type { JobFile } from "./schema.ts";
+
+/** Radius and thickness may fall short of the nose by this much: the rounding of inches to mm. */
+const ROUNDING_MM: Mm = 1e-6;
+
+/** The part as the brake forms it, or undefined with the problems noted. `file` is what the reader is told about. */
+export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file: JobFile): Part | undefined {
+  const before = reading.problems.length;
+  const bends = asked.bends.map((bend, i) => formBend(reading, bend, i, asked, brake, file));
+  if (reading.problems.length > before) return undefined;
+  const flatsMm = asked.flatsMm.map((dimensionMm, i) => {
+    const taken = takenByBends(bends[i - 1], asked) + takenByBends(bends[i], asked);
+    if (dimensionMm - taken > ROUNDING_MM) return dimensionMm - taken;
+    const limit = sayLength(reading.units)(taken);
+    return refuse(
+      reading,
+      `part.flats[${i}]`,
+      file.part.flats[i],
+      `longer than ${limit}, which its bends take up from mold line to bend tangent line`,
+    );
+  });
+  if (reading.problems.length > before) return undefined;
+  const { name, thicknessMm, kFactor, lengthMm } = asked;
+  return {
+    name,
+    metal: asked.metal.metal,
+    thicknessMm,
+    kFactor,
+    ...(lengthMm !== undefined && { lengthMm }),
+    flatsMm,
+    bends,
+  };
+}
+
+/** What a bend takes off the dimension of a flat that it ends. */
+function takenByBends(bend: Bend | undefined, asked: AskedPart): Mm {
+  if (bend === undefined || asked.dimensions === "flat") return 0;
+  if (asked.dimensions === "outside") return bend.bendSetbackMm;
+  return insideBendSetback({ ...bend, thicknessMm: asked.thicknessMm });
+}
+
+function formBend(
+  reading: Reading,
+  asked: AskedBend,
+  index: number,
+  part: AskedPart,
+  brake: Brake,
+  file: JobFile,
+): Bend {
+  const { angleDeg, turn } = asked;
+  const { thicknessMm, kFactor } = part;
+  const insideRadiusMm = formedRadius(reading, asked, index, part, brake, file);
+  const overbendDeg = asked.overbendDeg ?? overbendFor(reading, angleDeg, insideRadiusMm, index, part);
+  const shape = { angleDeg, insideRadiusMm, thicknessMm };
+  const allowanceMm = bendAllowance(shape, kFactor);
+  const bendSetbackMm = outsideBendSetback(shape);
+  const deductionMm = bendDeduction(shape, allowanceMm);
+  return { angleDeg, turn, insideRadiusMm, overbendDeg, allowanceMm, bendSetbackMm, deductionMm };
+}
+
+function formedRadius(
+  reading: Reading,
+  asked: AskedBend,
+  index: number,
+  part: AskedPart,
+  brake: Brake,
+  file: JobFile,
+): Mm {
+  const say = sayLength(reading.units);
+  const { noseRadiusMm } = brake.clamp;
+  if (brake.noseSetback !== "auto") {
+    const { noseSetback: noseSetbackMm } = brake;
+    const { thicknessMm } = part;
+    const formed = formedInsideRadius({ noseSetbackMm, noseRadiusMm, thicknessMm });
+    if (formed >= noseRadiusMm - ROUNDING_MM && formed > 0) return Math.max(formed, noseRadiusMm);
+    // Every bend would say the same: once is enough.
+    if (index > 0) return Number.NaN;
+    const allowed = `"auto", or at least one thickness, ${say(thicknessMm)}, since a smaller one pinches the sheet`;
+    return refuse(reading, "brake.setback", file.brake.setback, allowed);
+  }
+  if (asked.insideRadiusMm >= noseRadiusMm - ROUNDING_MM) return Math.max(asked.insideRadiusMm, noseRadiusMm);
+  const own = file.part.bends[index]?.insideRadius;
+  const path = own === undefined ? "part.insideRadius" : `part.bends[${index}].insideRadius`;
+  if (reading.problems.some((problem) => problem.path === path)) return Number.NaN;
+  const allowed = `at least the nose radius of the clamp, ${say(noseRadiusMm)}, or the clamp's nose sharper`;
+  return refuse(reading, path, own ?? file.part.insideRadius, allowed);
+}
+
+/** θ/Ks, or NaN with a problem where the sheet springs back past all bending. */
+function overbendFor(reading: Reading, angleDeg: Deg, radiusMm: Mm, index: number, part: AskedPart): Deg {
+  if (Number.isNaN(radiusMm)) return Number.NaN;
+  const { yieldMpa, modulusMpa } = part.metal.metal;
+  const { thicknessMm } = part;
+  const ratio = springbackRatio({ insideRadiusMm: radiusMm, thicknessMm, yieldMpa, modulusMpa });
+  if (angleDeg < 180 * ratio) return angleDeg / ratio;
+  const most = Math.floor(1800 * ratio) / 10;
+  const allowed =
+    ratio > 0
+      ? `less than ${most} degrees, since this sheet springs back to ${(100 * ratio).toFixed(0)} % of the leaf's angle, or a smaller inside radius`
+      : "a bend with a smaller inside radius, since at this one the sheet only flexes and springs all the way back";
+  return refuse(reading, `part.bends[${index}].angle`, angleDeg, allowed);
+}

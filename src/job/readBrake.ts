@@ -1,0 +1,95 @@
+/**
+ * The brake of a job: clamp, bed, leaf, frame, lift and rating in mm, each shape made into outlines.
+ * Measures that don't go together are told by the key that would have to change.
+ */
+import { bedFault, leafFault } from "../brake/bedAndLeaf.ts";
+import type { Brake, Leaf, Rating } from "../brake/brake.ts";
+import { boxOf } from "../plane/bounding.ts";
+import type { Outline } from "../plane/outline.ts";
+import type { Mm } from "../units/quantity.ts";
+import { readClamp } from "./readClamp.ts";
+import {
+  angleAt,
+  type FigureRange,
+  figureAt,
+  lengthAt,
+  noteFault,
+  type Reading,
+  thicknessAt,
+} from "./reading.ts";
+import { readCorners, readOutline } from "./readOutline.ts";
+import type { JobFile } from "./schema.ts";
+
+type BrakeFile = JobFile["brake"];
+
+/** The range of a yield strength, from lead to the hardest spring steel. */
+export const YIELD: FigureRange = {
+  from: 0,
+  to: 5000,
+  open: "from",
+  allowed: "a yield strength in MPa, greater than 0 and up to 5000",
+};
+
+/** The brake, or undefined with the problems noted. */
+export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined {
+  const clamp = readClamp(reading, file.clamp);
+  const bed = readBed(reading, file);
+  const leaf = readLeaf(reading, file);
+  const frame = (file.frame ?? []).map((piece, i) => readOutline(reading, `brake.frame[${i}]`, piece));
+  const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
+  const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
+  const rating = file.rated && readRating(reading, file.rated);
+  if (!clamp || !bed || !leaf || reading.problems.length > 0) return undefined;
+  return {
+    name: file.name,
+    clamp,
+    bed,
+    leaf,
+    frame: frame.filter((piece): piece is Outline => piece !== undefined),
+    liftMm,
+    openEnds: file.openEnds,
+    noseSetback,
+    ...(rating && { rating }),
+  };
+}
+
+function readBed(reading: Reading, file: BrakeFile): Outline | undefined {
+  const outline = readOutline(reading, "brake.bed.profile", file.bed.profile);
+  const fault = outline && bedFault(readCorners(reading, "brake.bed.profile", file.bed.profile));
+  return fault ? noteFault(reading, "brake.bed", file.bed.profile, fault) : outline;
+}
+
+function readLeaf(reading: Reading, file: BrakeFile): Leaf | undefined {
+  const outline = readOutline(reading, "brake.leaf.profile", file.leaf.profile);
+  const swingDeg = angleAt(reading, "brake.leaf.swing", file.leaf.swing, {
+    from: 0,
+    to: 180,
+    open: "from",
+    allowed: "an angle greater than 0 and up to 180 degrees",
+  });
+  const [x, y] = (file.leaf.pivot ?? [0, 0]).map((value, i) =>
+    lengthAt(reading, `brake.leaf.pivot[${i}]`, value, "any"),
+  );
+  if (!outline) return undefined;
+  const fault = leafFault(boxOf(outline));
+  if (fault) return noteFault(reading, "brake.leaf", file.leaf.profile, fault);
+  return { outline, swingDeg, pivot: { x: x!, y: y! } };
+}
+
+function readNoseSetback(reading: Reading, written: number | string): "auto" | Mm {
+  if (typeof written === "string" && written.trim().toLowerCase() === "auto") return "auto";
+  const before = reading.problems.length;
+  const noseSetbackMm = lengthAt(reading, "brake.setback", written, "atLeast0");
+  if (reading.problems.length > before) {
+    reading.problems[before] = { ...reading.problems[before]!, allowed: '"auto", or a length of 0 or more' };
+  }
+  return noseSetbackMm;
+}
+
+function readRating(reading: Reading, rated: NonNullable<BrakeFile["rated"]>): Rating {
+  return {
+    thicknessMm: thicknessAt(reading, "brake.rated.thickness", rated.thickness),
+    lengthMm: lengthAt(reading, "brake.rated.length", rated.length, "above0"),
+    yieldMpa: figureAt(reading, "brake.rated.yield", rated.yield, YIELD, ["MPa"]),
+  };
+}

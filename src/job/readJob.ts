@@ -1,0 +1,58 @@
+/**
+ * From the text of a job file to a job that the engine can work on, or to what is wrong with it.
+ * Quick refusals first: size, JSON, shape, then numbers, then geometry. Never throws.
+ */
+
+import { formPart } from "./formPart.ts";
+import type { Job } from "./job.ts";
+import { jsonFault } from "./jsonText.ts";
+import type { Problem } from "./problem.ts";
+import { readBrake } from "./readBrake.ts";
+import { lengthAt, type Reading } from "./reading.ts";
+import { readOrder } from "./readOrder.ts";
+import { readPart } from "./readPart.ts";
+import type { JobFile } from "./schema.ts";
+import { shapeOf } from "./shape.ts";
+
+export type JobRead =
+  | { readonly ok: true; readonly job: Job; readonly file: JobFile }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A job of 20 bends with 50 profiles of many corners stays far below. */
+const MOST_TEXT = 1_000_000;
+
+/** Clearance under which a bend is called tight, unless the job says otherwise: common practice, no source. */
+export const DEFAULT_MARGIN_MM = 0.5;
+
+/**
+ * Reads a job file's text.
+ * @example readJob("{}") // { ok: false, problems: [{ path: "noseroom", found: "nothing", allowed: "1, …" }, …] }
+ */
+export function readJob(text: string): JobRead {
+  if (text.length > MOST_TEXT) {
+    return {
+      ok: false,
+      problems: [{ path: "", found: `${text.length} signs of text`, allowed: `at most ${MOST_TEXT}` }],
+    };
+  }
+  const fault = jsonFault(text);
+  if (fault) return { ok: false, problems: [fault] };
+  const shape = shapeOf(JSON.parse(text));
+  return shape.ok ? jobOf(shape.file) : shape;
+}
+
+/** A job file of the right shape made into a job, or what is wrong with its figures. */
+export function jobOf(file: JobFile): JobRead {
+  const reading: Reading = { units: file.units, problems: [] };
+  const brake = readBrake(reading, file.brake);
+  const asked = readPart(reading, file.part);
+  const order = file.order && readOrder(reading, file.order, file.part.bends.length);
+  const marginMm =
+    file.margin === undefined ? DEFAULT_MARGIN_MM : lengthAt(reading, "margin", file.margin, "atLeast0");
+  const part = brake && asked && formPart(reading, asked, brake, file);
+  if (!brake || !asked || !part || reading.problems.length > 0)
+    return { ok: false, problems: reading.problems };
+  const askedInsideRadiiMm = asked.bends.map((bend) => bend.insideRadiusMm);
+  const job: Job = { units: file.units, part, brake, ...(order && { order }), marginMm, askedInsideRadiiMm };
+  return { ok: true, job, file };
+}

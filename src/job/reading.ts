@@ -1,0 +1,111 @@
+/**
+ * Reads the written numbers of a job: lengths to mm, angles to degrees, figures as they are, each within its range.
+ * What doesn't fit is noted once and becomes NaN, which passes every later comparison unremarked,
+ * so that one slip makes one problem.
+ */
+import type { BrakeFault } from "../brake/fault.ts";
+import { parseThickness } from "../units/gauge.ts";
+import { formatLength, type LengthUnit, parseLength } from "../units/length.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import { foundText, type Problem } from "./problem.ts";
+
+export interface Reading {
+  readonly units: LengthUnit;
+  readonly problems: Problem[];
+}
+
+export type Sign = "any" | "atLeast0" | "above0";
+type Written = string | number;
+
+/** Longer than any shop: 100 m. Keeps 1e308 out of the geometry. */
+const LONGEST_MM: Mm = 100_000;
+
+const SIGN_WORDS: Record<Sign, string> = {
+  any: "a length",
+  atLeast0: "a length of 0 or more",
+  above0: "a length greater than 0",
+};
+
+/** A length in the user's unit with its name. @example sayLength("in")(9.525) // "3/8 in" */
+export function sayLength(units: LengthUnit): (lengthMm: Mm) => string {
+  return (lengthMm) => `${formatLength(lengthMm, units)} ${units}`;
+}
+
+/** Notes a problem and gives NaN, to be handed on as the value. */
+export function refuse(reading: Reading, path: string, written: unknown, allowed: string): number {
+  reading.problems.push({ path, found: foundText(written), allowed });
+  return Number.NaN;
+}
+
+/** A written length in mm, or NaN and a problem. */
+export function lengthAt(reading: Reading, path: string, written: Written, sign: Sign): Mm {
+  const lengthMm = parseLength(written, reading.units);
+  if (lengthMm !== undefined && fits(lengthMm, sign)) return lengthMm;
+  const far = lengthMm !== undefined && Math.abs(lengthMm) > LONGEST_MM;
+  const bound = far ? ` and no longer than ${sayLength(reading.units)(LONGEST_MM)}` : "";
+  return refuse(reading, path, written, `${SIGN_WORDS[sign]}${bound}, such as 12, "3/8" or "5 mm"`);
+}
+
+function fits(lengthMm: Mm, sign: Sign): boolean {
+  if (Math.abs(lengthMm) > LONGEST_MM) return false;
+  return sign === "any" || lengthMm > 0 || (sign === "atLeast0" && lengthMm === 0);
+}
+
+/** Thinnest sheet that can be told from its own faces' inset of 0.01 mm, and thickest that any hand brake takes. */
+const THINNEST_MM: Mm = 0.05;
+const THICKEST_MM: Mm = 50;
+
+/** A written thickness or gauge in mm, or NaN and a problem. */
+export function thicknessAt(reading: Reading, path: string, written: Written): Mm {
+  const thicknessMm = parseThickness(written, reading.units);
+  if (thicknessMm !== undefined && thicknessMm >= THINNEST_MM && thicknessMm <= THICKEST_MM)
+    return thicknessMm;
+  const say = sayLength(reading.units);
+  return refuse(
+    reading,
+    path,
+    written,
+    `from ${say(THINNEST_MM)} to ${say(THICKEST_MM)}, a length such as "0.8 mm" or "1/32 in", or a gauge with its family such as "20 ga steel" or "16 ga aluminum"`,
+  );
+}
+
+/** A range for a plain figure, its bounds allowed or not, and how to say it. */
+export interface FigureRange {
+  readonly from: number;
+  readonly to: number;
+  /** Which of the two are themselves out; both are in unless said. */
+  readonly open?: "from" | "both";
+  readonly allowed: string;
+}
+
+/** A plain number, also written as text and with one of the given unit words behind it; or NaN and a problem. */
+export function figureAt(
+  reading: Reading,
+  path: string,
+  written: Written,
+  range: FigureRange,
+  unitWords: readonly string[] = [],
+): number {
+  const figure = typeof written === "number" ? written : figureOf(written, unitWords);
+  const fromFits = range.open ? figure > range.from : figure >= range.from;
+  const toFits = range.open === "both" ? figure < range.to : figure <= range.to;
+  return fromFits && toFits ? figure : refuse(reading, path, written, range.allowed);
+}
+
+function figureOf(text: string, unitWords: readonly string[]): number {
+  const parts = /^([+-]?(?:\d{1,20}(?:\.\d{0,20})?|\.\d{1,20}))\s*(\S{0,10})$/u.exec(text.trim());
+  const word = parts?.[2] ?? "";
+  return parts?.[1] !== undefined && (word === "" || unitWords.includes(word))
+    ? Number(parts[1])
+    : Number.NaN;
+}
+
+/** An angle in degrees, or NaN and a problem. */
+export function angleAt(reading: Reading, path: string, written: Written, range: FigureRange): Deg {
+  return figureAt(reading, path, written, range, ["°", "deg", "degrees"]);
+}
+
+/** Notes a fault of the brake's shape at the key that would have to change. */
+export function noteFault(reading: Reading, path: string, written: unknown, fault: BrakeFault): undefined {
+  refuse(reading, `${path}.${fault.key}`, written, fault.allowed(sayLength(reading.units)));
+}

@@ -1,0 +1,159 @@
+/**
+ * The shape of a job file: which keys there are, and whether each holds a number, a word, a list or a group.
+ * Written lengths stay as written here ("3/8"); what they may measure is judged where they are read.
+ * The message of each rule is what is allowed, in words to follow "it should be".
+ */
+import { z } from "zod";
+import { thicknessHint } from "../units/gauge.ts";
+
+/** Bounds that keep a job quick to answer; a real one stays far below. */
+export const LIMITS = { bends: 20, corners: 5000, pieces: 50, nameLength: 200 } as const;
+
+const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
+const AN_ANGLE = "an angle in degrees";
+
+/** A number, or text to be read as one. */
+function written(allowed: string) {
+  const isWritten = (value: unknown): value is number | string =>
+    typeof value === "number" ? Number.isFinite(value) : typeof value === "string" && value.length <= 80;
+  return z.custom<number | string>(isWritten, { error: () => allowed });
+}
+
+/** A group that takes these keys and no others. */
+function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
+  const keys = Object.keys(shape).join(", ");
+  return z.strictObject(shape, {
+    error: (issue) => (issue.code === "unrecognized_keys" ? `one of ${keys}` : `${what} with ${keys}`),
+  });
+}
+
+function list<Item extends z.ZodType>(item: Item, from: number, to: number, allowed: string) {
+  const error = () => allowed;
+  return z.array(item, { error }).min(from, { error }).max(to, { error });
+}
+
+function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
+  return z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") });
+}
+
+function plainText(what: string) {
+  const allowed = `${what}: plain text of up to ${LIMITS.nameLength} signs on one line`;
+  return z
+    .string({ error: () => allowed })
+    .max(LIMITS.nameLength, { error: () => allowed })
+    .refine((text) => !/\p{Cc}/u.test(text), { error: () => allowed });
+}
+
+const length = written(A_LENGTH);
+const angle = written(AN_ANGLE);
+const megapascals = written("a strength in MPa");
+
+const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
+const profile = list(
+  corner,
+  3,
+  LIMITS.corners,
+  `a closed profile of 3 to ${LIMITS.corners} corners, [[x, y], [x, y, radius], …]`,
+);
+const profileList = (from: number) =>
+  list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
+
+const holder = {
+  holderBack: length.optional(),
+  holderHeight: length.optional(),
+  holderDepth: length.optional(),
+};
+
+const clamp = z.discriminatedUnion(
+  "type",
+  [
+    group("a finger", {
+      type: z.literal("finger"),
+      noseAngle: angle,
+      noseRadius: length,
+      height: length,
+      footDepth: length,
+      topRadius: length.optional(),
+      ...holder,
+    }),
+    group("a clamp bar", {
+      type: z.literal("bar"),
+      thickness: length,
+      depth: length,
+      noseRadius: length,
+      noseAngle: angle.optional(),
+      topRadius: length.optional(),
+      ...holder,
+    }),
+    group("a clamp", { type: z.literal("profile"), noseRadius: length, profiles: profileList(1) }),
+  ],
+  {
+    error: (issue) => (issue.code === "invalid_union" ? '"finger", "bar" or "profile"' : "a clamp in braces"),
+  },
+);
+
+const material = z.union(
+  [
+    z.string(),
+    group("a metal", {
+      name: plainText("a name"),
+      yield: megapascals,
+      modulus: megapascals,
+      ultimate: megapascals.optional(),
+    }),
+  ],
+  { error: () => 'the name of a metal, such as "mild steel", or {name, yield, modulus} in MPa' },
+);
+
+const bend = group("a bend", {
+  angle,
+  turn: oneOf(["up", "down"]),
+  insideRadius: length.optional(),
+  overbend: angle.optional(),
+});
+
+export const jobFileSchema = group("a job", {
+  noseroom: z.literal(1, { error: () => "1, the version of the job file" }),
+  units: oneOf(["mm", "in"]),
+  part: group("a part", {
+    name: plainText("a name"),
+    material,
+    thickness: written(thicknessHint),
+    insideRadius: length,
+    kFactor: written("a number from 0 to 1").optional(),
+    length: length.optional(),
+    dimensions: oneOf(["outside", "inside", "flat"]),
+    flats: z.array(length, { error: () => "a list of lengths, one more than there are bends" }),
+    bends: list(bend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
+  }),
+  brake: group("a brake", {
+    name: plainText("a name"),
+    clamp,
+    bed: group("a bed", { profile }),
+    leaf: group("a leaf", {
+      profile,
+      swing: angle,
+      pivot: list(length, 2, 2, "a point, [x, y]").optional(),
+    }),
+    frame: profileList(0).optional(),
+    lift: length,
+    openEnds: z.boolean({ error: () => "true or false" }),
+    setback: written('"auto" or a length').optional(),
+    rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
+  }),
+  order: z
+    .array(
+      group("a step", {
+        bend: z.int({ error: () => "the number of a bend, counted from 1" }),
+        clamped: oneOf(["start", "end"]),
+      }),
+      { error: () => "a list of steps, one for each bend" },
+    )
+    .optional(),
+  margin: length.optional(),
+});
+
+/** A job file as written: the keys of the contract, numbers still as the person wrote them. */
+export type JobFile = z.output<typeof jobFileSchema>;
+export type ClampFile = JobFile["brake"]["clamp"];
+export type ProfileFile = JobFile["brake"]["bed"]["profile"];

@@ -1,0 +1,59 @@
+/**
+ * Holds a file against the schema and words each thing that doesn't fit as a problem of ours.
+ * The schema's messages are what is allowed; what was found is looked up in the file itself.
+ */
+import type { z } from "zod";
+import { foundText, type Problem, pathText } from "./problem.ts";
+import { type JobFile, jobFileSchema } from "./schema.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/** More than these nobody reads at once. */
+const MOST_PROBLEMS = 20;
+
+/** The file when its shape is right, else what isn't. */
+export function shapeOf(
+  file: unknown,
+): { readonly ok: true; readonly file: JobFile } | { readonly ok: false; readonly problems: Problem[] } {
+  // Without run-time code, so that a page with a strict content policy can read jobs too.
+  const result = jobFileSchema.safeParse(file, { jitless: true });
+  if (result.success) return { ok: true, file: result.data };
+  const problems: Problem[] = [];
+  for (const issue of result.error.issues) collect(issue, [], file, problems);
+  return { ok: false, problems };
+}
+
+function collect(issue: Issue, above: readonly PropertyKey[], file: unknown, problems: Problem[]): void {
+  if (problems.length >= MOST_PROBLEMS) return;
+  const path = [...above, ...issue.path];
+  if (issue.code === "unrecognized_keys") {
+    for (const key of issue.keys.slice(0, MOST_PROBLEMS - problems.length)) {
+      problems.push({
+        path: pathText([...path, key]),
+        found: "a key that is not known here",
+        allowed: issue.message,
+      });
+    }
+    return;
+  }
+  // "a name or a group": where a group was begun, say what is wrong inside it.
+  const begun = issue.code === "invalid_union" ? issue.errors.find(reachesInside) : undefined;
+  if (begun) {
+    for (const inner of begun) collect(inner, path, file, problems);
+    return;
+  }
+  problems.push({ path: pathText(path), found: foundText(valueAt(file, path)), allowed: issue.message });
+}
+
+function reachesInside(issues: readonly Issue[]): boolean {
+  return issues.some((issue) => issue.path.length > 0 || issue.code === "unrecognized_keys");
+}
+
+function valueAt(file: unknown, path: readonly PropertyKey[]): unknown {
+  let value = file;
+  for (const step of path) {
+    if (typeof value !== "object" || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = (value as Record<PropertyKey, unknown>)[step];
+  }
+  return value;
+}
