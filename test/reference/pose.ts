@@ -1,0 +1,106 @@
+/**
+ * Where the two sides of the part stand at leaf angle φ. Apex a(φ) = Px + Py·tan(φ/2); the moving side's tangent is
+ * d(φ) = BA − SB + 2(r+T)·tan(φ/2) − φ(r+kT) + a(θ) − a(φ) from it, along the leaf face. Closed formulas, exact.
+ */
+import { type Piece, zoneOf } from "./chain.ts";
+import { mirrored, placed, type Shape } from "./shape.ts";
+import { apexAt, type Sheet, type SheetBend } from "./sheet.ts";
+
+/** The motion of one bend: what the pieces of both sides do while the leaf swings. Angles in radians. */
+export class Motion {
+  readonly sheet: Sheet;
+  readonly index: number;
+  readonly bend: SheetBend;
+  readonly pivot: readonly [number, number];
+  /** Where the clamped tangent stands on the bed. */
+  readonly tangentX: number;
+
+  constructor(sheet: Sheet, index: number, pivot: readonly [number, number]) {
+    this.sheet = sheet;
+    this.index = index;
+    this.bend = sheet.bends[index]!;
+    this.pivot = pivot;
+    this.tangentX = apexAt(pivot, this.bend.theta) - this.bend.setbackOut;
+  }
+
+  /** Distance of the moving tangent from the apex, along the leaf. */
+  slide(phi: number): number {
+    const { allowance, setbackOut, radius, theta, neutral } = this.bend;
+    const wide = 2 * (radius + this.sheet.thickness) * Math.tan(phi / 2);
+    const apexShift = apexAt(this.pivot, theta) - apexAt(this.pivot, phi);
+    return allowance - setbackOut + wide - phi * neutral + apexShift;
+  }
+
+  /** A piece of the clamped side, from the chain frame to the section frame. */
+  clamped(shape: Shape): Shape {
+    return placed(mirrored(shape), 0, this.tangentX, 0);
+  }
+
+  /** A moving piece seen from the leaf at rest, in the section frame; what the bend zone takes is cut off. */
+  onLeaf(shape: Shape, phi: number, onFace: boolean): Shape | null {
+    const reach = this.slide(phi);
+    const out = placed(shape, 0, reach, 0);
+    const from = (this.bend.radius + this.sheet.thickness) * Math.tan(phi / 2);
+    if (onFace && reach < from) {
+      if (out[2]! <= from) return null;
+      for (let i = 0; i < out.length; i += 2) out[i] = Math.max(out[i]!, from);
+    }
+    const apexOnLeaf = this.pivot[0] - this.pivot[1] * Math.tan(phi / 2);
+    for (let i = 0; i < out.length; i += 2) out[i] = out[i]! + apexOnLeaf;
+    return out;
+  }
+
+  /** The leaf's own motion: the section at rest turned by φ about the pivot. */
+  swung(shape: Shape, phi: number): Shape {
+    const [px, py] = this.pivot;
+    const [c, s] = [Math.cos(phi), Math.sin(phi)];
+    return placed(shape, phi, px - c * px + s * py, py - s * px - c * py);
+  }
+
+  /** A moving piece in the section frame. */
+  moving(shape: Shape, phi: number, onFace: boolean): Shape | null {
+    const rested = this.onLeaf(shape, phi, onFace);
+    return rested === null ? null : this.swung(rested, phi);
+  }
+
+  /** The seated sheet before the bend (flat zone) or after it (finished arc), as pieces in the section frame. */
+  seated(
+    clamped: readonly Piece[],
+    moving: readonly Piece[],
+    formed: boolean,
+    inset: number,
+    chordMm: number,
+  ) {
+    const zone = zoneOf(this.sheet, this.index, formed, inset, chordMm);
+    const { theta, radius, allowance } = this.bend;
+    const turn = formed ? theta : 0;
+    const high = this.sheet.thickness + radius;
+    const endX = this.tangentX + (formed ? high * Math.sin(theta) : allowance);
+    const endY = formed ? high - high * Math.cos(theta) : 0;
+    return [
+      ...clamped.map((piece) => this.clamped(piece.shape)),
+      placed(zone, 0, this.tangentX, 0),
+      ...moving.map((piece) => placed(piece.shape, turn, endX, endY)),
+    ];
+  }
+
+  /** Upper bound of the speed, in mm per radian, of a moving point up to `reachMm` from the apex, up to angle φ. */
+  speed(reachMm: number, phi: number): number {
+    const steep = 1 / Math.cos(phi / 2) ** 2;
+    const sheetDepth = this.bend.radius + this.sheet.thickness;
+    return reachMm + this.slideSpeed(phi) + Math.abs(this.pivot[1]) * steep + sheetDepth * steep;
+  }
+
+  /** Upper bound of the speed of a moving point seen from the leaf, up to angle φ. */
+  slideSpeed(phi: number): number {
+    const steep = 1 / Math.cos(phi / 2) ** 2;
+    const sheetDepth = this.bend.radius + this.sheet.thickness;
+    return sheetDepth * steep + this.bend.neutral + Math.abs(this.pivot[1]) * steep;
+  }
+}
+
+/** How many leading pieces lie on the leaf face in one straight stretch from the bend. */
+export function straightLead(pieces: readonly Piece[]): number {
+  const first = pieces.findIndex((piece) => piece.kind === "bend");
+  return first < 0 ? pieces.length : first;
+}
