@@ -29,6 +29,9 @@ const DXF_LAYERS: Readonly<Record<Layer, readonly [name: string, colour: number]
   clearance: ["CLEARANCE", 3],
 };
 
+/** The height of words is their type size; DXF asks for the height of capitals. */
+const CAPITALS = 0.72;
+
 const FULL_TURN = 2 * Math.PI;
 
 /** Name of a layer in the DXF file. @example dxfLayer("bendUp") // "BEND_UP" */
@@ -68,7 +71,14 @@ function put(file: DxfFile, stroke: Stroke): void {
       const place = [tidy(stroke.at.x), tidy(stroke.at.y)] as const;
       const align = stroke.anchor === "start" ? "left" : stroke.anchor === "middle" ? "center" : "right";
       const turn = degrees(stroke.angleRad);
-      file.drawText(...place, stroke.heightMm, turn, escaped(stroke.words), align, "baseline");
+      file.drawText(
+        ...place,
+        tidy(stroke.heightMm * CAPITALS),
+        turn,
+        escaped(stroke.words),
+        align,
+        "baseline",
+      );
       break;
     }
   }
