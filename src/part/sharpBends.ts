@@ -1,7 +1,7 @@
 /**
  * A foreman's look at the radii: bends sharper than the metal takes at this thickness, with the table that says so.
- * Limits are for 90° (metal/radiusLimits.ts); bends under 90° are let off in proportion, sharper ones are not charged more
- * (common practice). A hair under a printed limit, 1 %, is not told.
+ * Limits are for 90° across the grain (metal/radiusLimits.ts) and taken for every angle; a kick under 45° strains the
+ * outside less and is told as "care" at most (our judgement, no source). A hair under a limit, 1 %, is not told.
  */
 import { radiusLimits } from "../metal/radiusLimits.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
@@ -21,17 +21,16 @@ export interface SharpBend {
 }
 
 const HAIR = 0.99;
+const KICK_BELOW_DEG = 45;
 
 /** Bends whose inside radius is under the metal's limits, in order; none for a metal without a table. */
 export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">): readonly SharpBend[] {
   const limits = radiusLimits(part.metal, part.thicknessMm);
   if (limits === undefined) return [];
   return part.bends.flatMap(({ insideRadiusMm, angleDeg }, bend): SharpBend[] => {
-    const share = Math.min(1, angleDeg / 90);
-    const leastMm = limits.leastMm * share;
-    const easyMm = limits.easyMm * share;
+    const { leastMm, easyMm } = limits;
     if (insideRadiusMm >= easyMm * HAIR) return [];
-    const grade = insideRadiusMm < leastMm * HAIR ? "cracks" : "care";
+    const grade = angleDeg >= KICK_BELOW_DEG && insideRadiusMm < leastMm * HAIR ? "cracks" : "care";
     return [{ bend, insideRadiusMm, leastMm, easyMm, angleDeg, grade, source: limits.source }];
   });
 }

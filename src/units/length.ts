@@ -17,17 +17,10 @@ const FRACTION_WITHIN_IN = 0.003;
 /** Longer text is no length; it also keeps a pasted book from being worked through. */
 const LONGEST_TEXT = 40;
 
-const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
-  mm: "mm",
-  in: "in",
-  "in.": "in",
-  inch: "in",
-  inches: "in",
-  '"': "in",
-  "″": "in",
-  "”": "in",
-  "''": "in",
-};
+const UNIT_WORDS: ReadonlyMap<string, LengthUnit> = new Map([
+  ["mm", "mm"],
+  ...["in", "in.", "inch", "inches", '"', "″", "”", "''"].map((word): [string, LengthUnit] => [word, "in"]),
+]);
 
 /**
  * A written length in mm, or undefined where it is no finite length. Negative lengths pass: callers judge.
@@ -45,7 +38,7 @@ export function parseLength(written: string | number, unit: LengthUnit): Mm | un
   const number = parts?.[1];
   if (number === undefined) return undefined;
   const suffix = parts?.[2]?.toLowerCase();
-  const own = suffix === undefined ? unit : UNIT_WORDS[suffix];
+  const own = suffix === undefined ? unit : UNIT_WORDS.get(suffix);
   const fraction = parseFraction(number.trim());
   if (own === undefined || fraction === undefined) return undefined;
   return finite((own === "in" ? fraction.mul(127, 5) : fraction).valueOf());
