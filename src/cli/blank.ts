@@ -1,0 +1,78 @@
+/**
+ * `noseroom blank JOB`: developed width and where every line stands from one edge, as a rule reads it.
+ */
+import { writeFile } from "node:fs/promises";
+import { drawBlank } from "../drawing/blankDrawing.ts";
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
+import { angleWords } from "../drawing/stepWords.ts";
+import { writeSvg } from "../drawing/svgPen.ts";
+import { verdictSentence } from "../drawing/verdictWords.ts";
+import type { Answer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
+import { answerJob } from "./answerJob.ts";
+import { type Ink, inkFor } from "./ink.ts";
+import { openJob } from "./openJob.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
+import { table } from "./table.ts";
+
+/** Decimal, nearest 64th, and what that rounding adds (+) or takes (−) in the user's unit. */
+function figures(lengthMm: number, units: LengthUnit): string[] {
+  const { words, roundingMm } = nearestSixtyFourth(lengthMm);
+  const off = lengthFigure(Math.abs(roundingMm), units);
+  const sign = Number(off) === 0 ? " " : roundingMm > 0 ? "+" : "−";
+  return [lengthFigure(lengthMm, units), words, `${sign}${off}`];
+}
+
+/** The lines of the layout, one string a line. */
+export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
+  const { units, part } = job;
+  const { developedWidth, bends } = answer.blank;
+  const rows = bends.flatMap((bend, i) => {
+    const { turn = "up", angleDeg = 0 } = part.bends[i] ?? {};
+    const step = answer.order.find((candidate) => candidate.bend === bend.bend);
+    const side = step === undefined ? "" : `, ${step.clamped} of the part clamped`;
+    return [
+      [
+        `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}`,
+        "bend tangent line",
+        ...figures(bend.tangents[0], units),
+      ],
+      ["", `sight line${side}`, ...figures(bend.sightLine, units)],
+      ["", "bend tangent line", ...figures(bend.tangents[1], units)],
+    ];
+  });
+  const headings = ["", "", `from the edge, ${units}`, "nearest 1/64 in", `rounds by, ${units}`];
+  const width = ["developed width", "", ...figures(developedWidth, units)];
+  const length = part.lengthMm === undefined ? "" : `, ${lengthWords(part.lengthMm, units)} along the bends`;
+  return [
+    ink.strong(`Blank of ${part.name}: ${lengthWords(developedWidth, units)} wide${length}.`),
+    "Marked face up, all measured from the free end of flat 1.",
+    "",
+    ...table([headings, width, ...rows], ["left", "left", "right", "right", "right"]),
+    "",
+    verdictSentence(job, answer),
+    ink.faint(CAUTIONS),
+  ];
+}
+
+/**
+ * Runs the command and gives its exit status; a part that does not fold still has a blank.
+ * @throws Refusal for input that cannot be worked with
+ */
+export async function runBlank(path: string, options: { readonly svg?: string }): Promise<number> {
+  const job = await openJob(path);
+  const answer = await answerJob(job);
+  const lines = blankLines(job, answer, inkFor(process.stdout, process.env));
+  if (options.svg !== undefined) {
+    try {
+      await writeFile(options.svg, writeSvg(drawBlank(job, answer), { title: `Blank of ${job.part.name}` }));
+    } catch (reason) {
+      throw new Refusal(systemSentence(options.svg, "written", reason));
+    }
+    lines.push("", `Drawn at true size: ${options.svg}`);
+  }
+  process.stdout.write(`${lines.join("\n")}\n`);
+  return 0;
+}

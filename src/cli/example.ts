@@ -1,0 +1,51 @@
+/**
+ * `noseroom example [NAME]`: a ready job file to start from, or the list of them.
+ */
+import { writeFile } from "node:fs/promises";
+import examples from "noseroom:examples";
+import { readJob } from "../job/readJob.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
+import { table } from "./table.ts";
+
+/** What an example is, from the names in it. */
+function aboutExample(text: string): string {
+  const reading = readJob(text);
+  return reading.ok ? `${reading.job.part.name} on ${reading.job.brake.name}` : "";
+}
+
+/** The list, one example a line. */
+export function exampleLines(): string[] {
+  const rows = Object.entries(examples).map(([name, text]) => [name, aboutExample(text)]);
+  return table(rows, ["left", "left"]);
+}
+
+/**
+ * Writes example `name` to a file that is not there yet ("-" prints it), or lists them all.
+ * @throws Refusal for a name that is none, or a file that is there already
+ */
+export async function runExample(
+  name: string | undefined,
+  options: { readonly output?: string },
+): Promise<number> {
+  if (name === undefined) {
+    process.stdout.write(`${exampleLines().join("\n")}\n\nWrite one with: noseroom example NAME\n`);
+    return 0;
+  }
+  const text = Object.hasOwn(examples, name) ? examples[name] : undefined;
+  if (text === undefined) {
+    throw new Refusal(`There is no example "${name}". There are: ${Object.keys(examples).join(", ")}.`);
+  }
+  const file = options.output ?? `${name}.json`;
+  if (file === "-") {
+    process.stdout.write(text);
+    return 0;
+  }
+  try {
+    // wx: never over a file of the user's.
+    await writeFile(file, text, { flag: "wx" });
+  } catch (reason) {
+    throw new Refusal(systemSentence(file, "written", reason));
+  }
+  process.stdout.write(`${aboutExample(text)}: written to ${file}.\nNow: noseroom check ${file}\n`);
+  return 0;
+}

@@ -1,0 +1,99 @@
+/**
+ * The command `noseroom`: reads the command line, hands over to one file a command, and turns whatever happens into
+ * an exit status and, at most, a few sentences. Commands are loaded when asked for, so that each starts quickly.
+ */
+import { isMainThread } from "node:worker_threads";
+import { Command, CommanderError } from "commander";
+import { MANUAL, PURPOSE } from "./manual.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
+
+const BAD_INPUT = 2;
+
+/** A reader that has seen enough (`| head`) is no fault: end quietly. Anything else is said in a sentence. */
+function watchOutput(): void {
+  process.stdout.on("error", (reason: NodeJS.ErrnoException) => {
+    if (reason.code === "EPIPE") process.exit(process.exitCode ?? 0);
+    process.stderr.write(`${systemSentence("Standard output", "written", reason)}\n`);
+    process.exit(BAD_INPUT);
+  });
+  process.stderr.on("error", () => process.exit(BAD_INPUT));
+}
+
+/** The parser's sentence in the manner of the house: no "error:", a capital, a full stop. */
+function parserSentence(text: string): string {
+  const plain = text.trim().replace(/^error: /u, "");
+  const capital = plain.charAt(0).toUpperCase() + plain.slice(1);
+  return `${/[.?)]$/u.test(capital) ? capital : `${capital}.`}\nSee noseroom --help.\n`;
+}
+
+function commandLine(finish: (status: number) => void): Command {
+  const program = new Command("noseroom")
+    .description(PURPOSE)
+    .version(NOSEROOM_VERSION, "--version", "print the version")
+    .helpOption("-h, --help", "print this page")
+    .helpCommand(false)
+    .configureOutput({ outputError: (text, write) => write(parserSentence(text)) })
+    .configureHelp({ styleTitle: (title) => title.toUpperCase().replace(/:$/u, "") })
+    .addHelpText("after", MANUAL)
+    .exitOverride();
+
+  program
+    .command("check")
+    .summary("say whether a job folds, in which order, or where it hits")
+    .description(
+      "Says whether a job folds, in which order and which way round, or at what leaf angle it hits and where.",
+    )
+    .argument("<JOB>", "job file, or - for standard input")
+    .option("--json", "print the answer as one JSON object, lengths in mm")
+    .option("--svg <DIR>", "write one picture a step into DIR")
+    .action(async (path: string, options: { json?: boolean; svg?: string }) => {
+      finish(await (await import("./check.ts")).runCheck(path, options));
+    });
+  program
+    .command("blank")
+    .summary("print the developed width and all lines from one edge")
+    .description("Prints the developed width and, from one edge, the bend tangent lines and sight lines.")
+    .argument("<JOB>", "job file, or - for standard input")
+    .option("--svg <FILE>", "draw the blank at true size into FILE")
+    .action(async (path: string, options: { svg?: string }) => {
+      finish(await (await import("./blank.ts")).runBlank(path, options));
+    });
+  program
+    .command("example")
+    .summary("write a ready job file to start from; without NAME list them")
+    .description("Writes a ready job file to start from. Without a NAME it lists them, each with its line.")
+    .argument("[NAME]", "name of an example")
+    .option("-o, --output <FILE>", "file to write, NAME.json if not given; - prints it")
+    .action(async (name: string | undefined, options: { output?: string }) => {
+      finish(await (await import("./example.ts")).runExample(name, options));
+    });
+  return program;
+}
+
+function statusOfFailure(reason: unknown): number {
+  // The parser has printed its own sentence; it asks for 0 after --help and --version.
+  if (reason instanceof CommanderError) return reason.exitCode === 0 ? 0 : BAD_INPUT;
+  if (reason instanceof Refusal) {
+    process.stderr.write(`${reason.sentences.join("\n")}\n`);
+    return BAD_INPUT;
+  }
+  const words = reason instanceof Error ? reason.message : String(reason);
+  process.stderr.write(`Noseroom stumbled over this job, which is our fault and not yours: ${words}\n`);
+  return BAD_INPUT;
+}
+
+async function main(): Promise<void> {
+  watchOutput();
+  const program = commandLine((status) => {
+    process.exitCode = status;
+  });
+  try {
+    if (process.argv.length <= 2) program.outputHelp();
+    else await program.parseAsync();
+  } catch (reason) {
+    process.exitCode = statusOfFailure(reason);
+  }
+}
+
+if (isMainThread) await main();
+else (await import("./searchThread.ts")).runSearchThread();

@@ -1,0 +1,34 @@
+/**
+ * How many orders there are and how many of them work, in one sentence.
+ * An order says for every bend when it is made and which end is clamped: n!·2^n of them.
+ */
+import type { Answer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+
+/** All orders of `bendCount` bends with either end clamped. @example allOrders(3) // 48n */
+export function allOrders(bendCount: number): bigint {
+  let count = 1n;
+  for (let bend = 1n; bend <= BigInt(bendCount); bend++) count *= 2n * bend;
+  return count;
+}
+
+/** A whole number in groups of three. */
+function grouped(count: number | bigint): string {
+  return count.toLocaleString("en-US");
+}
+
+/** @example ordersSentence(job, answer) // "3 of the 48 orders work; this is the best of them." */
+export function ordersSentence(job: Job, answer: Answer): string {
+  const all = allOrders(job.part.bends.length);
+  const viable = BigInt(answer.viableOrders);
+  if (job.order !== undefined) {
+    if (answer.verdict !== "hits") return "Checked in the order that the job gives.";
+    return viable > 0n
+      ? `Checked in the order that the job gives; ${grouped(viable)} of the ${grouped(all)} orders would work. Leave "order" out to see the best.`
+      : "Checked in the order that the job gives.";
+  }
+  if (viable === 0n) return `None of the ${grouped(all)} orders works; this one gets furthest.`;
+  if (viable === all) return `All ${grouped(all)} orders work; this one is the best.`;
+  if (viable === 1n) return `Of the ${grouped(all)} orders this is the only one that works.`;
+  return `${grouped(viable)} of the ${grouped(all)} orders work; this one is the best.`;
+}

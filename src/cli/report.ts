@@ -1,0 +1,99 @@
+/**
+ * A checked job as text for the person at the brake: verdict in one sentence, order as a table, what blocks it,
+ * how to get the part in and out, what to watch, cautions.
+ */
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { lengthWords } from "../drawing/lengthWords.ts";
+import { clearanceMember } from "../drawing/step.ts";
+import { angleWords, blockWords, contactWords, throatWords } from "../drawing/stepWords.ts";
+import { verdictSentence } from "../drawing/verdictWords.ts";
+import type { Answer, StepAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import type { Ink } from "./ink.ts";
+import { ordersSentence } from "./ordersWords.ts";
+import { table } from "./table.ts";
+
+const HEADINGS = ["", "bend", "in the throat", "marked face", "leaf to", "relaxes to", "least clearance"];
+
+function clearanceWords(job: Job, answer: Answer, index: number): string {
+  const step = answer.order[index] as StepAnswer;
+  if (step.verdict === "hits") {
+    if (step.contact !== null) return `none: ${contactWords(step.contact)}`;
+    return step.reached < step.overbend ? "none: the leaf swings no further" : "none: no way in or out";
+  }
+  if (step.clearance === null) return "nothing near";
+  const member = clearanceMember(job, answer, index);
+  const to = member === undefined ? "" : member === "part" ? " to its own other side" : ` to the ${member}`;
+  const tight = step.verdict === "tight" ? ", tight" : "";
+  return `${lengthWords(step.clearance, job.units)}${to}${tight}`;
+}
+
+function orderTable(job: Job, answer: Answer): string[] {
+  const bendCount = job.part.bends.length;
+  const rows = answer.order.map((step, index) => [
+    `${index + 1}.`,
+    `${step.bend}`,
+    throatWords(step, bendCount),
+    step.markedFaceUp ? "up" : "down",
+    step.reached < step.overbend
+      ? `${angleWords(step.overbend)}, stops at ${angleWords(step.reached)}`
+      : angleWords(step.overbend),
+    angleWords(step.relaxesTo),
+    clearanceWords(job, answer, index),
+  ]);
+  return table([HEADINGS, ...rows], ["right", "right", "left", "left", "left", "left", "left"]);
+}
+
+/** Where a point of the section lies, from the front top edge of the bed. */
+function placeWords([x, y]: readonly [number, number], units: Job["units"]): string {
+  const level = x < 0 ? "behind" : "in front of";
+  const height = y < 0 ? "below" : "above";
+  return `${lengthWords(Math.abs(x), units)} ${level} and ${lengthWords(Math.abs(y), units)} ${height} the bed's front top edge`;
+}
+
+function blockLines(job: Job, answer: Answer): string[] {
+  return answer.order.flatMap((step) => {
+    const block = blockWords(step);
+    if (block === undefined) return [];
+    const where = step.contact === null ? "" : `, ${placeWords(step.contact.point, job.units)}`;
+    const left = step.angle - step.relaxesTo;
+    const short =
+      left > 0.05 ? ` The bend would relax to ${angleWords(step.relaxesTo)}, ${angleWords(left)} short.` : "";
+    return [`Bend ${step.bend}: ${block}${where}.${short}`];
+  });
+}
+
+function handlingLines(answer: Answer): string[] {
+  return answer.order.flatMap((step) => {
+    const ways = [...(step.load === "end" ? ["in"] : []), ...(step.unload === "end" ? ["out"] : [])];
+    if (ways.length === 0) return [];
+    return [
+      `Bend ${step.bend}: slide the part ${ways.join(" and ")} along the bend line, past the end of the clamp.`,
+    ];
+  });
+}
+
+function section(title: string, lines: readonly string[], ink: Ink): string[] {
+  if (lines.length === 0) return [];
+  return ["", ink.strong(title), ...lines.map((line) => `  ${line}`)];
+}
+
+/** The whole report, one string a line. */
+export function reportLines(job: Job, answer: Answer, ink: Ink): string[] {
+  const verdict = verdictSentence(job, answer);
+  const { part, brake } = job;
+  const width = lengthWords(answer.blank.developedWidth, job.units);
+  return [
+    answer.verdict === "hits" ? ink.signal(verdict) : ink.strong(verdict),
+    "",
+    `${part.name} on ${brake.name}: ${lengthWords(part.thicknessMm, job.units)} ${part.metal.name}, blank ${width} wide.`,
+    ordersSentence(job, answer),
+    "",
+    ...orderTable(job, answer),
+    ...section("What blocks it", blockLines(job, answer), ink),
+    ...section("In and out", handlingLines(answer), ink),
+    ...section("Watch", answer.warnings, ink),
+    "",
+    ink.faint(CAUTIONS),
+  ];
+}

@@ -1,0 +1,49 @@
+/**
+ * One SVG a step into a folder, which is made where it is not there yet.
+ */
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Drawing } from "../drawing/model.ts";
+import { drawStep } from "../drawing/step.ts";
+import { writeSvg } from "../drawing/svgPen.ts";
+import type { Answer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
+
+/** A picture is about as wide as a page. */
+const PAGE_MM = 180;
+const SCALES = [20, 15, 10, 8, 6, 5, 4, 3, 2] as const;
+
+/** The largest round scale at which the drawing stays within a page's width; true size where none does. */
+export function pageScale(drawing: Drawing): number {
+  const width = drawing.window.max.x - drawing.window.min.x;
+  return SCALES.find((scale) => width * scale <= PAGE_MM) ?? 1;
+}
+
+/**
+ * Writes the pictures and gives their paths in order.
+ * @throws Refusal where the folder or a file cannot be written
+ */
+export async function writeStepPictures(folder: string, job: Job, answer: Answer): Promise<string[]> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (reason) {
+    throw new Refusal(systemSentence(folder, "written", reason));
+  }
+  const files: string[] = [];
+  for (const [index, step] of answer.order.entries()) {
+    const drawing = drawStep(job, answer, index);
+    const file = join(folder, `step-${String(index + 1).padStart(2, "0")}-bend-${step.bend}.svg`);
+    const svg = writeSvg(drawing, {
+      title: `${job.part.name}, step ${index + 1}`,
+      enlargement: pageScale(drawing),
+    });
+    try {
+      await writeFile(file, svg);
+    } catch (reason) {
+      throw new Refusal(systemSentence(file, "written", reason));
+    }
+    files.push(file);
+  }
+  return files;
+}
