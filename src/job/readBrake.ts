@@ -8,27 +8,12 @@ import { boxOf } from "../plane/bounding.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Mm } from "../units/quantity.ts";
 import { readClamp } from "./readClamp.ts";
-import {
-  angleAt,
-  type FigureRange,
-  figureAt,
-  lengthAt,
-  noteFault,
-  type Reading,
-  thicknessAt,
-} from "./reading.ts";
+import { angleAt, figureAt, lengthAt, noteFault, type Reading, thicknessAt } from "./reading.ts";
+import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
 import type { JobFile } from "./schema.ts";
 
 type BrakeFile = JobFile["brake"];
-
-/** The range of a yield strength, from lead to the hardest spring steel. */
-export const YIELD: FigureRange = {
-  from: 0,
-  to: 5000,
-  open: "from",
-  allowed: "a yield strength in MPa, greater than 0 and up to 5000",
-};
 
 /** The brake, or undefined with the problems noted. */
 export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined {

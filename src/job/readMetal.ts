@@ -4,7 +4,6 @@
  */
 import type { Metal } from "../metal/metal.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
-import { YIELD } from "./readBrake.ts";
 import { type FigureRange, figureAt, type Reading, refuse } from "./reading.ts";
 import type { JobFile } from "./schema.ts";
 
@@ -16,6 +15,14 @@ export interface MetalRead {
 
 /** Common practice for sheet of no known kind, between 0.41 (soft) and 0.45 (hard). */
 const UNKNOWN_K = 0.44;
+
+/** The range of a yield strength, from lead to the hardest spring steel. */
+export const YIELD: FigureRange = {
+  from: 0,
+  to: 5000,
+  open: "from",
+  allowed: "a yield strength in MPa, greater than 0 and up to 5000",
+};
 
 const MODULUS: FigureRange = {
   from: 1000,

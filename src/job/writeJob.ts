@@ -1,27 +1,20 @@
 /**
- * A job file as text: keys in the contract's order, short lists and groups on one line, so that it can be read and
+ * A job file as text: keys in the schema's order, short lists and groups on one line, so that it can be read and
  * changed by hand. Reading it back gives the same job.
  */
 import type { JobFile } from "./schema.ts";
+import { shapeOf } from "./shape.ts";
 
 type Json = string | number | boolean | null | undefined | readonly Json[] | { readonly [key: string]: Json };
 
 /** What fits within this width stays on one line. */
 const WIDTH = 100;
 
-/** Keys in the order in which a person would fill them in; each group uses those that it has. */
-const KEY_ORDER = [
-  ...["noseroom", "type", "name", "units", "part", "material", "yield", "modulus", "ultimate"],
-  ...["noseAngle", "thickness", "height", "depth", "footDepth", "noseRadius", "topRadius"],
-  ...["holderBack", "holderHeight", "holderDepth", "profiles"],
-  ...["insideRadius", "kFactor", "length", "dimensions", "flats", "bends"],
-  ...["angle", "turn", "overbend", "brake", "clamp", "bed", "leaf", "profile", "swing", "pivot"],
-  ...["frame", "lift", "openEnds", "setback", "rated", "order", "bend", "clamped", "margin"],
-];
-
 /** The file's text, ending with a line end. @example readJob(writeJob(file)) // ok, with the same job */
 export function writeJob(file: JobFile): string {
-  return `${printed(file as Json, "", 0)}\n`;
+  // Holding a file against the schema hands its keys back in the schema's order.
+  const shape = shapeOf(file);
+  return `${printed((shape.ok ? shape.file : file) as Json, "", 0)}\n`;
 }
 
 /** `taken` is what already stands on the line before the value. */
@@ -49,10 +42,7 @@ function onOneLine(value: Json): string {
 }
 
 function entriesOf(group: { readonly [key: string]: Json }): [string, Json][] {
-  const place = (key: string) => KEY_ORDER.indexOf(key);
-  return Object.entries(group)
-    .filter(([, item]) => item !== undefined)
-    .sort(([a], [b]) => place(a) - place(b));
+  return Object.entries(group).filter(([, item]) => item !== undefined);
 }
 
 function isList(value: Json): value is readonly Json[] {
