@@ -9,7 +9,7 @@ import * as radii from "./radiusTables.ts";
 const MPA_PER_KSI = 6.894757;
 
 const ALUMINUM_STRENGTH =
-  "Aluminum Association, typical mechanical properties of wrought alloys (also in Kutz, Handbook of Materials Selection, aluminum chapter, table 5)";
+  "Aluminum Association, typical mechanical properties of wrought alloys (also in Handbook of Materials Selection, aluminum chapter, table 5)";
 const ALUMINUM_SOURCES: Omit<MetalSources, "kFactor"> = {
   strength: ALUMINUM_STRENGTH,
   modulus: ALUMINUM_STRENGTH,

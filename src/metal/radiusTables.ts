@@ -27,23 +27,22 @@ export const radii1100O = associationTable(0, 0, 0, 0, 0.5, 1, 1, 1.5);
 export const radii1100H14 = associationTable(0, 0, 0, 1, 1, 1.5, 2, 2.5);
 export const radii3003H14 = associationTable(0, 0, 0, 1, 1, 1.5, 2, 2.5);
 
-const KALPAKJIAN =
-  "Kalpakjian, Manufacturing Engineering and Technology, minimum bend radius at room temperature";
+const BEND_RADIUS_TABLE = "Manufacturing Engineering and Technology, minimum bend radius at room temperature";
 
 export const radiiLowCarbon = everywhere(
   0.5,
   1,
-  `${KALPAKJIAN}: low-carbon steel, soft, 0.5 T; easy at 1 T: common practice`,
+  `${BEND_RADIUS_TABLE}: low-carbon steel, soft, 0.5 T; easy at 1 T: common practice`,
 );
 export const radiiGalvanized = everywhere(
   0.5,
   1,
-  `${KALPAKJIAN}: low-carbon steel, soft, 0.5 T; easy at 1 T, where the zinc does not flake: common practice`,
+  `${BEND_RADIUS_TABLE}: low-carbon steel, soft, 0.5 T; easy at 1 T, where the zinc does not flake: common practice`,
 );
 export const radiiStainless = everywhere(
   0.5,
   1.5,
-  `${KALPAKJIAN}: austenitic stainless steel, soft, 0.5 T; easy at 1.5 T: common practice`,
+  `${BEND_RADIUS_TABLE}: austenitic stainless steel, soft, 0.5 T; easy at 1.5 T: common practice`,
 );
 export const radii4130Annealed = everywhere(1, 2, "common practice, no source: 1 T to 2 T");
 export const radii4130Normalized = everywhere(2, 3, "common practice, no source: 2 T to 3 T");

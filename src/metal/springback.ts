@@ -1,5 +1,5 @@
 /**
- * Springback of a bend: how much of the leaf angle stays. R_i/R_f = 4X³ − 3X + 1 with X = R_i·σy/(E·T) (Kalpakjian,
+ * Springback of a bend: how much of the leaf angle stays. R_i/R_f = 4X³ − 3X + 1 with X = R_i·σy/(E·T) (the textbook
  * Manufacturing Engineering and Technology, bending), and equal arc length at mid thickness,
  * θ_i(R_i + T/2) = θ_f(R_f + T/2). Within 0.02 of a handbook's factors for soft steel; a test strip beats it.
  */
@@ -20,7 +20,7 @@ const ALL_ELASTIC = 0.5;
  * Ks = θ_f/θ_i, between 0 and 1: the part of the leaf angle that stays. A sharp bend (radius 0) keeps all of it, 1.
  * Where the radius is so large that the sheet only flexes (X ≥ 1/2) it springs all the way back: 0, and no overbend helps.
  * @throws RangeError when thickness or modulus is not positive, or radius or yield is negative or not finite
- * @example springbackRatio({ insideRadiusMm: 1, thicknessMm: 0.8, yieldMpa: 240, modulusMpa: 200000 }) // 0.9967865…
+ * @example springbackRatio({ insideRadiusMm: 1, thicknessMm: 0.8, yieldMpa: 240, modulusMpa: 200000 }) // 0.9967815859801025
  */
 export function springbackRatio({
   insideRadiusMm,

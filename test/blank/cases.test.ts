@@ -56,9 +56,9 @@ describe("blanks of the worked cases", () => {
     const takenOff = { outside: outsideBendSetback, inside: insideBendSetback, flat: () => 0 }[
       part.dimensions
     ];
-    const setbacks = shapes.map(takenOff);
+    const bendSetbacks = shapes.map(takenOff);
     const blank = layOut({
-      flatsMm: part.flats.map((flat, i) => flat - (setbacks[i - 1] ?? 0) - (setbacks[i] ?? 0)),
+      flatsMm: part.flats.map((flat, i) => flat - (bendSetbacks[i - 1] ?? 0) - (bendSetbacks[i] ?? 0)),
       bends: shapes.map((shape, i) => {
         const allowanceMm = bendAllowance(shape, part.kFactor);
         return {

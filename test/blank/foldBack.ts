@@ -1,6 +1,6 @@
 /**
  * Folds a blank back into its section, by geometry alone: walks the developed sheet, turns at each bend about a centre at the
- * inside radius, and measures between the mold lines where they cross. Knows tangent lines, radii and angles; no setback formula.
+ * inside radius, and measures between the mold lines where they cross. Knows tangent lines, radii and angles; no bend setback formula.
  */
 import type { Blank } from "../../src/blank/blank.ts";
 import type { Part } from "../../src/part/part.ts";

@@ -1,5 +1,5 @@
 /**
- * Blank round trip: outside (inside) dimensions to flats by the bend setbacks, laid out, folded back by plain geometry
+ * Blank round trip: outside (inside) dimensions to flats by the bend bendSetbacks, laid out, folded back by plain geometry
  * (foldBack.ts), measured between mold lines. 1,000 random parts, 1e-6 mm. And section 5's slide: d(0) = BA − SB.
  */
 import fc from "fast-check";
@@ -29,8 +29,8 @@ const randomPart = fc
   })
   .map(({ thicknessMm, kFactor, bends, spareMm, where }) => {
     const shapes = bends.map((bend) => ({ ...bend, thicknessMm }));
-    const setbacks = shapes.map(where === "outside" ? outsideBendSetback : insideBendSetback);
-    const beside = (i: number): number => (setbacks[i - 1] ?? 0) + (setbacks[i] ?? 0);
+    const bendSetbacks = shapes.map(where === "outside" ? outsideBendSetback : insideBendSetback);
+    const beside = (i: number): number => (bendSetbacks[i - 1] ?? 0) + (bendSetbacks[i] ?? 0);
     const dimensionsMm = Array.from({ length: bends.length + 1 }, (_, i) => (spareMm[i] ?? 1) + beside(i));
     const part: Part = {
       name: "random",

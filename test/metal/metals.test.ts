@@ -56,17 +56,17 @@ describe("the table's figures", () => {
   );
 
   it.each(metalNames())("%s is whole: sane figures and a source on each", (name) => {
-    const it = metal(name);
-    expect(it.yieldMpa).toBeGreaterThan(20);
-    expect(it.ultimateMpa).toBeGreaterThan(it.yieldMpa);
-    expect(it.modulusMpa).toBeGreaterThan(60_000);
-    expect(it.modulusMpa).toBeLessThan(215_000);
-    expect(it.densityKgM3).toBeGreaterThan(2600);
-    expect(it.densityKgM3).toBeLessThan(9000);
-    expect(it.kFactor).toBeGreaterThan(0.3);
-    expect(it.kFactor).toBeLessThanOrEqual(0.5);
-    expect(it.radii.columns.length).toBeGreaterThan(0);
-    for (const source of [...Object.values(it.sources), it.radii.source])
+    const figures = metal(name);
+    expect(figures.yieldMpa).toBeGreaterThan(20);
+    expect(figures.ultimateMpa).toBeGreaterThan(figures.yieldMpa);
+    expect(figures.modulusMpa).toBeGreaterThan(60_000);
+    expect(figures.modulusMpa).toBeLessThan(215_000);
+    expect(figures.densityKgM3).toBeGreaterThan(2600);
+    expect(figures.densityKgM3).toBeLessThan(9000);
+    expect(figures.kFactor).toBeGreaterThan(0.3);
+    expect(figures.kFactor).toBeLessThanOrEqual(0.5);
+    expect(figures.radii.columns.length).toBeGreaterThan(0);
+    for (const source of [...Object.values(figures.sources), figures.radii.source])
       expect(source.length).toBeGreaterThan(10);
   });
 

@@ -55,7 +55,7 @@ describe("springbackRatio", () => {
   });
 
   it("gives a textbook's R_f: 20 ga steel, R_i 0.5 in, yield 40 000 psi, E 29e6 psi, R_f 0.531 in", () => {
-    // Kalpakjian, Manufacturing Engineering and Technology, example on springback (from memory): Ri/Rf = 0.942
+    // Manufacturing Engineering and Technology, example on springback (from memory): Ri/Rf = 0.942
     const psi = 0.006894757;
     const radius = relaxedRadius({
       insideRadiusMm: 12.7,

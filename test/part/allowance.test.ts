@@ -54,12 +54,12 @@ describe("readTestStrip", () => {
   it("finds the K-factor that a strip was folded with", () => {
     fc.assert(
       fc.property(shapes, fc.double({ min: 0.01, max: 0.49, noNaN: true }), (shape, k) => {
-        const setback = outsideBendSetback(shape);
+        const bendSetbackMm = outsideBendSetback(shape);
         const widthBeforeMm = 40 + bendAllowance(shape, k);
         const result = readTestStrip({
           ...shape,
           widthBeforeMm,
-          outsideFlangesMm: [15 + setback, 25 + setback],
+          outsideFlangesMm: [15 + bendSetbackMm, 25 + bendSetbackMm],
         });
         expect(result.kFactor).toBeCloseTo(k, 6);
         expect(result.doubt).toBeUndefined();

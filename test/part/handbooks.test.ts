@@ -10,31 +10,31 @@ import { din6935Allowance, din6935Correction, din6935Factor } from "../../src/pa
 import { empiricalAllowance } from "../../src/part/empiricalAllowance.ts";
 import {
   dinExample,
+  faaBendSetbackChart,
+  faaBendSetbackExamples,
   faaBracket,
   faaChannel,
-  faaSetbackChart,
-  faaSetbackExamples,
   machineryRightAngle,
 } from "../sources/bendHandbooks.ts";
 
 const INCH = 25.4;
 
 describe("bend setback", () => {
-  it.each(faaSetbackChart)("at %d° is AC 43.13-1B's K %d times radius and thickness", (angleDeg, k) => {
-    const setback = outsideBendSetback({ angleDeg, insideRadiusMm: 0.75, thicknessMm: 0.25 });
+  it.each(faaBendSetbackChart)("at %d° is AC 43.13-1B's K %d times radius and thickness", (angleDeg, k) => {
+    const bendSetbackMm = outsideBendSetback({ angleDeg, insideRadiusMm: 0.75, thicknessMm: 0.25 });
     // printed to 4 figures, a few last digits cut instead of rounded
-    expect(Math.abs(setback - k)).toBeLessThanOrEqual(Math.max(0.0001, k * 0.0007));
+    expect(Math.abs(bendSetbackMm - k)).toBeLessThanOrEqual(Math.max(0.0001, k * 0.0007));
   });
 
   it("gives AC 43.13-1B's two worked bends of .064 sheet at R .25", () => {
-    const { thicknessIn, radiusIn, open, closed } = faaSetbackExamples;
-    for (const { angleDeg, setbackIn } of [open, closed]) {
+    const { thicknessIn, radiusIn, open, closed } = faaBendSetbackExamples;
+    for (const { angleDeg, bendSetbackIn } of [open, closed]) {
       const mm = outsideBendSetback({
         angleDeg,
         insideRadiusMm: radiusIn * INCH,
         thicknessMm: thicknessIn * INCH,
       });
-      expect(mm / INCH).toBeCloseTo(setbackIn, 3);
+      expect(mm / INCH).toBeCloseTo(bendSetbackIn, 3);
     }
   });
 
@@ -48,12 +48,12 @@ describe("bend setback", () => {
 });
 
 describe("FAA-H-8083-31", () => {
-  it("U-channel: setback .20, flats .80 1.60 .80, width 3.74 with the chart's allowance", () => {
-    const { thicknessIn, radiusIn, moldLinesIn, setbackIn, flatsIn, chartAllowanceIn, developedWidthIn } =
+  it("U-channel: bend setback .20, flats .80 1.60 .80, width 3.74 with the chart's allowance", () => {
+    const { thicknessIn, radiusIn, moldLinesIn, bendSetbackIn, flatsIn, chartAllowanceIn, developedWidthIn } =
       faaChannel;
     const shape = { angleDeg: 90, insideRadiusMm: radiusIn * INCH, thicknessMm: thicknessIn * INCH };
     const bendSetbackMm = outsideBendSetback(shape);
-    expect(bendSetbackMm / INCH).toBeCloseTo(setbackIn, 10);
+    expect(bendSetbackMm / INCH).toBeCloseTo(bendSetbackIn, 10);
     const flatsMm = moldLinesIn.map((mold, i) => mold * INCH - (i === 1 ? 2 : 1) * bendSetbackMm);
     flatsMm.forEach((flat, i) => {
       expect(flat / INCH).toBeCloseTo(flatsIn[i] ?? Number.NaN, 10);

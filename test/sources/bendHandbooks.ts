@@ -2,8 +2,8 @@
  * Worked values for bends, as printed in handbooks and a standard. Lengths in inches unless the name says mm.
  */
 
-/** FAA AC 43.13-1B, table 4-7, K-chart for setback of bends other than 90 degrees: degrees, K. */
-export const faaSetbackChart: readonly (readonly [angleDeg: number, k: number])[] = [
+/** FAA AC 43.13-1B, table 4-7, K-chart for bend setback of bends other than 90 degrees: degrees, K. */
+export const faaBendSetbackChart: readonly (readonly [angleDeg: number, k: number])[] = [
   [1, 0.0087],
   [5, 0.0436],
   [10, 0.0874],
@@ -28,11 +28,11 @@ export const faaSetbackChart: readonly (readonly [angleDeg: number, k: number])[
 ];
 
 /** FAA AC 43.13-1B, paragraph 4-56 b: .064 sheet, radius .25, bent 45 and 135 degrees. */
-export const faaSetbackExamples = {
+export const faaBendSetbackExamples = {
   thicknessIn: 0.064,
   radiusIn: 0.25,
-  open: { angleDeg: 45, setbackIn: 0.13 },
-  closed: { angleDeg: 135, setbackIn: 0.758 },
+  open: { angleDeg: 45, bendSetbackIn: 0.13 },
+  closed: { angleDeg: 135, bendSetbackIn: 0.758 },
 };
 
 /** FAA-H-8083-31, bending a U-channel of .040 2024-T3, radius .16; bend allowance .27 read from the chart at R .156. */
@@ -41,7 +41,7 @@ export const faaChannel = {
   radiusIn: 0.16,
   chartRadiusIn: 0.156,
   moldLinesIn: [1, 2, 1],
-  setbackIn: 0.2,
+  bendSetbackIn: 0.2,
   flatsIn: [0.8, 1.6, 0.8],
   chartAllowanceIn: 0.27,
   developedWidthIn: 3.74,
@@ -57,7 +57,7 @@ export const faaBracket = {
 };
 
 /**
- * Tabellenbuch Metall (Europa-Lehrmittel), bent parts after DIN 6935: opening angle 60°, a = 16 mm, b = 21 mm, r = 6 mm,
+ * Tabellenbuch Metall, bent parts after DIN 6935: opening angle 60°, a = 16 mm, b = 21 mm, r = 6 mm,
  * s = 5 mm. By formula k = 0.689; the book goes on with k = 0.7 from its diagram and finds v = 5.77 mm.
  */
 export const dinExample = {
@@ -114,7 +114,7 @@ export const associationRadii: Readonly<Record<string, readonly number[]>> = {
 export const associationThicknessesIn = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2];
 
 /**
- * Aluminum Association typical properties, ksi: ultimate, yield, modulus in 1000 ksi. 1100, 2024 and 3003 as printed in Kutz,
+ * Aluminum Association typical properties, ksi: ultimate, yield, modulus in 1000 ksi. 1100, 2024 and 3003 as printed in the
  * Handbook of Materials Selection, aluminum chapter, table 5; the others from memory of the same table.
  */
 export const aluminumTypical: Readonly<Record<string, readonly [number, number, number]>> = {
