@@ -3,7 +3,7 @@
  * Written lengths stay as written here ("3/8"); what they may measure is judged where they are read.
  * The message of each rule is what is allowed, in words to follow "it should be".
  */
-import { z } from "zod";
+import * as z from "zod";
 import { thicknessHint } from "../units/gauge.ts";
 
 /** Bounds that keep a job quick to answer; a real one stays far below. */
