@@ -31,7 +31,7 @@ await build({
   ...node,
   entryPoints: ["src/cli/main.ts"],
   outfile: "dist/noseroom.mjs",
-  minifySyntax: true,
+  minify: true,
   define: { NOSEROOM_VERSION: JSON.stringify(version) },
   plugins: [exampleFiles],
   banner: { js: `#!/usr/bin/env node\n${requireBanner}` },
