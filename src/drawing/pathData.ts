@@ -6,6 +6,8 @@
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 
+const MOST_SWEEP = (2 * Math.PI) / 3;
+
 /** A number as short as 1e-4 mm allows. @example shortNumber(1.50000001) // "1.5" */
 export function shortNumber(value: number): string {
   const rounded = Math.round(value * 1e4) / 1e4;
@@ -19,10 +21,11 @@ export function svgPoint(point: Point): string {
 
 /**
  * Arc command(s) from the pen's place, run through `sweepRad` (counter-clockwise positive, y up).
- * A sweep of half a turn or more is written as two arcs: one alone would be ill-conditioned, or vanish for a full circle.
+ * Written in pieces of a third of a turn at most: near half a turn the rounded ends would hardly hold the centre,
+ * and a full circle in one piece would vanish.
  */
 export function arcTo(center: Point, radius: number, startRad: number, sweepRad: number): string {
-  const pieces = Math.abs(sweepRad) > Math.PI * 0.99 ? 2 : 1;
+  const pieces = Math.max(1, Math.ceil(Math.abs(sweepRad) / MOST_SWEEP - 1e-9));
   const direction = sweepRad > 0 ? 0 : 1;
   let text = "";
   for (let piece = 1; piece <= pieces; piece++) {
