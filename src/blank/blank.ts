@@ -25,9 +25,7 @@ export interface Blank {
 
 /**
  * Lay out the blank of a part, measured from flat 1's free end.
- * @example
- * // one 90° bend of r 1 in 0.8 sheet, K 0.44, between flats of 10 and 20:
- * // tangents at 10 and 12.123717, width 32.123717; sight at 11 with the start clamped, 11.123717 with the end clamped
+ * @example layOut({ flatsMm: [10, 20], bends: [{ allowanceMm: 2, deductionMm: 3, insideRadiusMm: 1.5 }] }).bends[0].sightLinesMm // { start: 11.5, end: 10.5 }
  */
 export function layOut(part: Pick<Part, "flatsMm" | "bends">): Blank {
   let reachedMm = part.flatsMm[0] ?? 0;

@@ -16,7 +16,7 @@ export interface RadiusLimits {
 
 /**
  * Least and easy inside radius for this metal and thickness, or undefined for a metal without a table.
- * @example radiusLimits(metalNamed("2024-T3")!, 1.6256)?.leastMm // 3 × 1.6256, the column for 0.064 in
+ * @example radiusLimits(metalNamed("2024-T3"), 0.064 * 25.4).leastMm // 3 * 0.064 * 25.4
  */
 export function radiusLimits(metal: Metal, thicknessMm: Mm): RadiusLimits | undefined {
   const columns = metal.radii?.columns;

@@ -46,6 +46,7 @@ export function springbackRatio({
 /**
  * Inside radius after the leaf lets go, R_f; Infinity where the sheet springs all the way back.
  * @throws RangeError as springbackRatio
+ * @example relaxedRadius({ insideRadiusMm: 10, thicknessMm: 1, yieldMpa: 240, modulusMpa: 200000 }) // 10 / (4 * 0.012 ** 3 - 3 * 0.012 + 1)
  */
 export function relaxedRadius(input: SpringbackInput): Mm {
   const ratio = springbackRatio(input);

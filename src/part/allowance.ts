@@ -8,7 +8,7 @@ import { type BendShape, outsideBendSetback } from "./bendSetback.ts";
 
 /**
  * Bend allowance for a K-factor.
- * @example bendAllowance({ angleDeg: 90, insideRadiusMm: 1, thicknessMm: 0.8 }, 0.44) // 2.123717 to 6 decimals
+ * @example bendAllowance({ angleDeg: 90, insideRadiusMm: 1, thicknessMm: 0.8 }, 0.44) // 2.1237166338267
  */
 export function bendAllowance({ angleDeg, insideRadiusMm, thicknessMm }: BendShape, kFactor: number): Mm {
   return toRad(angleDeg) * (insideRadiusMm + kFactor * thicknessMm);
@@ -22,7 +22,10 @@ export function bendDeduction(shape: BendShape, allowanceMm: Mm): Mm {
   return 2 * outsideBendSetback(shape) - allowanceMm;
 }
 
-/** The K-factor that gives this allowance: the way back from any other method or a measured bend. */
+/**
+ * The K-factor that gives this allowance: the way back from any other method or a measured bend.
+ * @example kFactorOf({ angleDeg: 90, insideRadiusMm: 1, thicknessMm: 1 }, 2) // 4 / Math.PI - 1
+ */
 export function kFactorOf({ angleDeg, insideRadiusMm, thicknessMm }: BendShape, allowanceMm: Mm): number {
   return (allowanceMm / toRad(angleDeg) - insideRadiusMm) / thicknessMm;
 }

@@ -15,7 +15,7 @@ export interface BendShape {
 
 /**
  * Bend setback to the outside mold line.
- * @example outsideBendSetback({ angleDeg: 90, insideRadiusMm: 1.2, thicknessMm: 0.8 }) // 2, but for rounding
+ * @example outsideBendSetback({ angleDeg: 90, insideRadiusMm: 1.2, thicknessMm: 0.8 }) // 2
  */
 export function outsideBendSetback({ angleDeg, insideRadiusMm, thicknessMm }: BendShape): Mm {
   return (insideRadiusMm + thicknessMm) * Math.tan(toRad(angleDeg) / 2);
@@ -23,7 +23,7 @@ export function outsideBendSetback({ angleDeg, insideRadiusMm, thicknessMm }: Be
 
 /**
  * Bend setback to the inside mold line.
- * @example insideBendSetback({ angleDeg: 90, insideRadiusMm: 1.2, thicknessMm: 0.8 }) // 1.2, but for rounding
+ * @example insideBendSetback({ angleDeg: 90, insideRadiusMm: 1.2, thicknessMm: 0.8 }) // 1.2
  */
 export function insideBendSetback({ angleDeg, insideRadiusMm }: BendShape): Mm {
   return insideRadiusMm * Math.tan(toRad(angleDeg) / 2);

@@ -23,7 +23,7 @@ export function din6935Factor(radiusOverThickness: number): number {
 
 /**
  * Bend allowance: the neutral line's arc, θ·(r + k·s/2).
- * @example din6935Allowance({ angleDeg: 90, insideRadiusMm: 2, thicknessMm: 2 }) // π/2 · 2.65 = 4.16261
+ * @example din6935Allowance({ angleDeg: 90, insideRadiusMm: 2, thicknessMm: 2 }) // 4.162610266006475
  */
 export function din6935Allowance({ angleDeg, insideRadiusMm, thicknessMm }: BendShape): Mm {
   const k = din6935Factor(insideRadiusMm / thicknessMm);
@@ -33,7 +33,7 @@ export function din6935Allowance({ angleDeg, insideRadiusMm, thicknessMm }: Bend
 /**
  * The standard's correction v, so that the flat length is a + b − v with the outside dimensions a and b. For a bend of
  * 90° or more (β ≤ 90°) a and b reach to the outermost point of the bend; under 15° of bend v is 0.
- * @example din6935Correction({ angleDeg: 90, insideRadiusMm: 2, thicknessMm: 2 }) // 8 − 4.16261 = 3.83739
+ * @example din6935Correction({ angleDeg: 90, insideRadiusMm: 2, thicknessMm: 2 }) // 3.8373897339935246
  */
 export function din6935Correction(shape: BendShape): Mm {
   const beta = 180 - shape.angleDeg;

@@ -11,7 +11,7 @@ const PER_DEGREE_OF_THICKNESS = 0.0078;
 
 /**
  * Bend allowance by the empirical formula.
- * @example empiricalAllowance({ angleDeg: 60, insideRadiusMm: 3.9624, thicknessMm: 1.016 }) // 4.61935… mm, 0.18186 in
+ * @example empiricalAllowance({ angleDeg: 60, insideRadiusMm: 3.9624, thicknessMm: 1.016 }) // 4.61936592
  */
 export function empiricalAllowance({ angleDeg, insideRadiusMm, thicknessMm }: BendShape): Mm {
   return angleDeg * (PER_DEGREE_OF_RADIUS * insideRadiusMm + PER_DEGREE_OF_THICKNESS * thicknessMm);

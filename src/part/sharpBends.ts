@@ -23,7 +23,10 @@ export interface SharpBend {
 const HAIR = 0.99;
 const KICK_BELOW_DEG = 45;
 
-/** Bends whose inside radius is under the metal's limits, in order; none for a metal without a table. */
+/**
+ * Bends whose inside radius is under the metal's limits, in order; none for a metal without a table.
+ * @example sharpBends({ metal: metalNamed("2024-T3"), thicknessMm: 1, bends: [{ angleDeg: 90, insideRadiusMm: 1 }] })[0].grade // "cracks"
+ */
 export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">): readonly SharpBend[] {
   const limits = radiusLimits(part.metal, part.thicknessMm);
   if (limits === undefined) return [];
@@ -37,8 +40,7 @@ export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">):
 
 /**
  * The warning in words, to stand after "Bend 2: ".
- * @example sharpBendWords({ bend: 0, insideRadiusMm: 0.5, leastMm: 2, easyMm: 4, angleDeg: 90, grade: "cracks", source: "table" }, "2024-T3", "mm")
- * // "inside radius 0.5 mm is under 2 mm, the least for 2024-T3 here: it is likely to crack (table)."
+ * @example sharpBendWords({ bend: 0, insideRadiusMm: 0.5, leastMm: 2, easyMm: 4, angleDeg: 90, grade: "cracks", source: "a table" }, "2024-T3", "mm") // "inside radius 0.5 mm is under 2 mm, the least for 2024-T3 here: it is likely to crack (a table)."
  */
 export function sharpBendWords(sharp: SharpBend, metalName: string, unit: LengthUnit): string {
   const say = (lengthMm: Mm): string => `${formatLength(lengthMm, unit)} ${unit}`;

@@ -76,6 +76,7 @@ describe("springbackRatio", () => {
     const sheet = { thicknessMm: 1, yieldMpa: 200, modulusMpa: 200_000 };
     expect(springbackRatio({ ...sheet, insideRadiusMm: 0 })).toBe(1);
     expect(springbackRatio({ ...sheet, insideRadiusMm: 500 })).toBe(0);
+    expect(springbackRatio({ ...sheet, insideRadiusMm: 550 })).toBe(0);
     expect(springbackRatio({ ...sheet, insideRadiusMm: 5000 })).toBe(0);
     expect(relaxedRadius({ ...sheet, insideRadiusMm: 600 })).toBe(Number.POSITIVE_INFINITY);
     const nearlyAll = springbackRatio({ ...sheet, insideRadiusMm: 499.9 });

@@ -78,6 +78,7 @@ describe("parseLength", () => {
     "1 __proto__",
     "1 constructor",
     "20 ga steel",
+    `${"0".repeat(40)}1`,
     "9".repeat(10_000_000),
     " ".repeat(41) + "x".repeat(50),
     Number.NaN,
