@@ -1,0 +1,35 @@
+/**
+ * Which way the grain of the sheet runs in the blank, and what that means for the bends: across the grain holds best,
+ * along it the outside of the bend cracks first. FAA-H-8083-31 asks for bends across the grain (from memory).
+ */
+import type { Deg } from "../units/quantity.ts";
+
+/** Direction of the grain in the blank: `across` the bend lines, `along` them, or not `known`. */
+export type Grain = "across" | "along" | "unknown";
+
+/** Grain nearer to the bend lines than this counts as along them. Common practice, no source. */
+const ALONG_WITHIN: Deg = 45;
+
+/**
+ * How grain that runs at an angle to the bend lines counts; 0 is along the bend lines, 90 across them.
+ * @example grainAt(90) // "across"
+ * @example grainAt(-170) // "along"
+ */
+export function grainAt(angleToBendLinesDeg: Deg): Grain {
+  const turned = Math.abs(angleToBendLinesDeg % 180);
+  const nearest = Math.min(turned, 180 - turned);
+  return nearest < ALONG_WITHIN ? "along" : "across";
+}
+
+/**
+ * Warning where bends run along the grain, or the grain isn't known; undefined where all is well.
+ * @example grainWarning("across", 2) // undefined
+ */
+export function grainWarning(grain: Grain, bendCount: number): string | undefined {
+  if (bendCount === 0 || grain === "across") return undefined;
+  const bends = bendCount === 1 ? "the bend" : `all ${bendCount} bends`;
+  if (grain === "along") {
+    return `The grain runs along ${bends}: turn the blank on the sheet, or take a larger inside radius, or the outside of the bend may crack.`;
+  }
+  return "Look which way the grain of the sheet runs and lay the blank so that the bends cross it.";
+}
