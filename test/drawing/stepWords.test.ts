@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import {
+  angleWords,
+  blockWords,
+  outcomeSentence,
+  stepTitle,
+  throatWords,
+} from "../../src/drawing/stepWords.ts";
+import { hit, stepOf } from "./answers.ts";
+
+describe("throatWords", () => {
+  it.each([
+    [{ bend: 1, clamped: "start" }, "flat 1"],
+    [{ bend: 2, clamped: "start" }, "flats 1 and 2"],
+    [{ bend: 4, clamped: "start" }, "flats 1 to 4"],
+    [{ bend: 5, clamped: "end" }, "flat 6"],
+    [{ bend: 4, clamped: "end" }, "flats 5 and 6"],
+    [{ bend: 1, clamped: "end" }, "flats 2 to 6"],
+  ] as const)("of %o in a part of five bends is %s", (step, words) => {
+    expect(throatWords(step, 5)).toBe(words);
+  });
+});
+
+describe("stepTitle", () => {
+  it("says bend, throat, face and leaf", () => {
+    expect(stepTitle(stepOf(), 2)).toBe("Bend 2 · flat 3 in the throat · marked face up · leaf to 92°");
+    expect(stepTitle(stepOf({ markedFaceUp: false, overbend: 30.649 }), 2)).toContain(
+      "marked face down · leaf to 30.6°",
+    );
+  });
+});
+
+describe("angleWords", () => {
+  it("keeps a tenth only where there is one", () => {
+    expect([angleWords(90), angleWords(75.24), angleWords(89.97)]).toEqual(["90°", "75.2°", "90°"]);
+  });
+});
+
+describe("blockWords and outcomeSentence", () => {
+  it("name what meets what, and when", () => {
+    expect(outcomeSentence(hit, "mm")).toBe("Stops: at 75.2° the end of flat 1 meets the clamp.");
+    const atRest = stepOf({
+      ...hit,
+      contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
+    });
+    expect(blockWords(atRest)).toBe(
+      "the inside of bend 1 meets another part of the sheet before the leaf moves",
+    );
+  });
+
+  it("tell a leaf that stops from a part that cannot be put in or taken out", () => {
+    const still = { ...hit, contact: null };
+    expect(blockWords({ ...still, reached: 80 })).toBe("the leaf stops at 80°, and this bend wants 92°");
+    expect(blockWords({ ...still, reached: 92, load: "blocked" })).toContain("into the throat");
+    expect(blockWords({ ...still, reached: 92, unload: "blocked" })).toContain("out of the throat");
+  });
+
+  it("say what is left to spare in the user's unit, or that nothing is near", () => {
+    expect(outcomeSentence(stepOf(), "mm")).toBe("Clear, 1.03 mm to spare.");
+    expect(outcomeSentence(stepOf(), "in")).toBe("Clear, 0.041 in to spare.");
+    expect(outcomeSentence(stepOf({ verdict: "tight", clearance: 0.2 }), "mm")).toBe(
+      "Tight: only 0.20 mm to spare.",
+    );
+    expect(outcomeSentence(stepOf({ clearance: null, clearancePoints: null }), "mm")).toBe(
+      "Nothing else comes near.",
+    );
+    expect(blockWords(stepOf())).toBeUndefined();
+  });
+});
