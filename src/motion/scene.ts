@@ -84,7 +84,9 @@ export function sheetAt(seat: Seat, bendsDone: number, leafAngleRad: Rad): Outli
       y: center.y - radius * Math.cos(turned),
     });
     const startRad = -Math.PI / 2;
-    return [{ kind: "arc", from: at(0), to: at(leafAngleRad), center, radius, startRad, sweepRad: leafAngleRad }];
+    return [
+      { kind: "arc", from: at(0), to: at(leafAngleRad), center, radius, startRad, sweepRad: leafAngleRad },
+    ];
   };
   const joinedUnder = joined(under, inThroat(clamped.under).length, arcOf(seat.bendZoneTan));
   const joinedOver = joined(over, inThroat(clamped.over).length, arcOf(seat.insideRadiusMm));
@@ -96,7 +98,9 @@ function joined(face: readonly Edge[], clampedCount: number, arc: readonly Edge[
   const run = [...face.slice(0, clampedCount), ...arc, ...face.slice(clampedCount)];
   return run.flatMap((edge, i): Edge[] => {
     const before = run[i - 1];
-    return before && apart(before.to, edge.from) ? [{ kind: "line", from: before.to, to: edge.from }, edge] : [edge];
+    return before && apart(before.to, edge.from)
+      ? [{ kind: "line", from: before.to, to: edge.from }, edge]
+      : [edge];
   });
 }
 

@@ -57,7 +57,8 @@ export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sw
   const peak = slideTan > 0 ? (2 * slideTurn) / slideTan - 1 : -1;
   if (peak > 0) {
     const phi = 2 * Math.atan(Math.sqrt(peak));
-    if (phi < sweepRad) maxSlide = Math.max(maxSlide, Math.abs(slideTan * Math.tan(phi / 2) - slideTurn * phi));
+    if (phi < sweepRad)
+      maxSlide = Math.max(maxSlide, Math.abs(slideTan * Math.tan(phi / 2) - slideTurn * phi));
   }
   const half = Math.tan(sweepRad / 2);
   return {

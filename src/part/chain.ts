@@ -20,6 +20,8 @@ export interface Chain {
   readonly angleRad: Float64Array;
   readonly cosAngle: Float64Array;
   readonly sinAngle: Float64Array;
+  readonly cosHalfAngle: Float64Array;
+  readonly sinHalfAngle: Float64Array;
   /** +1 where the joint turns up, −1 where it turns down. */
   readonly turn: Int8Array;
 }
@@ -40,6 +42,8 @@ export function chainFrom(part: Part, bend: number, towards: End): Chain {
     angleRad: new Float64Array(joints),
     cosAngle: new Float64Array(joints),
     sinAngle: new Float64Array(joints),
+    cosHalfAngle: new Float64Array(joints),
+    sinHalfAngle: new Float64Array(joints),
     turn: new Int8Array(joints),
   };
   const upTurn = part.bends[bend]!.turn;
@@ -56,6 +60,8 @@ export function chainFrom(part: Part, bend: number, towards: End): Chain {
     chain.angleRad[k] = toRad(joint.angleDeg);
     chain.cosAngle[k] = Math.cos(chain.angleRad[k]!);
     chain.sinAngle[k] = Math.sin(chain.angleRad[k]!);
+    chain.cosHalfAngle[k] = Math.cos(chain.angleRad[k]! / 2);
+    chain.sinHalfAngle[k] = Math.sin(chain.angleRad[k]! / 2);
     chain.turn[k] = joint.turn === upTurn ? 1 : -1;
   }
   return chain;

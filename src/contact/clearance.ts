@@ -1,0 +1,178 @@
+/**
+ * Clearance of one element of the sheet over a bend's sweep: distance to the brake and to the part's other side,
+ * leaving out what touches by design (design, section 6): runs lying on bed, leaf and under the clamp; on the body that
+ * carries a run, an up-turned bend at the run's end with the flat right beyond it; the bend zone. True faces, no inset.
+ */
+import { AT_REST, type Swing } from "../motion/swing.ts";
+import { Features } from "./features.ts";
+import { type DistanceFound, leastDistance } from "./leastDistance.ts";
+import type { Machine } from "./machine.ts";
+import { FLAT, JOINT, type SeatPieces, type Side } from "./seatPieces.ts";
+import type { SideChecks } from "./sideChecks.ts";
+import { WHOLE } from "./sideChecks.ts";
+
+/** The least clearance so far; points from the leaf's pivot in the section frame. */
+export interface ClearanceRecord {
+  mm: number;
+  partX: number;
+  partY: number;
+  otherX: number;
+  otherY: number;
+}
+
+export function noClearance(): ClearanceRecord {
+  return { mm: Infinity, partX: 0, partY: 0, otherX: 0, otherY: 0 };
+}
+
+export class ClearanceChecks {
+  private readonly pieces: SeatPieces;
+  private readonly machine: Machine;
+  private readonly a = new Features(16, 24, 4);
+  private readonly b = new Features(16, 24, 4);
+  private readonly found: DistanceFound = {
+    mm: Infinity,
+    phiRad: 0,
+    movingX: 0,
+    movingY: 0,
+    fixedX: 0,
+    fixedY: 0,
+    movingTag: 0,
+    fixedTag: 0,
+  };
+
+  constructor(private readonly checks: SideChecks) {
+    this.pieces = checks.pieces;
+    this.machine = checks.machine;
+  }
+
+  /**
+   * Lowers `record` to element k's clearance from the brake. What lies on the body that carries the run can depend on
+   * the next joint: then flat k is left to the element after it (`withSupport`), or measured here when it is the last.
+   */
+  withBrake(side: Side, k: number, formed: number, record: ClearanceRecord): void {
+    const parts = this.offRun(side, k, formed);
+    const { machine, pieces, checks } = this;
+    const swing = side === "moving" ? pieces.turning : AT_REST;
+    if (parts) {
+      this.fill(this.a, side, k, formed, parts);
+      for (const body of checks.clamp) this.measure(this.a, body.features, swing, false, record);
+      if (side === "moving") this.measure(this.a, machine.bed.features, swing, false, record);
+      else this.measure(machine.leaf.features, this.a, pieces.leafTurning, true, record);
+    }
+    if (machine.frame.length > 0) {
+      this.fill(this.a, side, k, formed, WHOLE);
+      for (const body of machine.frame) this.measure(this.a, body.features, swing, false, record);
+    }
+    this.withSupport(side, k, formed, record);
+  }
+
+  /** Lowers `record` to the clearance of moving element m from clamped element c. */
+  withSelf(m: number, formedMoving: number, c: number, formedClamped: number, record: ClearanceRecord): void {
+    const movingOff = this.offRun("moving", m, formedMoving);
+    const clampedOff = this.offRun("clamped", c, formedClamped);
+    const swing = this.pieces.turning;
+    if (clampedOff) {
+      this.fill(this.b, "clamped", c, formedClamped, clampedOff);
+      this.fill(this.a, "moving", m, formedMoving, WHOLE);
+      this.measure(this.a, this.b, swing, false, record);
+    }
+    const clampedOn = WHOLE & ~clampedOff;
+    if (movingOff && clampedOn) {
+      this.fill(this.b, "clamped", c, formedClamped, clampedOn);
+      this.fill(this.a, "moving", m, formedMoving, movingOff);
+      this.measure(this.a, this.b, swing, false, record);
+    }
+  }
+
+  /** Clearance of element k from the body that carries its side's run: the leaf, or the bed. */
+  private withSupport(side: Side, k: number, formed: number, record: ClearanceRecord): void {
+    const chain = this.pieces.chainOf(side);
+    if (k > 0) {
+      const before = this.flatOffSupport(side, k - 1, formed);
+      // The flat before waited to see whether this joint leads back into the run's plane.
+      if (before && this.mayReturn(side, k - 1, formed) && !this.returnsAt(side, k - 1, formed)) {
+        this.fill(this.a, side, k - 1, formed, FLAT);
+        this.measureSupport(side, record);
+      }
+    }
+    let parts = 0;
+    if (k > 0 && this.jointOffSupport(side, k, formed)) parts |= JOINT;
+    const waits = k < chain.joints && this.mayReturn(side, k, formed);
+    if (!waits && this.flatOffSupport(side, k, formed)) parts |= FLAT;
+    if (!parts) return;
+    this.fill(this.a, side, k, formed, parts);
+    this.measureSupport(side, record);
+  }
+
+  private measureSupport(side: Side, record: ClearanceRecord): void {
+    if (side === "moving")
+      this.measure(this.a, this.machine.leaf.features, this.pieces.sliding, false, record);
+    else this.measure(this.a, this.machine.bed.features, AT_REST, false, record);
+  }
+
+  /** Which parts of element k are not in the run: a formed joint never is. */
+  private offRun(side: Side, k: number, formed: number): number {
+    const flat = this.flatInRun(side, k, formed) ? 0 : FLAT;
+    if (k === 0) return flat;
+    const formedJoint = (formed >>> (k - 1)) & 1;
+    return formedJoint || !this.flatInRun(side, k - 1, formed) ? flat | JOINT : flat;
+  }
+
+  private jointOffSupport(side: Side, k: number, formed: number): boolean {
+    const before = this.flatInRun(side, k - 1, formed);
+    if (!((formed >>> (k - 1)) & 1)) return !before;
+    const up = this.pieces.chainOf(side).turn[k - 1]! > 0;
+    return !(up && (before || this.flatInRun(side, k, formed)));
+  }
+
+  private flatOffSupport(side: Side, k: number, formed: number): boolean {
+    if (this.flatInRun(side, k, formed)) return false;
+    if (k === 0 || !((formed >>> (k - 1)) & 1)) return true;
+    return !(this.pieces.chainOf(side).turn[k - 1]! > 0 && this.flatInRun(side, k - 1, formed));
+  }
+
+  private flatInRun(side: Side, k: number, formed: number): boolean {
+    if (this.checks.inRun(side, k, formed)) return true;
+    const strip = this.pieces.stripOf(side);
+    strip.walkTo(k, formed);
+    return strip.inFirstPlane();
+  }
+
+  /** Whether forming the joint after flat k would bring the sheet back up into the run's plane. */
+  private mayReturn(side: Side, k: number, formed: number): boolean {
+    const strip = this.pieces.stripOf(side);
+    if (strip.chain.turn[k]! < 0 || this.checks.inRun(side, k, formed)) return false;
+    strip.walkTo(k, formed);
+    strip.turnJoint(k);
+    return strip.inFirstPlane();
+  }
+
+  private returnsAt(side: Side, k: number, formed: number): boolean {
+    return ((formed >>> k) & 1) === 1 && this.mayReturn(side, k, formed);
+  }
+
+  private fill(F: Features, side: Side, k: number, formed: number, parts: number): void {
+    this.pieces.element(F, side, k, formed, parts, 0, true);
+  }
+
+  private measure(
+    A: Features,
+    B: Features,
+    swing: Swing,
+    partIsFixed: boolean,
+    record: ClearanceRecord,
+  ): void {
+    const { found, checks } = this;
+    found.mm = record.mm;
+    leastDistance(A, B, swing, checks.curve, checks.meeting, found);
+    if (found.mm >= record.mm) return;
+    record.mm = found.mm;
+    let [c, s] = [1, 0];
+    // Measured in the frame of the leaf: turn both points with it.
+    if (swing === this.pieces.sliding) [c, s] = [Math.cos(found.phiRad), Math.sin(found.phiRad)];
+    const [mx, my] = [c * found.movingX - s * found.movingY, s * found.movingX + c * found.movingY];
+    const [fx, fy] = [c * found.fixedX - s * found.fixedY, s * found.fixedX + c * found.fixedY];
+    [record.partX, record.partY] = partIsFixed ? [fx, fy] : [mx, my];
+    [record.otherX, record.otherY] = partIsFixed ? [mx, my] : [fx, fy];
+  }
+}

@@ -1,0 +1,219 @@
+/**
+ * What can touch: a body's boundary as straight segments, rounds (convex arcs, and sharp corners as rounds of
+ * radius 0) and hollows (concave arcs), in flat arrays for the contact kernel. Coordinates in mm from the leaf's
+ * pivot, material to the left of a segment. Every feature carries its nearest and farthest distance from the pivot.
+ */
+import type { Outline } from "../plane/outline.ts";
+import type { Point } from "../plane/point.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** A cone test that every direction passes: for sharp corners. */
+export const ANY_DIRECTION = -2;
+
+/** How the start of the moving flat is cut while the bend zone grows into it (design: sheet nearer the apex is bend zone). */
+export type CutRule = "none" | "leadingSegments" | "onlyUncut" | "onlyCut";
+
+export class Features {
+  segments = 0;
+  segX: Float64Array;
+  segY: Float64Array;
+  segUx: Float64Array;
+  segUy: Float64Array;
+  segLength: Float64Array;
+  segOff: Float64Array;
+  segNear: Float64Array;
+  segFar: Float64Array;
+  segTag: Int32Array;
+  rounds = 0;
+  roundX: Float64Array;
+  roundY: Float64Array;
+  roundR: Float64Array;
+  roundMx: Float64Array;
+  roundMy: Float64Array;
+  roundCos: Float64Array;
+  roundReach: Float64Array;
+  roundTag: Int32Array;
+  hollows = 0;
+  hollowX: Float64Array;
+  hollowY: Float64Array;
+  hollowR: Float64Array;
+  hollowMx: Float64Array;
+  hollowMy: Float64Array;
+  hollowCos: Float64Array;
+  hollowReach: Float64Array;
+  hollowTag: Int32Array;
+
+  /** Middle line of a straight piece of sheet, for telling overlap where faces lie in one line. */
+  hasCore = false;
+  coreX1 = 0;
+  coreY1 = 0;
+  coreX2 = 0;
+  coreY2 = 0;
+
+  minX = Infinity;
+  minY = Infinity;
+  maxX = -Infinity;
+  maxY = -Infinity;
+  near = Infinity;
+  far = 0;
+
+  cutRule: CutRule = "none";
+  /** Distance of the bend zone's end from the pivot along the leaf: cutTan·tan(φ/2). */
+  cutTan = 0;
+  /** Distance of the body's own start from the pivot along the leaf, at rest. */
+  cutStart = 0;
+  /** The moving side's slide, cutSlideTan·tan(φ/2) − cutSlideTurn·φ: the start is cut where the zone has passed it. */
+  cutSlideTan = 0;
+  cutSlideTurn = 0;
+
+  constructor(segments: number, rounds: number, hollows: number) {
+    const f = (n: number) => new Float64Array(n);
+    [this.segX, this.segY, this.segUx, this.segUy] = [f(segments), f(segments), f(segments), f(segments)];
+    [this.segLength, this.segOff, this.segNear, this.segFar] = [
+      f(segments),
+      f(segments),
+      f(segments),
+      f(segments),
+    ];
+    this.segTag = new Int32Array(segments);
+    [this.roundX, this.roundY, this.roundR, this.roundMx] = [f(rounds), f(rounds), f(rounds), f(rounds)];
+    [this.roundMy, this.roundCos, this.roundReach] = [f(rounds), f(rounds), f(rounds)];
+    this.roundTag = new Int32Array(rounds);
+    [this.hollowX, this.hollowY, this.hollowR, this.hollowMx] = [
+      f(hollows),
+      f(hollows),
+      f(hollows),
+      f(hollows),
+    ];
+    [this.hollowMy, this.hollowCos, this.hollowReach] = [f(hollows), f(hollows), f(hollows)];
+    this.hollowTag = new Int32Array(hollows);
+  }
+
+  clear(): void {
+    this.segments = this.rounds = this.hollows = 0;
+    this.minX = this.minY = this.near = Infinity;
+    this.maxX = this.maxY = -Infinity;
+    this.far = 0;
+    this.hasCore = false;
+    this.cutRule = "none";
+  }
+
+  /** A straight edge with the material to the left of its direction; shorter than a nanometre it is left out. */
+  addSegment(x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {
+    const length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
+    if (length < 1e-6) return;
+    const i = this.segments++;
+    const ux = (x2 - x1) / length;
+    const uy = (y2 - y1) / length;
+    this.segX[i] = x1;
+    this.segY[i] = y1;
+    this.segUx[i] = ux;
+    this.segUy[i] = uy;
+    this.segLength[i] = length;
+    this.segTag[i] = tag;
+    const off = uy * x1 - ux * y1;
+    this.segOff[i] = off;
+    const along1 = x1 * ux + y1 * uy;
+    const along2 = along1 + length;
+    const inside = along1 <= 0 && along2 >= 0;
+    const d1 = along1 * along1;
+    const d2 = along2 * along2;
+    const near = inside ? Math.abs(off) : Math.sqrt(off * off + (d1 < d2 ? d1 : d2));
+    const far = Math.sqrt(off * off + (d1 < d2 ? d2 : d1));
+    this.segNear[i] = near;
+    this.segFar[i] = far;
+    if (near < this.near) this.near = near;
+    if (far > this.far) this.far = far;
+    this.include(x1, y1, 0);
+    this.include(x2, y2, 0);
+  }
+
+  /** A convex arc of radius r about (x, y); (mx, my) is the middle direction, `cosHalf` the cosine of half its sweep. */
+  addRound(x: Mm, y: Mm, r: Mm, mx: number, my: number, cosHalf: number, tag: number): void {
+    const i = this.rounds++;
+    const reach = Math.sqrt(x * x + y * y);
+    this.roundX[i] = x;
+    this.roundY[i] = y;
+    this.roundR[i] = r;
+    this.roundMx[i] = mx;
+    this.roundMy[i] = my;
+    this.roundCos[i] = cosHalf;
+    this.roundReach[i] = reach;
+    this.roundTag[i] = tag;
+    if (reach - r < this.near) this.near = reach - r;
+    if (reach + r > this.far) this.far = reach + r;
+    this.include(x, y, r);
+  }
+
+  /** A sharp convex corner. */
+  addCorner(x: Mm, y: Mm, tag: number): void {
+    this.addRound(x, y, 0, 0, 0, ANY_DIRECTION, tag);
+  }
+
+  /** A concave arc: the material is outside its circle. */
+  addHollow(x: Mm, y: Mm, r: Mm, mx: number, my: number, cosHalf: number, tag: number): void {
+    const i = this.hollows++;
+    const reach = Math.sqrt(x * x + y * y);
+    this.hollowX[i] = x;
+    this.hollowY[i] = y;
+    this.hollowR[i] = r;
+    this.hollowMx[i] = mx;
+    this.hollowMy[i] = my;
+    this.hollowCos[i] = cosHalf;
+    this.hollowReach[i] = reach;
+    this.hollowTag[i] = tag;
+    const near = reach > r ? reach - r : 0;
+    if (near < this.near) this.near = near;
+    if (reach + r > this.far) this.far = reach + r;
+    this.include(x, y, r);
+  }
+
+  setCore(x1: Mm, y1: Mm, x2: Mm, y2: Mm): void {
+    this.hasCore = true;
+    this.coreX1 = x1;
+    this.coreY1 = y1;
+    this.coreX2 = x2;
+    this.coreY2 = y2;
+  }
+
+  private include(x: Mm, y: Mm, r: Mm): void {
+    if (x - r < this.minX) this.minX = x - r;
+    if (x + r > this.maxX) this.maxX = x + r;
+    if (y - r < this.minY) this.minY = y - r;
+    if (y + r > this.maxY) this.maxY = y + r;
+  }
+}
+
+/** Features of a fixed outline, moved by `by` (for example minus the pivot). Corners that turn inward can't touch and are left out. */
+export function featuresOf(outline: Outline, by: Point): Features {
+  const { edges } = outline;
+  const tag = 0;
+  const features = new Features(edges.length, 2 * edges.length, edges.length);
+  edges.forEach((edge, i) => {
+    if (edge.kind === "line") {
+      features.addSegment(edge.from.x + by.x, edge.from.y + by.y, edge.to.x + by.x, edge.to.y + by.y, tag);
+    } else {
+      const middle = edge.startRad + edge.sweepRad / 2;
+      const [x, y] = [edge.center.x + by.x, edge.center.y + by.y];
+      const [mx, my, half] = [Math.cos(middle), Math.sin(middle), Math.cos(edge.sweepRad / 2)];
+      if (edge.sweepRad > 0) features.addRound(x, y, edge.radius, mx, my, half, tag);
+      else features.addHollow(x, y, edge.radius, mx, my, half, tag);
+    }
+    const next = edges[(i + 1) % edges.length]!;
+    const [ax, ay] = endDirection(edge, "to");
+    const [bx, by2] = endDirection(next, "from");
+    // A left turn of more than a hair is a sharp convex corner; a smooth run-over needs none.
+    if (ax * by2 - ay * bx > 1e-9) features.addCorner(edge.to.x + by.x, edge.to.y + by.y, tag);
+  });
+  return features;
+}
+
+function endDirection(edge: Outline["edges"][number], end: "from" | "to"): [number, number] {
+  if (edge.kind === "line") {
+    const length = Math.hypot(edge.to.x - edge.from.x, edge.to.y - edge.from.y);
+    return [(edge.to.x - edge.from.x) / length, (edge.to.y - edge.from.y) / length];
+  }
+  const at = end === "from" ? edge.startRad : edge.startRad + edge.sweepRad;
+  const way = Math.sign(edge.sweepRad);
+  return [-way * Math.sin(at), way * Math.cos(at)];
+}

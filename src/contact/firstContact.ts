@@ -1,0 +1,99 @@
+/**
+ * First leaf angle at which a turning and sliding body meets a fixed one: every pair of features whose distances
+ * from the pivot can agree is solved for the fall of its distance through zero (crossing.ts, pairCurve.ts).
+ * Pairs: round on edge, edge on round, round on round, round in hollow; these are all first contacts there are.
+ */
+import type { Swing } from "../motion/swing.ts";
+import { firstCrossing } from "./crossing.ts";
+import type { Features } from "./features.ts";
+import type { Meeting, PairKind } from "./meeting.ts";
+import { lineOverPoint, type PairCurve, pointFromPoint, pointOverLine } from "./pairCurve.ts";
+
+/** Where a first contact was found; kept between calls so that the kernel makes nothing new. */
+export interface ContactFound {
+  phiRad: number;
+  kind: PairKind;
+  a: number;
+  b: number;
+}
+
+/**
+ * First contact angle of `A` (moving) with `B` (fixed) before `limitRad`, else Infinity. Bodies are taken to be
+ * apart at rest (overlap.ts). `playMm` is how deep they may go into each other and still only touch.
+ */
+export function firstContact(
+  A: Features,
+  B: Features,
+  swing: Swing,
+  limitRad: number,
+  playMm: number,
+  k: PairCurve,
+  meeting: Meeting,
+  found: ContactFound,
+): number {
+  const slide = swing.maxSlide;
+  if (A.near - slide > B.far || A.far + slide < B.near) return Infinity;
+  meeting.moving = A;
+  meeting.fixed = B;
+  let first = limitRad;
+
+  const solve = (kind: PairKind, a: number, b: number) => {
+    meeting.kind = kind;
+    meeting.a = a;
+    meeting.b = b;
+    const phi = firstCrossing(k, swing, first, meeting);
+    if (phi >= first) return;
+    first = phi;
+    found.phiRad = phi;
+    found.kind = kind;
+    found.a = a;
+    found.b = b;
+  };
+
+  for (let a = 0; a < A.rounds; a++) {
+    const [x, y, r] = [A.roundX[a]!, A.roundY[a]!, A.roundR[a]!];
+    const out = A.roundReach[a]! + slide + r;
+    const inn = A.roundReach[a]! - slide - r;
+    if (inn > B.far || out < B.near) continue;
+    for (let b = 0; b < B.segments; b++) {
+      if (out < B.segNear[b]! || inn > B.segFar[b]!) continue;
+      pointOverLine(k, x, y, B.segUy[b]!, -B.segUx[b]!, B.segOff[b]!, r - playMm);
+      solve("roundOnEdge", a, b);
+    }
+    for (let b = 0; b < B.rounds; b++) {
+      const both = r + B.roundR[b]!;
+      // Two sharp corners meet only where one of them meets an edge as well.
+      if (both === 0 || Math.abs(A.roundReach[a]! - B.roundReach[b]!) > both + slide) continue;
+      const gap = both - playMm;
+      if (gap <= 0) continue;
+      pointFromPoint(k, x, y, B.roundX[b]!, B.roundY[b]!, gap * gap, 1);
+      solve("roundOnRound", a, b);
+    }
+    for (let b = 0; b < B.hollows; b++) {
+      const room = B.hollowR[b]! - r;
+      if (room <= 0 || A.roundReach[a]! + B.hollowReach[b]! + slide < room) continue;
+      const gap = room + playMm;
+      pointFromPoint(k, x, y, B.hollowX[b]!, B.hollowY[b]!, gap * gap, -1);
+      solve("roundInHollow", a, b);
+    }
+  }
+  for (let b = 0; b < B.rounds; b++) {
+    const [x, y, r] = [B.roundX[b]!, B.roundY[b]!, B.roundR[b]!];
+    const out = B.roundReach[b]! + slide + r;
+    const inn = B.roundReach[b]! - slide - r;
+    if (inn > A.far || out < A.near) continue;
+    for (let a = 0; a < A.segments; a++) {
+      if (out < A.segNear[a]! || inn > A.segFar[a]!) continue;
+      lineOverPoint(k, x, y, A.segUy[a]!, -A.segUx[a]!, A.segOff[a]!, r - playMm);
+      solve("edgeOnRound", a, b);
+    }
+    for (let a = 0; a < A.hollows; a++) {
+      const room = A.hollowR[a]! - r;
+      if (room <= 0 || A.hollowReach[a]! + B.roundReach[b]! + slide < room) continue;
+      const gap = room + playMm;
+      pointFromPoint(k, A.hollowX[a]!, A.hollowY[a]!, x, y, gap * gap, -1);
+      solve("hollowOnRound", a, b);
+    }
+  }
+  return first < limitRad ? first : Infinity;
+}

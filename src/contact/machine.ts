@@ -1,0 +1,37 @@
+/**
+ * The brake as the checks see it: bed, leaf, frame and, for each nose setback, the clamp, from the leaf's pivot.
+ * The clamp is closed on the sheet: nose coordinates moved to (−s, T) (design, section 4).
+ */
+import type { Brake } from "../brake/brake.ts";
+import { movedOutline } from "../plane/move.ts";
+import type { Mm } from "../units/quantity.ts";
+import { SolidBody } from "./solidBody.ts";
+
+export class Machine {
+  readonly bed: SolidBody;
+  readonly leaf: SolidBody;
+  readonly frame: readonly SolidBody[];
+  private readonly clamps = new Map<Mm, readonly SolidBody[]>();
+
+  constructor(
+    readonly brake: Brake,
+    private readonly thicknessMm: Mm,
+  ) {
+    const { pivot } = brake.leaf;
+    this.bed = new SolidBody(brake.bed, pivot);
+    this.leaf = new SolidBody(brake.leaf.outline, pivot);
+    this.frame = brake.frame.map((outline) => new SolidBody(outline, pivot));
+  }
+
+  /** The clamp's bodies with the nose set back by `noseSetbackMm`. */
+  clampAt(noseSetbackMm: Mm): readonly SolidBody[] {
+    const known = this.clamps.get(noseSetbackMm);
+    if (known) return known;
+    const bodies = this.brake.clamp.outlines.map(
+      (outline) =>
+        new SolidBody(movedOutline(outline, -noseSetbackMm, this.thicknessMm), this.brake.leaf.pivot),
+    );
+    this.clamps.set(noseSetbackMm, bodies);
+    return bodies;
+  }
+}

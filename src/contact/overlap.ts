@@ -1,0 +1,194 @@
+/**
+ * Whether two bodies overlap where they stand: boundaries that cross, or one body inside the other.
+ * Straight edges, rounds and hollows against each other in closed form; touching within 1e-7 mm is no overlap.
+ */
+import type { Features } from "./features.ts";
+import type { SolidBody } from "./solidBody.ts";
+
+const TOUCH = 1e-7;
+
+/** Where an overlap was seen. */
+export interface Spot {
+  x: number;
+  y: number;
+}
+
+/** Whether a piece of sheet overlaps a fixed body of the brake. */
+export function sheetOverlapsBody(piece: Features, body: SolidBody, at: Spot): boolean {
+  const B = body.features;
+  if (!boxesMeet(piece, B)) return false;
+  if (bordersCross(piece, B, at)) return true;
+  if (piece.hasCore) {
+    at.x = piece.coreX1;
+    at.y = piece.coreY1;
+  } else if (piece.rounds > 0) {
+    at.x = piece.roundX[0]! + piece.roundR[0]! * piece.roundMx[0]!;
+    at.y = piece.roundY[0]! + piece.roundR[0]! * piece.roundMy[0]!;
+  } else return false;
+  return body.contains(at.x, at.y);
+}
+
+/** Whether two pieces of the sheet, or two bodies neither of which can hold the other, overlap. */
+export function bordersOverlap(A: Features, B: Features, at: Spot): boolean {
+  return boxesMeet(A, B) && bordersCross(A, B, at);
+}
+
+function boxesMeet(A: Features, B: Features): boolean {
+  return A.minX < B.maxX && B.minX < A.maxX && A.minY < B.maxY && B.minY < A.maxY;
+}
+
+function bordersCross(A: Features, B: Features, at: Spot): boolean {
+  for (let a = 0; a < A.segments; a++) {
+    const [x, y, ux, uy, length] = [A.segX[a]!, A.segY[a]!, A.segUx[a]!, A.segUy[a]!, A.segLength[a]!];
+    if (lineCrossesBorder(x, y, ux, uy, length, B, at)) return true;
+  }
+  for (let b = 0; b < B.segments; b++) {
+    const [x, y, ux, uy, length] = [B.segX[b]!, B.segY[b]!, B.segUx[b]!, B.segUy[b]!, B.segLength[b]!];
+    if (lineCrossesArcs(x, y, ux, uy, length, A, at)) return true;
+  }
+  if (A.hasCore && coreCrosses(A, B, at)) return true;
+  if (B.hasCore && coreCrosses(B, A, at)) return true;
+  return arcsCross(A, B, at);
+}
+
+/** The middle line tells pieces apart that lie in one line, where faces only run along each other. */
+function coreCrosses(A: Features, B: Features, at: Spot): boolean {
+  const [dx, dy] = [A.coreX2 - A.coreX1, A.coreY2 - A.coreY1];
+  const length = Math.sqrt(dx * dx + dy * dy);
+  return length > TOUCH && lineCrossesBorder(A.coreX1, A.coreY1, dx / length, dy / length, length, B, at);
+}
+
+function lineCrossesBorder(
+  x: number,
+  y: number,
+  ux: number,
+  uy: number,
+  length: number,
+  B: Features,
+  at: Spot,
+): boolean {
+  for (let b = 0; b < B.segments; b++) {
+    const [bx, by, vx, vy] = [B.segX[b]!, B.segY[b]!, B.segUx[b]!, B.segUy[b]!];
+    const from = ux * (by - y) - uy * (bx - x);
+    const to = from + B.segLength[b]! * (ux * vy - uy * vx);
+    if (!((from > TOUCH && to < -TOUCH) || (from < -TOUCH && to > TOUCH))) continue;
+    const mine = vx * (y - by) - vy * (x - bx);
+    const other = mine + length * (vx * uy - vy * ux);
+    if (!((mine > TOUCH && other < -TOUCH) || (mine < -TOUCH && other > TOUCH))) continue;
+    const t = (length * mine) / (mine - other);
+    at.x = x + t * ux;
+    at.y = y + t * uy;
+    return true;
+  }
+  return lineCrossesArcs(x, y, ux, uy, length, B, at);
+}
+
+function lineCrossesArcs(
+  x: number,
+  y: number,
+  ux: number,
+  uy: number,
+  length: number,
+  B: Features,
+  at: Spot,
+): boolean {
+  for (let b = 0; b < B.rounds; b++) {
+    const r = B.roundR[b]!;
+    if (
+      r > 0 &&
+      lineCrossesArc(
+        x,
+        y,
+        ux,
+        uy,
+        length,
+        B.roundX[b]!,
+        B.roundY[b]!,
+        r,
+        B.roundMx[b]!,
+        B.roundMy[b]!,
+        B.roundCos[b]!,
+        at,
+      )
+    ) {
+      return true;
+    }
+  }
+  for (let b = 0; b < B.hollows; b++) {
+    const [r, mx, my] = [B.hollowR[b]!, B.hollowMx[b]!, B.hollowMy[b]!];
+    if (lineCrossesArc(x, y, ux, uy, length, B.hollowX[b]!, B.hollowY[b]!, r, mx, my, B.hollowCos[b]!, at))
+      return true;
+  }
+  return false;
+}
+
+function lineCrossesArc(
+  x: number,
+  y: number,
+  ux: number,
+  uy: number,
+  length: number,
+  cx: number,
+  cy: number,
+  r: number,
+  mx: number,
+  my: number,
+  cosHalf: number,
+  at: Spot,
+): boolean {
+  const off = ux * (cy - y) - uy * (cx - x);
+  if (Math.abs(off) >= r - TOUCH) return false;
+  const foot = ux * (cx - x) + uy * (cy - y);
+  const half = Math.sqrt(r * r - off * off);
+  for (let side = -1; side <= 1; side += 2) {
+    const t = foot + side * half;
+    if (t <= TOUCH || t >= length - TOUCH) continue;
+    const dx = (x + t * ux - cx) / r;
+    const dy = (y + t * uy - cy) / r;
+    if (dx * mx + dy * my < cosHalf) continue;
+    at.x = x + t * ux;
+    at.y = y + t * uy;
+    return true;
+  }
+  return false;
+}
+
+function arcsCross(A: Features, B: Features, at: Spot): boolean {
+  const arcsA = A.rounds + A.hollows;
+  const arcsB = B.rounds + B.hollows;
+  for (let a = 0; a < arcsA; a++) {
+    const hollowA = a >= A.rounds;
+    const i = hollowA ? a - A.rounds : a;
+    const ra = hollowA ? A.hollowR[i]! : A.roundR[i]!;
+    if (ra === 0) continue;
+    const [ax, ay] = hollowA ? [A.hollowX[i]!, A.hollowY[i]!] : [A.roundX[i]!, A.roundY[i]!];
+    const [amx, amy] = hollowA ? [A.hollowMx[i]!, A.hollowMy[i]!] : [A.roundMx[i]!, A.roundMy[i]!];
+    const acos = hollowA ? A.hollowCos[i]! : A.roundCos[i]!;
+    for (let b = 0; b < arcsB; b++) {
+      const hollowB = b >= B.rounds;
+      const j = hollowB ? b - B.rounds : b;
+      const rb = hollowB ? B.hollowR[j]! : B.roundR[j]!;
+      if (rb === 0) continue;
+      const [bx, by] = hollowB ? [B.hollowX[j]!, B.hollowY[j]!] : [B.roundX[j]!, B.roundY[j]!];
+      const dx = bx - ax;
+      const dy = by - ay;
+      const d2 = dx * dx + dy * dy;
+      const d = Math.sqrt(d2);
+      if (d >= ra + rb - TOUCH || d <= Math.abs(ra - rb) + TOUCH) continue;
+      const [bmx, bmy] = hollowB ? [B.hollowMx[j]!, B.hollowMy[j]!] : [B.roundMx[j]!, B.roundMy[j]!];
+      const bcos = hollowB ? B.hollowCos[j]! : B.roundCos[j]!;
+      const along = (d2 + ra * ra - rb * rb) / (2 * d);
+      const across = Math.sqrt(Math.max(0, ra * ra - along * along));
+      for (let side = -1; side <= 1; side += 2) {
+        const px = (along * dx - side * across * dy) / d;
+        const py = (along * dy + side * across * dx) / d;
+        if ((px * amx + py * amy) / ra < acos) continue;
+        if (((px - dx) * bmx + (py - dy) * bmy) / rb < bcos) continue;
+        at.x = ax + px;
+        at.y = ay + py;
+        return true;
+      }
+    }
+  }
+  return false;
+}

@@ -1,0 +1,162 @@
+/**
+ * The sheet of one seated bend, cut into the pieces that the checks go through: element k of the moving or the
+ * clamped side (its joint and flat k), the start of the moving flat, and the bend zone. All from the leaf's pivot.
+ */
+import type { Seat } from "../motion/seat.ts";
+import { type Swing, slideAt, tableSwing } from "../motion/swing.ts";
+import type { Chain } from "../part/chain.ts";
+import type { Features } from "./features.ts";
+import { FACE_INSET_MM } from "./gaps.ts";
+import { OUTSIDE_OF_BEND, Strip } from "./strip.ts";
+
+export type Side = "moving" | "clamped";
+
+/** What of an element is wanted: its joint (formed, or the flat strip in its place), its flat. */
+export const JOINT = 1;
+export const FLAT = 2;
+
+export class SeatPieces {
+  readonly moving: Strip;
+  readonly clamped: Strip;
+  /** The moving side against what stands: turns and slides. */
+  readonly turning: Swing;
+  /** The moving side against the leaf: slides only. */
+  readonly sliding: Swing;
+  /** The leaf alone: turns only. */
+  readonly leafTurning: Swing;
+  /** The moving flat's start while the bend zone grows past it; undefined where it never does. */
+  readonly startCut: Swing | undefined;
+  private readonly cutTan: number;
+  private readonly startX: number;
+
+  constructor(readonly seat: Seat) {
+    const { movingChain, clampedChain, thicknessMm: T, pivot, slideTan, slideTurn, sweepRad } = seat;
+    this.moving = new Strip(movingChain, T);
+    this.clamped = new Strip(clampedChain, T);
+    this.clamped.placeMirrored(seat.clampedTangentX - pivot.x, -pivot.y);
+    this.turning = tableSwing(1, slideTan, slideTurn, sweepRad);
+    this.sliding = tableSwing(0, slideTan, slideTurn, sweepRad);
+    this.leafTurning = tableSwing(1, 0, 0, sweepRad);
+    this.startX = seat.movingTangentX - pivot.x;
+    this.cutTan = seat.bendZoneTan - pivot.y;
+    this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
+    const half = Math.tan(sweepRad / 2);
+    const cutSomewhere =
+      this.startX < 0 || this.cutTan * half > this.startX + slideTan * half - slideTurn * sweepRad + 1e-9;
+    this.startCut = cutSomewhere ? tableSwing(1, this.cutTan, 0, sweepRad) : undefined;
+  }
+
+  chainOf(side: Side): Chain {
+    return side === "moving" ? this.seat.movingChain : this.seat.clampedChain;
+  }
+
+  stripOf(side: Side): Strip {
+    return side === "moving" ? this.moving : this.clamped;
+  }
+
+  /** Lays the moving side down as at rest, or turned to the finished angle for taking the part out. */
+  layMoving(finished: boolean): void {
+    const { seat } = this;
+    const x = this.startX + (finished ? slideAt(seat, seat.angleRad) : 0);
+    const [c, s] = finished ? [Math.cos(seat.angleRad), Math.sin(seat.angleRad)] : [1, 0];
+    this.moving.placeTurned(x, -seat.pivot.y, c, s);
+  }
+
+  /**
+   * Element k with the joints in `formed` made. `parts` picks joint and flat; `openCorners` adds the corners where a
+   * picked part borders on one that is left out, so that a part measured alone is closed.
+   */
+  element(
+    F: Features,
+    side: Side,
+    k: number,
+    formed: number,
+    parts: number,
+    insetMm: number,
+    openCorners: boolean,
+  ): void {
+    const strip = this.stripOf(side);
+    const { chain } = strip;
+    const flat = chain.flatNumber[k]!;
+    const freeEnd = k === chain.joints;
+    F.clear();
+    strip.walkTo(k - 1, formed);
+    if (k === 0) {
+      if (!(parts & FLAT)) return;
+      strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, openCorners ? 1 : 0, freeEnd);
+      if (side === "moving") this.markCut(F, "leadingSegments");
+      return;
+    }
+    const jointFormed = (formed >>> (k - 1)) & 1;
+    const corners = openCorners ? 1 : 0;
+    if (jointFormed) {
+      if (parts & JOINT) strip.addBend(F, k - 1, insetMm, openCorners ? (parts & FLAT ? 1 : 3) : 0);
+      else strip.turnJoint(k - 1);
+      if (parts & FLAT)
+        strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, parts & JOINT ? 0 : corners, freeEnd);
+      return;
+    }
+    const stripMm = chain.allowanceMm[k - 1]!;
+    if ((parts & (JOINT | FLAT)) === (JOINT | FLAT)) {
+      strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
+    } else if (parts & JOINT) {
+      strip.addStraight(F, stripMm, insetMm, flat, openCorners ? 3 : 0, false);
+    } else if (parts & FLAT) {
+      strip.x += stripMm * strip.c;
+      strip.y += stripMm * strip.s;
+      strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
+    }
+  }
+
+  /** The first moving flat as it lies at rest, without what is bend zone then. */
+  firstFlatAtRest(F: Features, insetMm: number): void {
+    const { moving } = this;
+    const { chain } = moving;
+    F.clear();
+    moving.walkTo(-1, 0);
+    const cut = Math.min(Math.max(0, -this.startX), chain.flatMm[0]!);
+    moving.x += cut;
+    moving.addStraight(F, chain.flatMm[0]! - cut, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
+  }
+
+  /** The cross-section where the moving flat starts, while it is whole (`cut` false) or cut by the bend zone. */
+  movingStart(F: Features, insetMm: number, cut: boolean): void {
+    const { moving, seat } = this;
+    F.clear();
+    if (cut) moving.placeTurned(0, -seat.pivot.y, 1, 0);
+    moving.addStart(F, insetMm, moving.chain.flatNumber[0]!);
+    if (cut) this.layMoving(false);
+    this.markCut(F, cut ? "onlyCut" : "onlyUncut");
+  }
+
+  /** The bend zone as a still flat strip, or as the finished bend. */
+  bendZone(F: Features, finished: boolean): void {
+    const { seat } = this;
+    const T = seat.thicknessMm;
+    const x = seat.clampedTangentX - seat.pivot.x;
+    const y = -seat.pivot.y;
+    F.clear();
+    const tag = (seat.bend << 2) | OUTSIDE_OF_BEND;
+    if (!finished) {
+      const end = x + seat.allowanceMm;
+      F.addSegment(x, y + FACE_INSET_MM, end, y + FACE_INSET_MM, tag);
+      F.addSegment(end, y + T - FACE_INSET_MM, x, y + T - FACE_INSET_MM, tag);
+      F.setCore(x, y + T / 2, end, y + T / 2);
+      return;
+    }
+    const middle = -Math.PI / 2 + seat.angleRad / 2;
+    const [mx, my, half] = [Math.cos(middle), Math.sin(middle), Math.cos(seat.angleRad / 2)];
+    const r = seat.insideRadiusMm;
+    F.addRound(x, y + T + r, r + T - FACE_INSET_MM, mx, my, half, tag);
+    F.addHollow(x, y + T + r, r + FACE_INSET_MM, mx, my, half, tag);
+  }
+
+  private markCut(F: Features, rule: Features["cutRule"]): void {
+    if (!this.startCut) return;
+    F.cutRule = rule;
+    F.cutTan = this.cutTan;
+    F.cutStart = this.startX;
+    F.cutSlideTan = this.seat.slideTan;
+    F.cutSlideTurn = this.seat.slideTurn;
+  }
+}

@@ -1,0 +1,198 @@
+/**
+ * Contact of one element of the sheet with the brake, and of two elements with each other, over a bend's sweep.
+ * An element's pose depends only on the joints nearer to the bend, so the search can keep what it found for them.
+ * Pairs checked: moving × {clamp, bed, frame, leaf}, clamped × {clamp, bed, frame, leaf}, moving × clamped.
+ */
+import type { Seat } from "../motion/seat.ts";
+import type { Swing } from "../motion/swing.ts";
+import { Features } from "./features.ts";
+import { type ContactFound, firstContact } from "./firstContact.ts";
+import { FACE_INSET_MM } from "./gaps.ts";
+import { fixedTag, movingTag } from "./leastDistance.ts";
+import type { Machine } from "./machine.ts";
+import { Meeting } from "./meeting.ts";
+import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
+import { makePairCurve } from "./pairCurve.ts";
+import { FLAT, JOINT, SeatPieces, type Side } from "./seatPieces.ts";
+import type { SolidBody } from "./solidBody.ts";
+
+export type MemberName = "clamp" | "bed" | "frame" | "leaf" | "part";
+
+/** The first contact seen so far; `tag` names the part's feature (strip.ts), −1 the leaf itself. */
+export interface ContactRecord {
+  phiRad: number;
+  member: MemberName;
+  tag: number;
+  /** From the leaf's pivot. */
+  x: number;
+  y: number;
+}
+
+export function noContact(): ContactRecord {
+  return { phiRad: Infinity, member: "clamp", tag: 0, x: 0, y: 0 };
+}
+
+export const WHOLE = JOINT | FLAT;
+
+export class SideChecks {
+  readonly pieces: SeatPieces;
+  readonly clamp: readonly SolidBody[];
+  readonly fixed: readonly (readonly [MemberName, SolidBody])[];
+  readonly curve = makePairCurve();
+  readonly meeting = new Meeting();
+  readonly a: Features;
+  readonly b: Features;
+  private readonly found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
+  private readonly spot: Spot = { x: 0, y: 0 };
+
+  constructor(
+    readonly seat: Seat,
+    readonly machine: Machine,
+  ) {
+    this.pieces = new SeatPieces(seat);
+    this.clamp = machine.clampAt(seat.noseSetbackMm);
+    this.fixed = [
+      ...this.clamp.map((body) => ["clamp", body] as const),
+      ["bed", machine.bed] as const,
+      ...machine.frame.map((body) => ["frame", body] as const),
+    ];
+    [this.a, this.b] = [new Features(12, 12, 4), new Features(12, 12, 4)];
+  }
+
+  /** Lowers `record` to the first contact of element k of a side with the brake. */
+  withBrake(side: Side, k: number, formed: number, record: ContactRecord): void {
+    const { pieces, a } = this;
+    if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
+    else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    for (const [member, body] of this.fixed) this.atRest(a, body, member, record);
+    this.atRest(a, this.machine.leaf, "leaf", record);
+    if (record.phiRad <= 0) return;
+    if (side === "clamped") {
+      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", 0, record);
+      return;
+    }
+    if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
+    this.movingWithBrake(a, pieces.turning, true, record);
+    if (k > 0) return;
+    pieces.movingStart(a, FACE_INSET_MM, false);
+    this.movingWithBrake(a, pieces.turning, true, record);
+    if (!pieces.startCut) return;
+    pieces.movingStart(a, FACE_INSET_MM, true);
+    this.movingWithBrake(a, pieces.startCut, false, record);
+  }
+
+  private movingWithBrake(F: Features, swing: Swing, ridesLeaf: boolean, record: ContactRecord): void {
+    for (const [member, body] of this.fixed) this.swept(F, body.features, swing, member, "moving", 0, record);
+    if (ridesLeaf)
+      this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);
+  }
+
+  /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
+  withSelf(m: number, formedMoving: number, c: number, formedClamped: number, record: ContactRecord): void {
+    const { pieces, a, b } = this;
+    if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
+    this.withSelfAtRest(m, formedMoving, c, formedClamped, record);
+    if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
+    this.swept(a, b, pieces.turning, "part", "moving", 0, record);
+  }
+
+  /** Whether the two sides overlap while the leaf is at rest. */
+  sidesOverlapAtRest(formedMoving: number, formedClamped: number): boolean {
+    const record = noContact();
+    for (let m = 0; m <= this.seat.movingChain.joints; m++) {
+      for (let c = 0; c <= this.seat.clampedChain.joints; c++) {
+        this.withSelfAtRest(m, formedMoving, c, formedClamped, record);
+      }
+    }
+    return record.phiRad === 0;
+  }
+
+  private withSelfAtRest(
+    m: number,
+    formedMoving: number,
+    c: number,
+    formedClamped: number,
+    record: ContactRecord,
+  ): void {
+    if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
+    const { pieces, a, b } = this;
+    pieces.element(b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
+    if (m === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
+    else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
+    if (record.phiRad > 0 && bordersOverlap(a, b, this.spot)) this.note(record, 0, "part", firstTag(a));
+  }
+
+  /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
+  leafWithBrake(record: ContactRecord): void {
+    const leaf = this.machine.leaf.features;
+    for (const [member, body] of this.fixed) {
+      if (member === "frame") continue;
+      if (record.phiRad > 0 && bordersOverlap(leaf, body.features, this.spot) && this.deep(leaf, body)) {
+        this.note(record, 0, member, -1);
+      }
+      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", FACE_INSET_MM, record);
+    }
+  }
+
+  /** Whether joint and flat of element k all lie in the plane of the side's first flat, joined to it without a bend. */
+  inRun(side: Side, k: number, formed: number): boolean {
+    return (formed & ((1 << k) - 1)) === 0 && k <= this.pieces.chainOf(side).joints;
+  }
+
+  /** Whether the leaf reaches deeper into a body at rest than the play given to it. */
+  private deep(leaf: Features, body: SolidBody): boolean {
+    const B = body.features;
+    const depth = Math.min(leaf.maxX - B.minX, B.maxX - leaf.minX, leaf.maxY - B.minY, B.maxY - leaf.minY);
+    return depth > FACE_INSET_MM;
+  }
+
+  private atRest(F: Features, body: SolidBody, member: MemberName, record: ContactRecord): void {
+    if (record.phiRad > 0 && sheetOverlapsBody(F, body, this.spot)) this.note(record, 0, member, firstTag(F));
+  }
+
+  private note(record: ContactRecord, phiRad: number, member: MemberName, tag: number): void {
+    record.phiRad = phiRad;
+    record.member = member;
+    record.tag = tag;
+    record.x = this.spot.x;
+    record.y = this.spot.y;
+  }
+
+  /** `sheet` says which of the two bodies is the part. */
+  private swept(
+    A: Features,
+    B: Features,
+    swing: Swing,
+    member: MemberName,
+    sheet: "moving" | "fixed" | "none",
+    playMm: number,
+    record: ContactRecord,
+  ): void {
+    const limit = Math.min(record.phiRad, this.seat.sweepRad);
+    const { found, meeting } = this;
+    const phi = firstContact(A, B, swing, limit, playMm, this.curve, meeting, found);
+    if (phi >= limit) return;
+    [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
+    const c = swing.turns ? Math.cos(phi) : 1;
+    const s = swing.turns ? Math.sin(phi) : 0;
+    meeting.meets(phi, c, s, swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi);
+    this.spot.x = meeting.fixedX;
+    this.spot.y = meeting.fixedY;
+    if (swing === this.pieces.sliding) {
+      // Found in the frame of the leaf: turn the point with it.
+      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+      this.spot.x = cos * meeting.fixedX - sin * meeting.fixedY;
+      this.spot.y = sin * meeting.fixedX + cos * meeting.fixedY;
+    }
+    this.note(
+      record,
+      phi,
+      member,
+      sheet === "none" ? -1 : sheet === "moving" ? movingTag(meeting) : fixedTag(meeting),
+    );
+  }
+}
+
+function firstTag(F: Features): number {
+  return F.segments > 0 ? F.segTag[F.segments - 1]! : F.roundTag[0]!;
+}

@@ -1,0 +1,156 @@
+/**
+ * One bend judged whole: first contact, clearance, loading and unloading, verdict. Gathers every pair of pieces.
+ * The search (sequence/) asks the same questions piecewise; this is the full answer for one bend with its points.
+ */
+import type { Brake } from "../brake/brake.ts";
+import { type Seat, seatFor } from "../motion/seat.ts";
+import { formedJoints } from "../part/chain.ts";
+import type { End, Part } from "../part/part.ts";
+import type { Point } from "../plane/point.ts";
+import type { Mm, Rad } from "../units/quantity.ts";
+import { ClearanceChecks, noClearance } from "./clearance.ts";
+import { type Handling, LoadingChecks, openRoom } from "./loading.ts";
+import { Machine } from "./machine.ts";
+import type { Side } from "./seatPieces.ts";
+import { type MemberName, noContact, SideChecks } from "./sideChecks.ts";
+
+export type Verdict = "clear" | "tight" | "hits";
+
+export interface Contact {
+  readonly leafAngleRad: Rad;
+  readonly member: MemberName;
+  /** The part's feature (strip.ts), −1 where the leaf meets the brake itself. */
+  readonly tag: number;
+  readonly point: Point;
+}
+
+/** A bend of the part in the brake, judged. */
+export interface Step {
+  readonly seat: Seat;
+  readonly contact: Contact | undefined;
+  /** Undefined where nothing is left to measure; 0 on contact. */
+  readonly clearanceMm: Mm | undefined;
+  readonly clearancePoints: readonly [part: Point, other: Point] | undefined;
+  readonly load: Handling;
+  readonly unload: Handling;
+  /** The leaf does not swing as far as the overbend angle. */
+  readonly swingShort: boolean;
+  readonly verdict: Verdict;
+}
+
+/** Judges `bend` (from 0) made with the `clamped` end in the throat after the bends in `bendsDone` (bend 1 in bit 0). */
+export function judgeStep(
+  part: Part,
+  brake: Brake,
+  bendsDone: number,
+  bend: number,
+  clamped: End,
+  marginMm: Mm,
+  machine: Machine = new Machine(brake, part.thicknessMm),
+): Step {
+  const seat = seatFor(part, brake, bend, clamped);
+  const checks = new SideChecks(seat, machine);
+  const formed = {
+    moving: formedJoints(seat.movingChain, bendsDone),
+    clamped: formedJoints(seat.clampedChain, bendsDone),
+  };
+  const contact = contactOf(checks, formed);
+  const clearance = contact ? undefined : clearanceOf(checks, formed);
+  const loading = new LoadingChecks(checks);
+  const load = handlingOf(
+    loading,
+    seat,
+    formed,
+    false,
+    checks.sidesOverlapAtRest(formed.moving, formed.clamped),
+  );
+  const unload = handlingOf(
+    loading,
+    seat,
+    formed,
+    true,
+    loading.sidesOverlapFinished(formed.moving, formed.clamped),
+  );
+  const swingShort = seat.sweepRad < seat.overbendRad;
+  const hits = contact !== undefined || load === "blocked" || unload === "blocked" || swingShort;
+  const clearanceMm = contact ? 0 : clearance?.mm;
+  const tight = clearanceMm !== undefined && clearanceMm < marginMm;
+  return {
+    seat,
+    contact,
+    clearanceMm,
+    clearancePoints: clearance?.points,
+    load,
+    unload,
+    swingShort,
+    verdict: hits ? "hits" : tight ? "tight" : "clear",
+  };
+}
+
+interface Formed {
+  readonly moving: number;
+  readonly clamped: number;
+}
+
+const SIDES: readonly Side[] = ["moving", "clamped"];
+
+function contactOf(checks: SideChecks, formed: Formed): Contact | undefined {
+  const record = noContact();
+  const { seat } = checks;
+  for (const side of SIDES) {
+    for (let k = 0; k <= checks.pieces.chainOf(side).joints; k++)
+      checks.withBrake(side, k, formed[side], record);
+  }
+  for (let m = 0; m <= seat.movingChain.joints; m++) {
+    for (let c = 0; c <= seat.clampedChain.joints; c++) {
+      checks.withSelf(m, formed.moving, c, formed.clamped, record);
+    }
+  }
+  checks.leafWithBrake(record);
+  if (record.phiRad === Infinity) return undefined;
+  return {
+    leafAngleRad: record.phiRad,
+    member: record.member,
+    tag: record.tag,
+    point: { x: record.x + seat.pivot.x, y: record.y + seat.pivot.y },
+  };
+}
+
+function clearanceOf(checks: SideChecks, formed: Formed) {
+  const measure = new ClearanceChecks(checks);
+  const record = noClearance();
+  const { seat } = checks;
+  for (const side of SIDES) {
+    for (let k = 0; k <= checks.pieces.chainOf(side).joints; k++)
+      measure.withBrake(side, k, formed[side], record);
+  }
+  for (let m = 0; m <= seat.movingChain.joints; m++) {
+    for (let c = 0; c <= seat.clampedChain.joints; c++) {
+      measure.withSelf(m, formed.moving, c, formed.clamped, record);
+    }
+  }
+  if (record.mm === Infinity) return undefined;
+  const { x, y } = seat.pivot;
+  const points: readonly [Point, Point] = [
+    { x: record.partX + x, y: record.partY + y },
+    { x: record.otherX + x, y: record.otherY + y },
+  ];
+  return { mm: record.mm, points };
+}
+
+function handlingOf(
+  loading: LoadingChecks,
+  seat: Seat,
+  formed: Formed,
+  finished: boolean,
+  sidesOverlap: boolean,
+): Handling {
+  const room = openRoom();
+  room.overlaps = sidesOverlap;
+  for (let k = 0; k <= seat.movingChain.joints; k++)
+    loading.element("moving", k, formed.moving, finished, room);
+  for (let k = 0; k <= seat.clampedChain.joints; k++)
+    loading.element("clamped", k, formed.clamped, finished, room);
+  loading.bendZone(finished, room);
+  return loading.handling(room);
+}

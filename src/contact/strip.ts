@@ -1,0 +1,192 @@
+/**
+ * A side of the sheet as touchable features, piece by piece outward from the bend being made: per element one joint
+ * (a formed bend or a still flat strip) and the flat after it. Chain frame: x along the first flat, sheet in 0 ≤ y ≤ T.
+ * Placed by a rigid map (mirrored for the side in the throat) into the frame of the leaf's pivot. Exact.
+ */
+import type { Chain } from "../part/chain.ts";
+import type { Mm } from "../units/quantity.ts";
+import type { Features } from "./features.ts";
+
+/** What a tag says: bits 0–1 the kind, the rest the number of the flat or bend, from 0. */
+export const FACE_OF_FLAT = 0;
+export const END_OF_FLAT = 1;
+export const INSIDE_OF_BEND = 2;
+export const OUTSIDE_OF_BEND = 3;
+
+/** Flats whose height and slope over the first flat's plane are less than this lie in it. */
+const COPLANAR = 1e-6;
+
+export class Strip {
+  /** End of the last flat walked to, on the face that lies on bed or leaf, and its direction. */
+  x = 0;
+  y = 0;
+  c = 1;
+  s = 0;
+  // Point (x, y) of the chain frame is placed at (ox + xx·x + xy·y, oy + yx·x + yy·y).
+  private ox = 0;
+  private oy = 0;
+  private xx = 1;
+  private xy = 0;
+  private yx = 0;
+  private yy = 1;
+  private mirrored = false;
+
+  constructor(
+    readonly chain: Chain,
+    readonly thicknessMm: Mm,
+  ) {}
+
+  /** The moving side, its tangent line at (startX, startY) from the pivot, turned about the pivot by the given angle. */
+  placeTurned(startX: Mm, startY: Mm, cosTurn: number, sinTurn: number): void {
+    this.xx = cosTurn;
+    this.xy = -sinTurn;
+    this.yx = sinTurn;
+    this.yy = cosTurn;
+    this.ox = cosTurn * startX - sinTurn * startY;
+    this.oy = sinTurn * startX + cosTurn * startY;
+    this.mirrored = false;
+  }
+
+  /** The clamped side: x of the chain leads into the throat. */
+  placeMirrored(startX: Mm, startY: Mm): void {
+    this.xx = -1;
+    this.xy = this.yx = 0;
+    this.yy = 1;
+    this.ox = startX;
+    this.oy = startY;
+    this.mirrored = true;
+  }
+
+  /** Walks to the end of flat `k` with the joints in `formed` made; −1 is the bend tangent line itself. */
+  walkTo(k: number, formed: number): void {
+    this.x = this.y = this.s = 0;
+    this.c = 1;
+    for (let j = 0; j <= k; j++) this.step(j, j > 0 && ((formed >>> (j - 1)) & 1) === 1);
+  }
+
+  /** Walks on over element k: its joint, formed or flat, and flat k. */
+  step(k: number, jointFormed: boolean): void {
+    if (k > 0) {
+      if (jointFormed) this.turnJoint(k - 1);
+      else this.advance(this.chain.allowanceMm[k - 1]!);
+    }
+    this.advance(this.chain.flatMm[k]!);
+  }
+
+  /** Whether the sheet at the point walked to lies in the plane of the first flat and leads outward. */
+  inFirstPlane(): boolean {
+    return this.c > 0 && Math.abs(this.s) < COPLANAR && Math.abs(this.y) < COPLANAR;
+  }
+
+  private advance(length: Mm): void {
+    this.x += length * this.c;
+    this.y += length * this.s;
+  }
+
+  turnJoint(j: number): void {
+    const { chain, thicknessMm } = this;
+    const up = chain.turn[j]!;
+    const underR = up > 0 ? chain.insideRadiusMm[j]! + thicknessMm : chain.insideRadiusMm[j]!;
+    const cx = this.x - up * underR * this.s;
+    const cy = this.y + up * underR * this.c;
+    const [ca, sa] = [chain.cosAngle[j]!, up * chain.sinAngle[j]!];
+    const c = this.c * ca - this.s * sa;
+    this.s = this.s * ca + this.c * sa;
+    this.c = c;
+    this.x = cx + up * underR * this.s;
+    this.y = cy - up * underR * this.c;
+  }
+
+  /**
+   * Adds the formed joint j that follows the point walked to, and walks over it. `insetMm` draws the faces in;
+   * `ends` adds the corners of its two tangent cross-sections (bit 0 near, bit 1 far).
+   */
+  addBend(F: Features, j: number, insetMm: Mm, ends: number): void {
+    const { chain, thicknessMm: T } = this;
+    const up = chain.turn[j]!;
+    const r = chain.insideRadiusMm[j]!;
+    const underR = up > 0 ? r + T : r;
+    const cx = this.x - up * underR * this.s;
+    const cy = this.y + up * underR * this.c;
+    // From the centre toward the under face, turned by half the angle.
+    const [dx, dy] = [up * this.s, -up * this.c];
+    const [ch, sh] = [chain.cosHalfAngle[j]!, up * chain.sinHalfAngle[j]!];
+    const mx = dx * ch - dy * sh;
+    const my = dx * sh + dy * ch;
+    const tag = chain.bendNumber[j]! << 2;
+    const [px, py] = [this.placeX(cx, cy), this.placeY(cx, cy)];
+    const [qx, qy] = [this.xx * mx + this.xy * my, this.yx * mx + this.yy * my];
+    F.addRound(px, py, r + T - insetMm, qx, qy, ch, tag | OUTSIDE_OF_BEND);
+    F.addHollow(px, py, r + insetMm, qx, qy, ch, tag | INSIDE_OF_BEND);
+    if (ends & 1) this.addCrossSection(F, up, tag);
+    this.turnJoint(j);
+    if (ends & 2) this.addCrossSection(F, up, tag);
+  }
+
+  /** Adds `length` of straight sheet from the point walked to, and walks over it. */
+  addStraight(F: Features, length: Mm, insetMm: Mm, flat: number, ends: number, freeEnd: boolean): void {
+    const T = this.thicknessMm;
+    const tag = (flat << 2) | FACE_OF_FLAT;
+    const { c, s } = this;
+    const [x1, y1] = [this.x, this.y];
+    this.advance(length);
+    const [x2, y2] = [this.x, this.y];
+    const [ux, uy] = [-s * insetMm, c * insetMm];
+    const [vx, vy] = [-s * (T - insetMm), c * (T - insetMm)];
+    this.addFace(F, x1 + ux, y1 + uy, x2 + ux, y2 + uy, tag);
+    this.addFace(F, x2 + vx, y2 + vy, x1 + vx, y1 + vy, tag);
+    if (ends & 1) {
+      F.addCorner(this.placeX(x1 + ux, y1 + uy), this.placeY(x1 + ux, y1 + uy), tag);
+      F.addCorner(this.placeX(x1 + vx, y1 + vy), this.placeY(x1 + vx, y1 + vy), tag);
+    }
+    if (freeEnd || ends & 2) {
+      const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
+      F.addCorner(this.placeX(x2 + ux, y2 + uy), this.placeY(x2 + ux, y2 + uy), endTag);
+      F.addCorner(this.placeX(x2 + vx, y2 + vy), this.placeY(x2 + vx, y2 + vy), endTag);
+      if (freeEnd) this.addFace(F, x2 + ux, y2 + uy, x2 + vx, y2 + vy, endTag);
+    }
+    const [mx, my] = [(-s * T) / 2, (c * T) / 2];
+    F.setCore(
+      this.placeX(x1 + mx, y1 + my),
+      this.placeY(x1 + mx, y1 + my),
+      this.placeX(x2 + mx, y2 + my),
+      this.placeY(x2 + mx, y2 + my),
+    );
+  }
+
+  /** The cross-section where the first flat starts: its edge toward the bend and the two corners. */
+  addStart(F: Features, insetMm: Mm, flat: number): void {
+    const T = this.thicknessMm;
+    const tag = (flat << 2) | FACE_OF_FLAT;
+    this.addFace(F, 0, T - insetMm, 0, insetMm, tag);
+    F.addCorner(this.placeX(0, insetMm), this.placeY(0, insetMm), tag);
+    F.addCorner(this.placeX(0, T - insetMm), this.placeY(0, T - insetMm), tag);
+  }
+
+  private addCrossSection(F: Features, up: number, bendTag: number): void {
+    const [vx, vy] = [this.x - this.s * this.thicknessMm, this.y + this.c * this.thicknessMm];
+    const [under, over] = up > 0 ? [OUTSIDE_OF_BEND, INSIDE_OF_BEND] : [INSIDE_OF_BEND, OUTSIDE_OF_BEND];
+    F.addCorner(this.placeX(this.x, this.y), this.placeY(this.x, this.y), bendTag | under);
+    F.addCorner(this.placeX(vx, vy), this.placeY(vx, vy), bendTag | over);
+  }
+
+  private addFace(F: Features, x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {
+    const [ax, ay, bx, by] = [
+      this.placeX(x1, y1),
+      this.placeY(x1, y1),
+      this.placeX(x2, y2),
+      this.placeY(x2, y2),
+    ];
+    // Mirroring swaps the side on which the material lies.
+    if (this.mirrored) F.addSegment(bx, by, ax, ay, tag);
+    else F.addSegment(ax, ay, bx, by, tag);
+  }
+
+  private placeX(x: Mm, y: Mm): Mm {
+    return this.ox + this.xx * x + this.xy * y;
+  }
+
+  private placeY(x: Mm, y: Mm): Mm {
+    return this.oy + this.yx * x + this.yy * y;
+  }
+}
