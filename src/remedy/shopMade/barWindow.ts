@@ -1,0 +1,99 @@
+/**
+ * How thick the clamp bar may be: thinnest by strength, stiffness and nose radius, thickest by clearance.
+ * Cantilever plate in front of the holder under the clamp load (strength/plateCantilever.ts).
+ * Bound: the whole overhang is taken as the lever of the load, although the nose touches a little behind its foremost point.
+ */
+import type { Mm } from "../../units/quantity.ts";
+import {
+  plateDeflection,
+  plateStress,
+  thinnestByStiffness,
+  thinnestByStrength,
+} from "../strength/plateCantilever.ts";
+import type { GoverningLoads } from "./governingLoads.ts";
+import { TIMOSHENKO_PLATE } from "./handbooks.ts";
+import type { ResolvedRequirements } from "./requirements.ts";
+import type { Stock } from "./stockSize.ts";
+import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
+
+export interface BarWindow {
+  readonly thinnestByStrengthMm: Mm;
+  readonly thinnestByStiffnessMm: Mm;
+  /** A nose of this radius needs at least so much bar. */
+  readonly thinnestByNoseMm: Mm;
+  readonly thinnestMm: Mm;
+  readonly governs: "strength" | "stiffness" | "nose";
+  readonly thickestMm: Mm;
+  /** Stock thicknesses inside, thinnest first. */
+  readonly stockInsideMm: readonly Mm[];
+}
+
+/** The window. It is empty where thinnest is above thickest. */
+export function barWindow(
+  requirements: ResolvedRequirements,
+  loads: GoverningLoads,
+  stock: Stock,
+): BarWindow {
+  const { steel, safety, give, overhangMm, noseRadiusMm, thickestByClearanceMm } = requirements;
+  const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
+  const thinnestByStrengthMm = thinnestByStrength(plate, steel.yieldMpa / safety.yield);
+  const thinnestByStiffnessMm = thinnestByStiffness(plate, give.noseMm, steel.modulusMpa);
+  const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, noseRadiusMm);
+  const governs =
+    thinnestMm === noseRadiusMm ? "nose" : thinnestMm === thinnestByStrengthMm ? "strength" : "stiffness";
+  return {
+    thinnestByStrengthMm,
+    thinnestByStiffnessMm,
+    thinnestByNoseMm: noseRadiusMm,
+    thinnestMm,
+    governs,
+    thickestMm: thickestByClearanceMm,
+    stockInsideMm: stock.flatThicknessesMm.filter((t) => t >= thinnestMm && t <= thickestByClearanceMm),
+  };
+}
+
+/** Stress and give of the bar that was picked. */
+export function barChecks(
+  requirements: ResolvedRequirements,
+  loads: GoverningLoads,
+  thicknessMm: Mm,
+): StrengthCheck[] {
+  const { steel, safety, give, overhangMm, thickestByClearanceMm } = requirements;
+  const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
+  const assumptions = [
+    "built in at the holder's front, load at the nose along the whole length",
+    `clamp load of ${loads.clampNPerMm.part}, with the load factor`,
+  ];
+  return [
+    checkOf({
+      member: "clamp bar",
+      check: "bending in front of the holder",
+      value: plateStress(plate, thicknessMm),
+      limit: steel.yieldMpa / safety.yield,
+      unit: "MPa",
+      formula: "σ = 6·q·c/t²",
+      source: TIMOSHENKO_PLATE,
+      assumptions,
+    }),
+    checkOf({
+      member: "clamp bar",
+      check: "give at the nose",
+      value: plateDeflection(plate, thicknessMm, steel.modulusMpa),
+      limit: give.noseMm,
+      unit: "mm",
+      formula: "δ = q·c³/(3·D) + 6·q·c/(5·G·t), D = E·t³/(12·(1 − ν²))",
+      source: TIMOSHENKO_PLATE,
+      assumptions,
+    }),
+    checkOf({
+      member: "clamp bar",
+      check: "thickness for clearance",
+      value: thicknessMm,
+      limit: thickestByClearanceMm,
+      unit: "mm",
+      formula: "t ≤ thickest bar that every part clears",
+      source: "contact engine, section 6 of the model",
+      assumptions: ["section is the same along the whole bend"],
+    }),
+  ];
+}

@@ -1,0 +1,60 @@
+/**
+ * Bolts, nuts, screws and shims to buy for a narrow brake, with the torque for the hold-down bolts.
+ * Torque T = K·D·F with K 0.20 (Shigley, table 8-15, zinc-plated); oil on the threads lowers it by a tenth.
+ * Bound: torque makes preload within about 30 %.
+ */
+import type { LengthUnit } from "../../units/length.ts";
+import { formatLength } from "../../units/length.ts";
+import type { Mm } from "../../units/quantity.ts";
+import { envelope } from "./memberPlan.ts";
+import type { HardwareItem, NarrowBrakePlan } from "./narrowBrake.ts";
+
+/** Newton metres in a pound-force foot, inverted: 1 N·m = 0.73756 lbf·ft. */
+const LBF_FT_PER_NM = 0.737562;
+
+/** Torque in the user's words. @example torqueWords(20, "in") // "15 lbf·ft (20 N·m)" */
+export function torqueWords(torqueNm: number, units: LengthUnit): string {
+  const nm = `${torqueNm < 10 ? torqueNm.toFixed(1) : Math.round(torqueNm)} N·m`;
+  if (units === "mm") return nm;
+  const lbfFt = torqueNm * LBF_FT_PER_NM;
+  return `${lbfFt < 10 ? lbfFt.toFixed(1) : Math.round(lbfFt)} lbf·ft (${nm})`;
+}
+
+/** The hardware of a plan. */
+export function hardwareList(plan: NarrowBrakePlan, liftMm: Mm, units: LengthUnit): HardwareItem[] {
+  const { holder, bed, bar, screws, leaf } = plan;
+  const { bolts } = holder;
+  const words = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
+  // An angle is bolted through its leg, a tube right through; the lift and a nut with its washer come on top.
+  const through = (shape: typeof holder.shape) =>
+    shape.kind === "angle" ? shape.thicknessMm : envelope(shape).heightMm;
+  const gripMm = through(holder.shape) + through(bed.shape) + bar.thicknessMm;
+  const shimMm = Math.max(holder.bowMm + bed.bowMm, leaf.bowMm);
+  return [
+    {
+      item: "hold-down bolt",
+      count: bolts.count,
+      size: `${bolts.thread.name} ${bolts.gradeName}, at least ${words(gripMm + liftMm + 2 * bolts.thread.diameterMm)} long`,
+      remark: `tighten to ${torqueWords(bolts.torqueNm, units)}, never past ${torqueWords(bolts.largestTorqueNm, units)}`,
+    },
+    {
+      item: "nut with hard washers above and below",
+      count: bolts.count,
+      size: bolts.thread.name,
+      remark: "a spring on each bolt under the holder lifts it when the nut is loosened",
+    },
+    {
+      item: "setback screw with lock nut",
+      count: screws.count,
+      size: `${screws.thread.name}, travel ${words(screws.travelMm)}`,
+      remark: `${words(screws.thread.pitchMm)} a turn; lock each before the first bend`,
+    },
+    {
+      item: "shim strip for the crown",
+      count: 2,
+      size: `up to ${shimMm.toFixed(2)} mm in the middle`,
+      remark:
+        "one between bar and holder, one between leaf and its face strip, if the strip test asks for it",
+    },
+  ];
+}

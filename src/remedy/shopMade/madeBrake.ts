@@ -1,0 +1,105 @@
+/**
+ * The made brake as the brake of a job file (lengths in mm), so that parts can be checked on it again.
+ * The file's own keys; measured sizes may replace the planned ones before it is written.
+ * Exact: the outlines are those of the planned sections, sharp cornered.
+ */
+import type { Mm } from "../../units/quantity.ts";
+import type { Shape } from "../strength/section.ts";
+import { envelope } from "./memberPlan.ts";
+import type { NarrowBrake, NarrowBrakePlan } from "./narrowBrake.ts";
+
+export type ProfilePoint = readonly [x: Mm, y: Mm];
+
+export interface MadeBrake {
+  readonly name: string;
+  readonly clamp: {
+    readonly type: "bar";
+    readonly noseRadius: Mm;
+    readonly noseAngle: number;
+    readonly thickness: Mm;
+    readonly depth: Mm;
+    readonly holderBack: Mm;
+    readonly holderHeight: Mm;
+    readonly holderDepth: Mm;
+  };
+  readonly bed: { readonly profile: readonly ProfilePoint[] };
+  readonly leaf: { readonly profile: readonly ProfilePoint[]; readonly swing: number };
+  readonly lift: Mm;
+  readonly openEnds: false;
+  readonly setback: "auto";
+}
+
+/** How far a leaf on these hinges can swing: square to the bed and half a right angle more. */
+const SWING_DEG = 135;
+
+/**
+ * The brake as it will be.
+ * @throws RangeError where there is no plan
+ */
+export function madeBrake(brake: NarrowBrake): MadeBrake {
+  const { plan, requirements } = brake;
+  if (plan === null) throw new RangeError("there is no plan to make a brake from");
+  const { bar, holder } = plan;
+  const holderBox = envelope(holder.shape);
+  return {
+    name: "shop-made narrow brake",
+    clamp: {
+      type: "bar",
+      noseRadius: bar.noseRadiusMm,
+      noseAngle: 90 - bar.frontBevelDeg,
+      thickness: bar.thicknessMm,
+      depth: bar.depthMm,
+      holderBack: bar.overhangMm,
+      holderHeight: holderBox.heightMm,
+      holderDepth: holderBox.widthMm,
+    },
+    bed: { profile: bedProfile(plan.bed.shape) },
+    leaf: { profile: leafProfile(plan), swing: SWING_DEG },
+    lift: requirements.liftMm,
+    openEnds: false,
+    setback: "auto",
+  };
+}
+
+/** Bed in the section frame: top at y = 0, front at x = 0; an angle has its standing leg in front. */
+export function bedProfile(shape: Shape): ProfilePoint[] {
+  const { widthMm: w, heightMm: h } = envelope(shape);
+  if (shape.kind !== "angle") {
+    return [
+      [0, 0],
+      [-w, 0],
+      [-w, -h],
+      [0, -h],
+    ];
+  }
+  const t = shape.thicknessMm;
+  return [
+    [0, 0],
+    [-w, 0],
+    [-w, -t],
+    [-t, -t],
+    [-t, -h],
+    [0, -h],
+  ];
+}
+
+/** Leaf at rest: face at y = 0 from the pivot out, standing leg at the pivot. */
+export function leafProfile({ leaf }: NarrowBrakePlan): ProfilePoint[] {
+  const { faceMm: w, standingMm: h, thicknessMm: t } = leaf;
+  if (leaf.shape.kind !== "angle") {
+    return [
+      [0, 0],
+      [0, -h],
+      [w, -h],
+      [w, 0],
+    ];
+  }
+  return [
+    [0, 0],
+    [0, -h],
+    [t, -h],
+    [t, -t],
+    [w, -t],
+    [w, 0],
+  ];
+}

@@ -1,0 +1,32 @@
+/**
+ * One check of the narrow brake: a figure against its limit, with formula, handbook and assumptions beside it.
+ * Plain data, so that page, command line and print show the same.
+ * Exact: passes is value against limit, nothing rounded.
+ */
+
+export type CheckUnit = "mm" | "MPa" | "N" | "N·m" | "deg";
+
+export interface StrengthCheck {
+  /** What is looked at: "holder". */
+  readonly member: string;
+  /** What may happen to it: "bending". */
+  readonly check: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: CheckUnit;
+  readonly passes: boolean;
+  readonly formula: string;
+  readonly source: string;
+  readonly assumptions: readonly string[];
+}
+
+/** A check that passes where the value is at or under its limit. @example checkOf({ value: 1, limit: 2, ... }).passes // true */
+export function checkOf(parts: Omit<StrengthCheck, "passes">): StrengthCheck {
+  return { ...parts, passes: parts.value <= parts.limit };
+}
+
+/** A failed check in one sentence for people. */
+export function failureSentence({ member, check, value, limit, unit }: StrengthCheck): string {
+  const round = (figure: number) => Number(figure.toPrecision(3));
+  return `${member}, ${check}: ${round(value)} ${unit}, and ${round(limit)} ${unit} is the limit.`;
+}
