@@ -44,7 +44,10 @@ export async function runExample(
     // wx: never over a file of the user's.
     await writeFile(file, text, { flag: "wx" });
   } catch (reason) {
-    throw new Refusal(systemSentence(file, "written", reason));
+    const there = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
+    throw new Refusal(
+      `${systemSentence(file, "written", reason)}${there ? " Name another file with -o." : ""}`,
+    );
   }
   process.stdout.write(`${aboutExample(text)}: written to ${file}.\nNow: noseroom check ${file}\n`);
   return 0;

@@ -28,7 +28,10 @@ export async function writeStepPictures(folder: string, job: Job, answer: Answer
   try {
     await mkdir(folder, { recursive: true });
   } catch (reason) {
-    throw new Refusal(systemSentence(folder, "written", reason));
+    const isFile = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
+    throw new Refusal(
+      isFile ? `${folder} is a file; name a folder.` : systemSentence(folder, "written", reason),
+    );
   }
   const files: string[] = [];
   for (const [index, step] of answer.order.entries()) {
