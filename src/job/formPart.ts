@@ -9,7 +9,7 @@ import { bendAllowance, bendDeduction } from "../part/allowance.ts";
 import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import type { Bend, Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { type Reading, refuse, sayLength } from "./reading.ts";
+import { type Reading, refuse, sayLimit } from "./reading.ts";
 import type { AskedBend, AskedPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 
@@ -24,7 +24,7 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   const flatsMm = asked.flatsMm.map((dimensionMm, i) => {
     const taken = takenByBends(bends[i - 1], asked) + takenByBends(bends[i], asked);
     if (dimensionMm - taken > ROUNDING_MM) return dimensionMm - taken;
-    const limit = sayLength(reading.units)(taken);
+    const limit = sayLimit(reading.units, "least")(taken);
     return refuse(
       reading,
       `part.flats[${i}]`,
@@ -79,7 +79,7 @@ function formedRadius(
   brake: Brake,
   file: JobFile,
 ): Mm {
-  const say = sayLength(reading.units);
+  const say = sayLimit(reading.units, "least");
   const { noseRadiusMm } = brake.clamp;
   if (brake.noseSetback !== "auto") {
     const { noseSetback: noseSetbackMm } = brake;

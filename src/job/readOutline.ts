@@ -4,7 +4,7 @@
  */
 import { type Corner, filletedOutline, type OutlineFault } from "../plane/fillet.ts";
 import type { Outline } from "../plane/outline.ts";
-import { lengthAt, type Reading, sayLength } from "./reading.ts";
+import { lengthAt, type Reading, sayLimit } from "./reading.ts";
 import type { ProfileFile } from "./schema.ts";
 
 /** The corners of a profile in mm; NaN where one can't be read, with the problem noted. */
@@ -57,7 +57,7 @@ function noteFault(reading: Reading, path: string, profile: ProfileFile, fault: 
       note(
         `${at(fault.corner)}[2]`,
         String(profile[fault.corner]?.[2]),
-        `at most ${sayLength(reading.units)(fault.largestMm)}, so that the rounding fits between the corners beside it`,
+        `at most ${sayLimit(reading.units, "most")(fault.largestMm)}, so that the rounding fits between the corners beside it`,
       );
   }
 }

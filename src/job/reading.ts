@@ -5,7 +5,7 @@
  */
 import type { BrakeFault } from "../brake/fault.ts";
 import { parseThickness } from "../units/gauge.ts";
-import { formatLength, type LengthUnit, parseLength } from "../units/length.ts";
+import { type LengthUnit, MM_PER_INCH, parseLength } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { foundText, type Problem } from "./problem.ts";
 
@@ -26,9 +26,16 @@ const SIGN_WORDS: Record<Sign, string> = {
   above0: "a length greater than 0",
 };
 
-/** A length in the user's unit with its name. @example sayLength("in")(9.525) // "3/8 in" */
-export function sayLength(units: LengthUnit): (lengthMm: Mm) => string {
-  return (lengthMm) => `${formatLength(lengthMm, units)} ${units}`;
+/**
+ * A limit in the user's unit with its name, in decimals fine enough to be typed in again: rounded down where it is the
+ * most that is allowed, up where it is the least.
+ * @example sayLimit("in", "least")(0.8128) // "0.032 in"
+ */
+export function sayLimit(units: LengthUnit, limit: "most" | "least"): (lengthMm: Mm) => string {
+  const [size, steps] = units === "in" ? [MM_PER_INCH, 10_000] : [1, 1000];
+  const rounding = limit === "most" ? 1e-6 : -1e-6;
+  const round = limit === "most" ? Math.floor : Math.ceil;
+  return (lengthMm) => `${round((lengthMm / size) * steps + rounding) / steps} ${units}`;
 }
 
 /** Notes a problem and gives NaN, to be handed on as the value. */
@@ -42,7 +49,7 @@ export function lengthAt(reading: Reading, path: string, written: Written, sign:
   const lengthMm = parseLength(written, reading.units);
   if (lengthMm !== undefined && fits(lengthMm, sign)) return lengthMm;
   const far = lengthMm !== undefined && Math.abs(lengthMm) > LONGEST_MM;
-  const bound = far ? ` and no longer than ${sayLength(reading.units)(LONGEST_MM)}` : "";
+  const bound = far ? ` and no longer than ${sayLimit(reading.units, "most")(LONGEST_MM)}` : "";
   return refuse(reading, path, written, `${SIGN_WORDS[sign]}${bound}, such as 12, "3/8" or "5 mm"`);
 }
 
@@ -60,12 +67,11 @@ export function thicknessAt(reading: Reading, path: string, written: Written): M
   const thicknessMm = parseThickness(written, reading.units);
   if (thicknessMm !== undefined && thicknessMm >= THINNEST_MM && thicknessMm <= THICKEST_MM)
     return thicknessMm;
-  const say = sayLength(reading.units);
   return refuse(
     reading,
     path,
     written,
-    `from ${say(THINNEST_MM)} to ${say(THICKEST_MM)}, a length such as "0.8 mm" or "1/32 in", or a gauge with its family such as "20 ga steel" or "16 ga aluminum"`,
+    `from ${THINNEST_MM} mm to ${THICKEST_MM} mm, a length such as "0.8 mm" or "1/32 in", or a gauge with its family such as "20 ga steel" or "16 ga aluminum"`,
   );
 }
 
@@ -107,5 +113,5 @@ export function angleAt(reading: Reading, path: string, written: Written, range:
 
 /** Notes a fault of the brake's shape at the key that would have to change. */
 export function noteFault(reading: Reading, path: string, written: unknown, fault: BrakeFault): undefined {
-  refuse(reading, `${path}.${fault.key}`, written, fault.allowed(sayLength(reading.units)));
+  refuse(reading, `${path}.${fault.key}`, written, fault.allowed(sayLimit(reading.units, "most")));
 }

@@ -91,11 +91,11 @@ export const slips: readonly Slip[] = [
   [
     "a radius at which the sheet only flexes",
     "part.bends[0].angle",
-    (job) =>
-      void Object.assign(job.part, {
-        bends: [{ angle: 90, turn: "up", insideRadius: 900 }],
-        flats: [5000, 5000],
-      }) || void Object.assign(job, { order: undefined }),
+    (job) => {
+      job.part.flats = [5000, 5000];
+      job.part.bends = [{ angle: 90, turn: "up", insideRadius: 900 }];
+      job.order = [{ bend: 1, clamped: "start" }];
+    },
   ],
   // Brake.
   ["no brake", "brake", drop("brake")],
