@@ -50,15 +50,20 @@ function heights(ring: readonly [number, number][], least: number, onLine: boole
   return high >= low ? [low, high] : null;
 }
 
-interface Barred {
+export interface Barred {
   /** Open intervals of the rise at which the slide is barred. */
   intervals: [number, number][];
   /** How far the rise itself is free. */
   free: number;
 }
 
+/** True where the slide is barred at this rise. */
+export function barsSlide(barred: Barred, rise: number): boolean {
+  return barred.intervals.some(([low, high]) => low < rise && rise < high);
+}
+
 /** Looks at the part rising against bodies (sign 1), or at bodies rising off the part (sign −1). */
-function barredBy(part: readonly Shape[], bodies: readonly Shape[], sign: 1 | -1): Barred {
+export function barredBy(part: readonly Shape[], bodies: readonly Shape[], sign: 1 | -1): Barred {
   const barred: Barred = { intervals: [], free: Infinity };
   const rightSides = facing(bodies, 1, 1);
   for (const p of facing(part, 1, -1)) {

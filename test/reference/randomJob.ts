@@ -1,0 +1,170 @@
+/**
+ * Random jobs for fast-check: whole job files (contract keys, mm) that any reader of the contract takes.
+ * Sizes of a hobby shop: sheet 0.5 to 2 mm, flats 1 to 45 mm between tangents, finger, bar and shop-made clamps.
+ */
+import fc from "fast-check";
+import type { PlainBend, PlainBrake, PlainClamp, PlainJob } from "./plainJob.ts";
+import type { Corner } from "./shape.ts";
+
+/** A job file: a plain job with the keys that the contract asks for besides. */
+export type RandomJob = PlainJob & { noseroom: 1; units: "mm" };
+
+const between = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1000 }).map((part) => Number((min + ((max - min) * part) / 1000).toFixed(4)));
+
+const holder = fc.option(
+  fc.record({ holderBack: between(12, 24), holderHeight: between(10, 60), holderDepth: between(5, 30) }),
+  { nil: undefined },
+);
+
+/** A finger, a bar or a shop-made clamp with the given nose radius. */
+function clampWith(noseRadius: number): fc.Arbitrary<PlainClamp> {
+  const finger = fc
+    .record({ noseAngle: between(35, 90), height: between(6, 25), footDepth: between(40, 60), holder })
+    .map(({ holder: on, ...rest }): PlainClamp => ({ type: "finger", noseRadius, ...rest, ...on }));
+  const bar = fc
+    .record({
+      noseAngle: between(70, 90),
+      thickness: between(5, 12),
+      depth: between(26, 50),
+      top: between(0, 1),
+      holder,
+    })
+    .map(({ holder: on, top, ...rest }): PlainClamp => {
+      return { type: "bar", noseRadius, topRadius: Number((top * noseRadius).toFixed(4)), ...rest, ...on };
+    });
+  const profile = fc
+    .record({ thick: between(4, 8), depth: between(15, 35), post: between(3, 10), high: between(12, 40) })
+    .map(({ thick, depth, post, high }): PlainClamp => {
+      const hook: Corner[] = [
+        [0, 0, noseRadius],
+        [0, thick, noseRadius / 2],
+        [-depth, thick],
+        [-depth, high],
+        [-depth - post, high],
+        [-depth - post, 0],
+      ];
+      return { type: "profile", noseRadius, profiles: [hook] };
+    });
+  return fc.oneof(finger, bar, profile);
+}
+
+function brakeWith(noseRadius: number, setback: "auto" | number): fc.Arbitrary<PlainBrake> {
+  return fc
+    .record({
+      clamp: clampWith(noseRadius),
+      leafLong: between(6, 40),
+      leafThick: between(4, 15),
+      leafRound: fc.boolean(),
+      bedDrop: between(5, 60),
+      pivotY: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: between(0, 0.6) }),
+      post: fc.option(fc.record({ x: between(-140, -60), y: between(5, 40), high: between(5, 60) }), {
+        nil: undefined,
+      }),
+      swing: between(95, 140),
+      lift: between(2, 45),
+      openEnds: fc.boolean(),
+    })
+    .map(({ clamp, leafLong, leafThick, leafRound, bedDrop, pivotY, post, swing, lift, openEnds }) => {
+      const leaf: Corner[] = [
+        [0, -leafThick],
+        [leafLong, -leafThick, leafRound ? leafThick / 3 : 0],
+        [leafLong, 0, leafRound ? leafThick / 4 : 0],
+        [0, 0],
+      ];
+      const bed: Corner[] = [
+        [-160, -bedDrop],
+        [-3, -bedDrop],
+        [0, Math.max(-bedDrop, -20)],
+        [0, 0],
+        [-160, 0],
+      ];
+      const column = (at: { x: number; y: number; high: number }): Corner[] => [
+        [at.x - 10, at.y],
+        [at.x, at.y],
+        [at.x, at.y + at.high],
+        [at.x - 10, at.y + at.high],
+      ];
+      return {
+        clamp,
+        bed: { profile: bed },
+        leaf: { profile: leaf, swing, pivot: [0, pivotY] as [number, number] },
+        frame: post === undefined ? [] : [column(post)],
+        lift,
+        openEnds,
+        setback,
+      };
+    });
+}
+
+interface RawBend {
+  angle: number;
+  up: boolean;
+  over: number;
+  wider: number | undefined;
+}
+
+/** Jobs with 1 to `mostBends` bends. @example fc.sample(randomJobs(3), { seed: 1, numRuns: 5 }) */
+export function randomJobs(mostBends: number): fc.Arbitrary<RandomJob> {
+  const rawBend: fc.Arbitrary<RawBend> = fc.record({
+    angle: fc.oneof(fc.constant(90), fc.constantFrom(30, 45, 60, 120), between(10, 130)),
+    up: fc.boolean(),
+    over: fc.oneof(fc.constant(0), between(0, 0.04)),
+    wider: fc.option(between(0, 1.5), { nil: undefined }),
+  });
+  return fc
+    .record({
+      bends: fc.array(rawBend, { minLength: 1, maxLength: mostBends }),
+      flats: fc.array(fc.oneof(between(1, 45), between(4, 16)), {
+        minLength: mostBends + 1,
+        maxLength: mostBends + 1,
+      }),
+      thickness: between(0.5, 2),
+      noseRadius: between(0.3, 1.5),
+      wider: fc.oneof(fc.constant(0), between(0, 1.2)),
+      kFactor: between(0.33, 0.5),
+      dimensions: fc.constantFrom("outside" as const, "inside" as const, "flat" as const),
+      allUp: fc.boolean(),
+      given: fc.integer({ min: 0, max: 5 }).map((roll) => roll === 0),
+    })
+    .chain((raw) => {
+      const insideRadius = Number((raw.noseRadius + raw.wider).toFixed(4));
+      const setback = raw.given ? Number((insideRadius + raw.thickness - raw.noseRadius).toFixed(4)) : "auto";
+      const radiusOf = (bend: RawBend) => (raw.given ? insideRadius : insideRadius + (bend.wider ?? 0));
+      const bends = raw.bends.map((bend): PlainBend => {
+        const overbend = Number((bend.angle * (1 + bend.over)).toFixed(4));
+        const own =
+          bend.wider === undefined || raw.given ? {} : { insideRadius: Number(radiusOf(bend).toFixed(4)) };
+        return { angle: bend.angle, turn: raw.allUp || bend.up ? "up" : "down", overbend, ...own };
+      });
+      const off = (i: number): number => {
+        const bend = raw.bends[i];
+        if (bend === undefined || raw.dimensions === "flat") return 0;
+        const depth = raw.dimensions === "outside" ? raw.thickness : 0;
+        return (radiusOf(bend) + depth) * Math.tan((bend.angle * Math.PI) / 360);
+      };
+      const flats = raw.flats
+        .slice(0, bends.length + 1)
+        .map((length, i) => Number((length + off(i - 1) + off(i)).toFixed(4)));
+      const { thickness, kFactor, dimensions } = raw;
+      const part = {
+        name: "random",
+        material: "mild steel",
+        thickness,
+        insideRadius,
+        kFactor,
+        dimensions,
+        flats,
+        bends,
+      };
+      return brakeWith(raw.noseRadius, setback).map(
+        (brake): RandomJob => ({
+          noseroom: 1,
+          units: "mm",
+          part,
+          brake: { name: "random", ...brake } as PlainBrake,
+          margin: 0.5,
+        }),
+      );
+    });
+}
