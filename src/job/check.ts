@@ -1,0 +1,110 @@
+/**
+ * The whole check of a job: search or the user's own order, every bend judged, the blank, the foreman's warnings.
+ * Plain data in, plain data out; the command and the page both show what this returns.
+ */
+import { layOut } from "../blank/blank.ts";
+import { Machine } from "../contact/machine.ts";
+import { judgeStep, type Step } from "../contact/step.ts";
+import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
+import type { Watch } from "../sequence/reach.ts";
+import { searchOrders } from "../sequence/search.ts";
+import { toDeg } from "../units/quantity.ts";
+import type { Answer, ContactAnswer, StepAnswer, Verdict } from "./answer.ts";
+import type { Job, OrderStep } from "./job.ts";
+import { warningsFor } from "./warnings.ts";
+
+/**
+ * Answers a job. `watch` is told how far a long search is and may stop it (SearchStopped is thrown then).
+ * Where the job gives an order, that order is judged; orders are counted all the same.
+ */
+export function check(job: Job, watch?: Watch): Answer {
+  const { part, brake, marginMm } = job;
+  const found = searchOrders(part, brake, marginMm, watch);
+  const machine = new Machine(brake, part.thicknessMm);
+  let bendsDone = 0;
+  const steps = (job.order ?? found.order).map(({ bend, clamped }: OrderStep) => {
+    const step = judgeStep(part, brake, bendsDone, bend, clamped, marginMm, machine);
+    bendsDone |= 1 << bend;
+    return step;
+  });
+  const layout = layOut(part);
+  return {
+    verdict: worst(steps),
+    order: steps.map((step) => stepAnswer(job, step)),
+    viableOrders: exact(found.viableOrders),
+    statesChecked: found.statesChecked,
+    blank: {
+      developedWidth: layout.developedWidthMm,
+      bends: layout.bends.map((line, i) => ({
+        bend: i + 1,
+        tangents: line.tangentsMm,
+        sightLine: line.sightLinesMm.start,
+        allowance: line.allowanceMm,
+        deduction: line.deductionMm,
+      })),
+    },
+    remedies: [],
+    warnings: warningsFor(job, steps),
+  };
+}
+
+function worst(steps: readonly Step[]): Verdict {
+  if (steps.some((step) => step.verdict === "hits")) return "hits";
+  return steps.some((step) => step.verdict === "tight") ? "tight" : "clear";
+}
+
+function exact(count: bigint): number | bigint {
+  return count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : count;
+}
+
+function stepAnswer(job: Job, step: Step): StepAnswer {
+  const bend = job.part.bends[step.seat.bend]!;
+  const reached = step.contact
+    ? toDeg(step.contact.leafAngleRad)
+    : step.swingShort
+      ? toDeg(step.seat.sweepRad)
+      : bend.overbendDeg;
+  return {
+    bend: step.seat.bend + 1,
+    clamped: step.seat.clamped,
+    markedFaceUp: bend.turn === "up",
+    angle: bend.angleDeg,
+    overbend: bend.overbendDeg,
+    reached,
+    relaxesTo: (reached * bend.angleDeg) / bend.overbendDeg,
+    verdict: step.verdict,
+    clearance: step.clearanceMm ?? null,
+    clearancePoints: step.clearancePoints
+      ? [
+          [step.clearancePoints[0].x, step.clearancePoints[0].y],
+          [step.clearancePoints[1].x, step.clearancePoints[1].y],
+        ]
+      : null,
+    contact: contactAnswer(step),
+    load: step.load,
+    unload: step.unload,
+    setback: step.seat.noseSetbackMm,
+  };
+}
+
+function contactAnswer(step: Step): ContactAnswer | null {
+  if (!step.contact) return null;
+  const { leafAngleRad, member, tag, point } = step.contact;
+  return { angle: toDeg(leafAngleRad), part: featureWords(tag), member, point: [point.x, point.y] };
+}
+
+/** The part's feature in words, from a tag of contact/strip.ts. */
+function featureWords(tag: number): string {
+  if (tag < 0) return "leaf";
+  const number = (tag >>> 2) + 1;
+  switch (tag & 3) {
+    case END_OF_FLAT:
+      return `end of flat ${number}`;
+    case INSIDE_OF_BEND:
+      return `inside of bend ${number}`;
+    case OUTSIDE_OF_BEND:
+      return `outside of bend ${number}`;
+    default:
+      return `flat ${number}`;
+  }
+}

@@ -1,0 +1,222 @@
+/**
+ * The best order among those that can be made: all clear before tight; then fewest changes of clamped end plus changes
+ * of face from one bend to the next; then the larger least clearance (design, section 8). Exact, over sets of bends:
+ * the best way to a set with a given end and face last used serves every way on from there.
+ */
+import type { End, Part } from "../part/part.ts";
+import { formedToward, reversedSet } from "./bendSets.ts";
+import type { Reach } from "./reach.ts";
+import type { SeatTable } from "./seatTable.ts";
+
+export interface Move {
+  readonly bend: number;
+  readonly clamped: End;
+}
+
+const NONE = 255;
+
+/** How the last bend was held: end clamped (0 start, 1 end) plus 2 where the marked face was up. */
+type Hold = number;
+
+/** Best order from the flat blank to the set `goal`, or undefined where there is none. */
+export function bestOrder(
+  part: Part,
+  seats: readonly SeatTable[],
+  reach: Reach,
+  goal: number,
+  marginMm: number,
+): Move[] | undefined {
+  const ranking = new Ranking(part, seats, reach, goal);
+  ranking.keepWays();
+  return ranking.best(marginMm) ?? ranking.best(0);
+}
+
+class Ranking {
+  private readonly n: number;
+  private readonly sets: number;
+  /** Sets from which the goal can still be reached. */
+  private readonly alive: Uint8Array;
+
+  constructor(
+    private readonly part: Part,
+    private readonly seats: readonly SeatTable[],
+    private readonly reach: Reach,
+    private readonly goal: number,
+  ) {
+    this.n = part.bends.length;
+    this.sets = goal + 1;
+    this.alive = new Uint8Array(this.sets);
+  }
+
+  /** Marks the sets on some way from the blank to the goal. */
+  keepWays(): void {
+    this.alive[this.goal] = 1;
+    for (let set = this.goal - 1; set >= 0; set--) {
+      if ((set & ~this.goal) !== 0 || !this.reach.reached[set]) continue;
+      let ways = (this.reach.withStart[set]! | this.reach.withEnd[set]!) & this.goal;
+      while (ways) {
+        const bit = ways & -ways;
+        ways ^= bit;
+        if (this.alive[set | bit]) {
+          this.alive[set] = 1;
+          break;
+        }
+      }
+    }
+  }
+
+  /** Best order with every clearance at least `leastMm`; undefined where there is none. */
+  best(leastMm: number): Move[] | undefined {
+    if (this.goal === 0) return [];
+    const { sets, goal } = this;
+    const [start, end] = this.waysOver(leastMm);
+    const changes = this.fewestChanges(start, end);
+    let fewest = NONE;
+    for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
+    if (fewest === NONE) return undefined;
+    const toGo = this.changesToGo(start, end, fewest);
+    const width = new Float64Array(4 * sets).fill(-1);
+    const from = new Uint8Array(4 * sets);
+    const lastBend = new Uint8Array(4 * sets);
+    this.eachMove(start, end, (set, next, bend, endHeld, hold, toward, away) => {
+      // The least clearance on the way so far only caps what follows, so the widest way to here is the one to go on from.
+      let [best, least] = [-1, -1];
+      for (let before = 0; before < (set === 0 ? 1 : 4); before++) {
+        const so = set === 0 ? 0 : changes[4 * set + before]!;
+        if (so === NONE) continue;
+        const cost = so + (set === 0 ? 0 : changesBetween(before, hold));
+        if (cost !== changes[4 * next + hold] || cost + toGo[4 * next + hold]! !== fewest) continue;
+        const wide = set === 0 ? Infinity : width[4 * set + before]!;
+        if (wide > least) [best, least] = [before, wide];
+      }
+      if (least <= width[4 * next + hold]!) return;
+      const through = Math.min(least, this.seats[2 * bend + endHeld]!.clearance(toward, away, least));
+      if (through <= width[4 * next + hold]!) return;
+      width[4 * next + hold] = through;
+      from[4 * next + hold] = best;
+      lastBend[4 * next + hold] = bend;
+    });
+    return this.retrace(width, from, lastBend, changes, fewest);
+  }
+
+  private retrace(
+    width: Float64Array,
+    from: Uint8Array,
+    lastBend: Uint8Array,
+    changes: Uint8Array,
+    fewest: number,
+  ): Move[] {
+    let hold = -1;
+    for (let h = 0; h < 4; h++) {
+      const at = 4 * this.goal + h;
+      if (changes[at] === fewest && (hold < 0 || width[at]! > width[4 * this.goal + hold]!)) hold = h;
+    }
+    const moves: Move[] = [];
+    let set = this.goal;
+    while (set !== 0) {
+      const bend = lastBend[4 * set + hold]!;
+      moves.push({ bend, clamped: hold & 1 ? "end" : "start" });
+      hold = from[4 * set + hold]!;
+      set &= ~(1 << bend);
+    }
+    return moves.reverse();
+  }
+
+  /** Masks of the bends that can be made next with clearance of at least `leastMm` and still lead to the goal. */
+  private waysOver(leastMm: number): [Int32Array, Int32Array] {
+    const start = new Int32Array(this.sets);
+    const end = new Int32Array(this.sets);
+    this.eachMove(
+      this.reach.withStart,
+      this.reach.withEnd,
+      (set, _next, bend, endHeld, _hold, toward, away) => {
+        if (leastMm > 0 && this.seats[2 * bend + endHeld]!.clearance(toward, away, leastMm) < leastMm) return;
+        const ways = endHeld ? end : start;
+        ways[set] = ways[set]! | (1 << bend);
+      },
+    );
+    return [start, end];
+  }
+
+  private fewestChanges(start: Int32Array, end: Int32Array): Uint8Array {
+    const changes = new Uint8Array(4 * this.sets).fill(NONE);
+    this.eachMove(start, end, (set, next, _bend, _endHeld, hold) => {
+      const at = 4 * next + hold;
+      if (set === 0) {
+        changes[at] = 0;
+        return;
+      }
+      for (let before = 0; before < 4; before++) {
+        const so = changes[4 * set + before]!;
+        if (so !== NONE) changes[at] = Math.min(changes[at]!, so + changesBetween(before, hold));
+      }
+    });
+    return changes;
+  }
+
+  private changesToGo(start: Int32Array, end: Int32Array, most: number): Uint8Array {
+    const toGo = new Uint8Array(4 * this.sets).fill(NONE);
+    toGo.fill(0, 4 * this.goal, 4 * this.goal + 4);
+    for (let set = this.goal - 1; set > 0; set--) {
+      if (!this.alive[set]) continue;
+      let ways = start[set]! | end[set]!;
+      while (ways) {
+        const bit = ways & -ways;
+        ways ^= bit;
+        const face = this.faceOf(31 - Math.clz32(bit));
+        for (let endHeld = 0; endHeld < 2; endHeld++) {
+          if (!((endHeld ? end : start)[set]! & bit)) continue;
+          const hold = endHeld + face;
+          const rest = toGo[4 * (set | bit) + hold]!;
+          if (rest > most) continue;
+          for (let before = 0; before < 4; before++) {
+            toGo[4 * set + before] = Math.min(toGo[4 * set + before]!, rest + changesBetween(before, hold));
+          }
+        }
+      }
+    }
+    return toGo;
+  }
+
+  private eachMove(
+    start: Int32Array,
+    end: Int32Array,
+    visit: (
+      set: number,
+      next: number,
+      bend: number,
+      endHeld: 0 | 1,
+      hold: Hold,
+      formedMoving: number,
+      formedClamped: number,
+    ) => void,
+  ): void {
+    const { n, goal, alive } = this;
+    for (let set = 0; set < goal; set++) {
+      if (!alive[set]) continue;
+      const back = reversedSet(set, n);
+      let ways = (start[set]! | end[set]!) & goal;
+      while (ways) {
+        const bit = ways & -ways;
+        ways ^= bit;
+        const next = set | bit;
+        if (!alive[next]) continue;
+        const bend = 31 - Math.clz32(bit);
+        const towardStart = formedToward("start", bend, set, back, n);
+        const towardEnd = formedToward("end", bend, set, back, n);
+        const face = this.faceOf(bend);
+        if (start[set]! & bit) visit(set, next, bend, 0, face, towardEnd, towardStart);
+        if (end[set]! & bit) visit(set, next, bend, 1, 1 + face, towardStart, towardEnd);
+      }
+    }
+  }
+
+  private faceOf(bend: number): number {
+    return this.part.bends[bend]!.turn === "up" ? 2 : 0;
+  }
+}
+
+function changesBetween(before: Hold, hold: Hold): number {
+  const other = before ^ hold;
+  return (other & 1) + (other >>> 1);
+}

@@ -1,0 +1,163 @@
+/**
+ * What the checks say of one side of one seated bend, kept for every set of bends formed on that side.
+ * A set is a path from the bend outward (joint by joint: formed or flat); what one more element adds is worked out once
+ * and shared by all sets that begin alike, so that 2·2^n elements a role do for all sets of all bends.
+ */
+import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
+import { Features } from "../contact/features.ts";
+import { type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
+import type { Side } from "../contact/seatPieces.ts";
+import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+
+const UNKNOWN = 0;
+const FREE = 1;
+const HITS = 2;
+
+/** Nothing blocked: number 0 in every table of rooms. */
+const OPEN = 0;
+
+export class SideTable {
+  private readonly joints: number;
+  private readonly state: Uint8Array;
+  private readonly loadRoom: Int32Array;
+  private readonly unloadRoom: Int32Array;
+  private readonly rooms: Room[] = [openRoom()];
+  private readonly angle: Float32Array;
+  private readonly near: Float32Array;
+  private clear: Float64Array | undefined;
+  private readonly record: ContactRecord = noContact();
+  private readonly piece = new Features(16, 24, 4);
+  /** Elements worked out so far. */
+  elements = 0;
+
+  constructor(
+    private readonly side: Side,
+    private readonly checks: SideChecks,
+    private readonly loading: LoadingChecks,
+    private readonly measure: ClearanceChecks,
+  ) {
+    this.joints = checks.pieces.chainOf(side).joints;
+    const nodes = 2 << this.joints;
+    this.state = new Uint8Array(nodes);
+    this.loadRoom = new Int32Array(nodes);
+    this.unloadRoom = side === "moving" ? new Int32Array(nodes) : this.loadRoom;
+    this.angle = new Float32Array(nodes);
+    this.near = new Float32Array(nodes);
+  }
+
+  /** Number of the node for all joints decided as in `formed`. */
+  leaf(formed: number): number {
+    return (1 << this.joints) | formed;
+  }
+
+  /** Whether this side, with the joints in `formed` made, meets the brake during the sweep. */
+  hits(formed: number): boolean {
+    const node = this.leaf(formed);
+    return (this.state[node] || this.workOut(this.joints, formed)) === HITS;
+  }
+
+  /** What this side blocks before the bend is made; only of sides that do not hit. */
+  roomToLoad(formed: number): Room {
+    return this.rooms[this.loadRoom[this.leaf(formed)]!]!;
+  }
+
+  /** What this side blocks after the bend is made; only of sides that do not hit. */
+  roomToUnload(formed: number): Room {
+    return this.rooms[this.unloadRoom[this.leaf(formed)]!]!;
+  }
+
+  /** Moving side: largest direction from the pivot at rest, in radians from the leaf. Clamped: smallest one. */
+  reachAngle(formed: number): number {
+    return this.angle[this.leaf(formed)]!;
+  }
+
+  /** Least distance from the pivot of all that lies beyond the run along bed or leaf. */
+  offRunNear(formed: number): number {
+    return this.near[this.leaf(formed)]!;
+  }
+
+  /** Clearance of this side from the brake; Infinity where nothing is measured. */
+  clearance(formed: number): number {
+    this.clear ??= new Float64Array(2 << this.joints).fill(-1);
+    return this.clearanceAt(this.clear, this.joints, formed);
+  }
+
+  private clearanceAt(clear: Float64Array, k: number, formed: number): number {
+    const node = (1 << k) | formed;
+    const known = clear[node]!;
+    if (known >= 0) return known;
+    const before = k === 0 ? Infinity : this.clearanceAt(clear, k - 1, formed & ((1 << (k - 1)) - 1));
+    const record: ClearanceRecord = { mm: before, partX: 0, partY: 0, otherX: 0, otherY: 0 };
+    this.measure.withBrake(this.side, k, formed, record);
+    clear[node] = record.mm;
+    return record.mm;
+  }
+
+  private workOut(k: number, formed: number): number {
+    const node = (1 << k) | formed;
+    const known = this.state[node]!;
+    if (known !== UNKNOWN) return known;
+    const shorter = formed & ((1 << (k - 1)) - 1);
+    const before = (1 << (k - 1)) | shorter;
+    if (k > 0 && this.workOut(k - 1, shorter) === HITS) {
+      this.state[node] = HITS;
+      return HITS;
+    }
+    this.elements++;
+    const { record, checks, side } = this;
+    record.phiRad = Infinity;
+    checks.withBrake(side, k, formed, record);
+    if (record.phiRad < Infinity) {
+      this.state[node] = HITS;
+      return HITS;
+    }
+    this.reach(node, k > 0 ? before : 0, k, formed);
+    this.loadRoom[node] = this.roomWith(k > 0 ? this.loadRoom[before]! : OPEN, k, formed, false);
+    if (side === "moving") {
+      this.unloadRoom[node] = this.roomWith(k > 0 ? this.unloadRoom[before]! : OPEN, k, formed, true);
+    }
+    this.state[node] = FREE;
+    return FREE;
+  }
+
+  private roomWith(before: number, k: number, formed: number, finished: boolean): number {
+    const own = openRoom();
+    this.loading.element(this.side, k, formed, finished, own);
+    if (!own.overlaps && own.sheet.bounds.length === 0 && own.clamp.bounds.length === 0) return before;
+    const shared = this.rooms[before]!;
+    own.overlaps ||= shared.overlaps;
+    own.sheet.addAll(shared.sheet);
+    own.clamp.addAll(shared.clamp);
+    return this.rooms.push(own) - 1;
+  }
+
+  /** Directions and distances from the pivot, for telling quickly that the two sides stay apart. */
+  private reach(node: number, before: number, k: number, formed: number): void {
+    const moving = this.side === "moving";
+    const { piece: F, checks } = this;
+    let angle = k > 0 ? this.angle[before]! : moving ? 0 : Math.PI;
+    let near = k > 0 ? this.near[before]! : Infinity;
+    if (!checks.inRun(this.side, k, formed)) {
+      checks.pieces.element(F, this.side, k, formed, WHOLE, 0, true);
+      near = Math.min(near, F.near);
+      const slide = moving ? checks.pieces.turning.maxSlide : 0;
+      angle = moving ? Math.max(angle, largestDirection(F, slide)) : Math.min(angle, smallestDirection(F));
+    }
+    // Rounded to be safe on the side that asks for the exact check.
+    this.angle[node] = moving ? angle + 1e-6 : angle - 1e-6;
+    this.near[node] = near * (1 - 1e-6);
+  }
+}
+
+/** Largest direction of a piece seen from the pivot, from its box's corners; 2π where it winds behind and under. */
+function largestDirection(F: Features, slide: number): number {
+  const minX = F.minX - slide;
+  if (minX >= 0) return F.maxY > 0 ? Math.atan2(F.maxY, minX) : 0;
+  return F.minY >= 0 ? Math.atan2(F.minY, minX) : 2 * Math.PI;
+}
+
+/** Smallest direction of a piece seen from the pivot, counted from 0 to 2π; −1 where it reaches in front and under. */
+function smallestDirection(F: Features): number {
+  if (F.maxX >= 0) return F.minY >= 0 ? Math.atan2(F.minY, F.maxX) : -1;
+  return F.maxY > 0 ? Math.atan2(F.maxY, F.maxX) : Math.PI;
+}
