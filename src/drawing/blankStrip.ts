@@ -1,0 +1,113 @@
+/**
+ * The blank as a strip across a page, marked face up: widths to scale, length not, lines as they are scribed, and
+ * which bend goes when. The figures stand in the table beneath (blankTable.ts), so that the strip stays readable.
+ */
+import type { Answer, BlankBendAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import type { Mm } from "../units/quantity.ts";
+import { placeWords } from "./blankDrawing.ts";
+import type { Block } from "./block.ts";
+import type { Layer, Mark } from "./model.ts";
+import { spread } from "./spread.ts";
+
+const STRIP_HIGH_MM: Mm = 26;
+const ABOVE_MM: Mm = 8;
+const BELOW_MM: Mm = 13;
+const WORDS_MM: Mm = 3;
+/** Room at each end of the strip for the figures of its length and the overhang of labels. */
+const SIDE_MM: Mm = 12;
+/** So far apart that "12 down" does not run into its neighbor. */
+const LABEL_APART_MM: Mm = 14;
+const MOST_ENLARGED = 2;
+
+/** The strip as a block of a page with `widthMm` between the margins. */
+export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
+  const { developedWidth, bends } = answer.blank;
+  const scale = Math.min((widthMm - 2 * SIDE_MM) / developedWidth, MOST_ENLARGED);
+  return {
+    heightMm: ABOVE_MM + STRIP_HIGH_MM + BELOW_MM,
+    put: (leftMm, topMm) => {
+      const left = leftMm + (widthMm - developedWidth * scale) / 2;
+      const top = topMm - ABOVE_MM;
+      const bottom = top - STRIP_HIGH_MM;
+      const x = (placeMm: Mm) => left + placeMm * scale;
+      const upright = (layer: Layer, placeMm: Mm): Mark => {
+        return { kind: "line", layer, from: { x: x(placeMm), y: bottom }, to: { x: x(placeMm), y: top } };
+      };
+      const right = x(developedWidth);
+      const rim = [
+        { x: left, y: bottom },
+        { x: right, y: bottom },
+        { x: right, y: top },
+        { x: left, y: top },
+      ];
+      const marks: Mark[] = [
+        ...rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from })),
+        ...bends.flatMap((bend, i) => {
+          const turned: Layer = job.part.bends[i]?.turn === "down" ? "bendDown" : "bendUp";
+          return [
+            ...bend.tangents.map((placeMm) => upright("bendTangent", placeMm)),
+            upright(turned, middleOf(bend)),
+            upright("sightLine", bend.sightLine),
+          ];
+        }),
+        ...bendLabels(job, answer, x, top),
+        ...flatLabels(answer, x, (top + bottom) / 2),
+        width(job, answer, left, right, bottom),
+        text(left, bottom - 4, "edge to measure from", "start"),
+        text(right, bottom - 4, lengthWords(job), "end"),
+      ];
+      return { marks };
+    },
+  };
+}
+
+function bendLabels(job: Job, answer: Answer, x: (placeMm: Mm) => Mm, top: Mm): readonly Mark[] {
+  const { bends } = answer.blank;
+  const feet = bends.map((bend) => x(middleOf(bend)));
+  const places = spread(feet, LABEL_APART_MM);
+  return bends.flatMap((bend, i): Mark[] => {
+    const at = places[i] ?? 0;
+    const foot = feet[i] ?? 0;
+    return [
+      { kind: "line", layer: "dimension", from: { x: foot, y: top + 0.6 }, to: { x: at, y: top + 3.2 } },
+      text(at, top + 4, `${bend.bend} ${job.part.bends[i]?.turn ?? "up"}`, "middle"),
+    ];
+  });
+}
+
+/** Flats by number, where there is room for it. */
+function flatLabels(answer: Answer, x: (placeMm: Mm) => Mm, y: Mm): readonly Mark[] {
+  const { developedWidth, bends } = answer.blank;
+  const starts = [0, ...bends.map((bend) => bend.tangents[1])];
+  const ends = [...bends.map((bend) => bend.tangents[0]), developedWidth];
+  return starts.flatMap((start, i): Mark[] => {
+    const end = ends[i] ?? start;
+    const room = x(end) - x(start);
+    if (room < 7) return [];
+    return [text(x((start + end) / 2), y, room > 14 ? `flat ${i + 1}` : `${i + 1}`, "middle")];
+  });
+}
+
+function width(job: Job, answer: Answer, left: Mm, right: Mm, bottom: Mm): Mark {
+  return {
+    kind: "dimension",
+    layer: "dimension",
+    from: { x: left, y: bottom },
+    to: { x: right, y: bottom },
+    words: placeWords(answer.blank.developedWidth, job.units),
+    offsetMm: -10,
+  };
+}
+
+function lengthWords({ part, units }: Job): string {
+  return part.lengthMm === undefined ? "length as wanted" : `${placeWords(part.lengthMm, units)} long`;
+}
+
+function middleOf({ tangents }: BlankBendAnswer): Mm {
+  return (tangents[0] + tangents[1]) / 2;
+}
+
+function text(x: Mm, y: Mm, words: string, anchor: "start" | "middle" | "end"): Mark {
+  return { kind: "text", layer: "note", at: { x, y }, words, heightMm: WORDS_MM, anchor };
+}

@@ -1,0 +1,62 @@
+/**
+ * The figures of a blank as a table for the shop sheet: each line from one edge, decimal and nearest 64th of an inch
+ * with what the rounding adds, turn and angle, when the bend is made and what lies in the throat.
+ */
+import type { Answer, BlankBendAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import { nearestSixtyFourth } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import type { Block } from "./block.ts";
+import { lengthFigure } from "./lengthWords.ts";
+import { pageTable } from "./pageTable.ts";
+import { angleWords, faceWords, throatWords } from "./stepWords.ts";
+
+/** Shares of the width for the columns. */
+const SHARES = [9, 13, 20, 20, 20, 18] as const;
+
+/** The table on a page with `widthMm` between the margins. */
+export function blankTable(job: Job, answer: Answer, widthMm: Mm): Block {
+  const headings = [
+    "Bend",
+    "Turn",
+    `Bend tangent line, ${job.units}`,
+    `Sight line, ${job.units}`,
+    `Bend tangent line, ${job.units}`,
+    "When, in the throat",
+  ];
+  const whole = SHARES.reduce((sum, share) => sum + share, 0);
+  const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (SHARES[i] ?? 0)) / whole }));
+  return pageTable(
+    columns,
+    answer.blank.bends.map((bend) => row(job, answer, bend)),
+  );
+}
+
+function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[] {
+  const { turn = "up", angleDeg = 0 } = job.part.bends[bend.bend - 1] ?? {};
+  const index = answer.order.findIndex((step) => step.bend === bend.bend);
+  const step = answer.order[index];
+  const when =
+    step === undefined
+      ? "not reached"
+      : `${index + 1}. ${throatWords(step, job.part.bends.length)}, ${faceWords(step)}`;
+  const place = (lengthMm: Mm) => figures(lengthMm, job.units);
+  return [
+    `${bend.bend}`,
+    `${turn} ${angleWords(angleDeg)}`,
+    place(bend.tangents[0]),
+    place(bend.sightLine),
+    place(bend.tangents[1]),
+    when,
+  ];
+}
+
+/** @example figures(10, "in") // "0.394 = 25/64 -0.003" */
+function figures(lengthMm: Mm, units: "mm" | "in"): string {
+  const decimal = lengthFigure(lengthMm, units);
+  if (units === "mm") return decimal;
+  const { words, roundingMm } = nearestSixtyFourth(lengthMm);
+  const off = lengthFigure(Math.abs(roundingMm), units);
+  if (Number(off) === 0) return `${decimal} = ${words}`;
+  return `${decimal} = ${words} ${roundingMm > 0 ? "long by" : "short by"} ${off}`;
+}

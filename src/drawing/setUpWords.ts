@@ -1,0 +1,59 @@
+/**
+ * How to set the brake for a part, in the foreman's words: nose setback, shims over the nose, leaf stop.
+ * Settings that are the same for every bend are said once; others stand in the rows of the steps.
+ */
+import { noseShims } from "../brake/noseShims.ts";
+import type { Answer, StepAnswer } from "../job/answer.ts";
+import type { Job } from "../job/job.ts";
+import type { Mm } from "../units/quantity.ts";
+import { placeWords } from "./blankDrawing.ts";
+import { lengthWords } from "./lengthWords.ts";
+import { angleWords } from "./stepWords.ts";
+
+/** Settings nearer than this are the same to a hand on the brake. */
+const SAME_MM: Mm = 0.01;
+const SAME_DEG = 0.05;
+
+/** Whether all steps set the nose alike, so that the rows need not say it. */
+export function oneNoseSetback(answer: Answer): boolean {
+  return alike(answer.order, (step) => step.setback, SAME_MM);
+}
+
+/** Sentences of the set-up, in the order in which it is done. */
+export function setUpSentences(job: Job, answer: Answer): readonly string[] {
+  const first = answer.order[0];
+  if (first === undefined) return [];
+  const nose = oneNoseSetback(answer)
+    ? `Nose ${placeWords(first.setback, job.units)} back from the bed's front edge${shop(job, first)}.`
+    : "Set the nose anew for each bend, as its row says.";
+  const stop = alike(answer.order, (step) => step.overbend, SAME_DEG)
+    ? `Leaf stop at ${angleWords(first.overbend)}.`
+    : "Leaf stop anew for each bend, as its row says.";
+  return [...shimSentences(job), nose, stop];
+}
+
+/** What the setback comes to beside the sheet's thickness, where that is the rule of the shop. */
+function shop(job: Job, step: StepAnswer): string {
+  const one = Math.abs(step.setback - job.part.thicknessMm) <= SAME_MM;
+  return one ? ", one thickness of the sheet" : "";
+}
+
+function shimSentences({ part, brake, units }: Job): readonly string[] {
+  const radii = [...new Set(part.bends.map((bend) => bend.insideRadiusMm))];
+  return radii.flatMap((insideRadiusMm) => {
+    const shims = noseShims({ noseRadiusMm: brake.clamp.noseRadiusMm, insideRadiusMm }, units);
+    if (shims === undefined) return [];
+    const layers = shims.layers === 1 ? "one layer" : `${shims.layers} layers`;
+    const reached = lengthWords(shims.reachedMm, units);
+    const asked = lengthWords(insideRadiusMm, units);
+    const each = lengthWords(shims.eachMm, units);
+    return [
+      `Over the nose: ${layers} of ${each} sheet bring its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose.`,
+    ];
+  });
+}
+
+function alike(steps: readonly StepAnswer[], of: (step: StepAnswer) => number, within: number): boolean {
+  const figures = steps.map(of);
+  return Math.max(...figures) - Math.min(...figures) <= within;
+}
