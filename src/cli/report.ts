@@ -44,11 +44,17 @@ function orderTable(job: Job, answer: Answer): string[] {
   return table([HEADINGS, ...rows], ["right", "right", "left", "left", "left", "left", "left"]);
 }
 
-/** Where a point of the section lies, from the front top edge of the bed. */
+/** Nearer than this a point counts as level with the edge it is measured from: what the words show as nothing. */
+const LEVEL_MM = 0.02;
+
+/** Where a point of the section lies, seen from the bed's front top edge. */
 function placeWords([x, y]: readonly [number, number], units: Job["units"]): string {
-  const level = x < 0 ? "behind" : "in front of";
-  const height = y < 0 ? "below" : "above";
-  return `${lengthWords(Math.abs(x), units)} ${level} and ${lengthWords(Math.abs(y), units)} ${height} the bed's front top edge`;
+  const across = `${lengthWords(Math.abs(x), units)} ${x < 0 ? "behind" : "in front of"}`;
+  const upright = `${lengthWords(Math.abs(y), units)} ${y < 0 ? "below" : "above"}`;
+  const parts = [...(Math.abs(x) > LEVEL_MM ? [across] : []), ...(Math.abs(y) > LEVEL_MM ? [upright] : [])];
+  return parts.length === 0
+    ? "at the bed's front top edge"
+    : `${parts.join(" and ")} the bed's front top edge`;
 }
 
 function blockLines(job: Job, answer: Answer): string[] {
@@ -58,7 +64,9 @@ function blockLines(job: Job, answer: Answer): string[] {
     const where = step.contact === null ? "" : `, ${placeWords(step.contact.point, job.units)}`;
     const left = step.angle - step.relaxesTo;
     const short =
-      left > 0.05 ? ` The bend would relax to ${angleWords(step.relaxesTo)}, ${angleWords(left)} short.` : "";
+      left > 0.05 && step.reached > 0
+        ? ` The bend would relax to ${angleWords(step.relaxesTo)}, ${angleWords(left)} short.`
+        : "";
     return [`Bend ${step.bend}: ${block}${where}.${short}`];
   });
 }

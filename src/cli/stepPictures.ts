@@ -12,7 +12,7 @@ import { Refusal, systemSentence } from "./refusal.ts";
 
 /** A picture is about as wide as a page. */
 const PAGE_MM = 180;
-const SCALES = [20, 15, 10, 8, 6, 5, 4, 3, 2] as const;
+const SCALES = [20, 15, 12, 10, 8, 6, 5, 4, 3, 2.5, 2, 1.5, 1.25] as const;
 
 /** The largest round scale at which the drawing stays within a page's width; true size where none does. */
 export function pageScale(drawing: Drawing): number {

@@ -4,11 +4,11 @@
  */
 import type { Answer, BlankBendAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
-import type { Point } from "../plane/point.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
+import { rectangle } from "./polygon.ts";
 import { spread } from "./spread.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -88,12 +88,6 @@ function longest(labels: readonly Label[]): Mm {
 export function drawBlank(job: Job, answer: Answer): Drawing {
   const { developedWidth: widthMm, bends } = answer.blank;
   const lengthMm = job.part.lengthMm ?? Math.max(40, widthMm * 0.4);
-  const corners: Point[] = [
-    { x: 0, y: 0 },
-    { x: widthMm, y: 0 },
-    { x: widthMm, y: lengthMm },
-    { x: 0, y: lengthMm },
-  ];
   const datum = { at: 0, words: "0, measure from this edge" };
   const lines = bends.flatMap((bend): Label[] => [
     { at: bend.tangents[0], words: `${placeWords(bend.tangents[0], job.units)}  tangent` },
@@ -112,9 +106,7 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
     {
       kind: "outline",
       layer: "cut",
-      outline: {
-        edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % 4] as Point })),
-      },
+      outline: rectangle({ x: 0, y: 0 }, { x: widthMm, y: lengthMm }),
       caption: "blank",
     },
   ];
@@ -130,12 +122,11 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
 
   const underLabels = longest(below);
   const widthWords = placeWords(widthMm, job.units);
-  const [bottomLeft, bottomRight] = [corners[0] as Point, corners[1] as Point];
   marks.push({
     kind: "dimension",
     layer: "dimension",
-    from: bottomLeft,
-    to: bottomRight,
+    from: { x: 0, y: 0 },
+    to: { x: widthMm, y: 0 },
     words: widthWords,
     offsetMm: -(underLabels + 6),
   });
@@ -143,8 +134,8 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   marks.push({
     kind: "dimension",
     layer: "dimension",
-    from: bottomLeft,
-    to: corners[3] as Point,
+    from: { x: 0, y: 0 },
+    to: { x: 0, y: lengthMm },
     words: lengthText,
     offsetMm: 8,
   });

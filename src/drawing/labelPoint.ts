@@ -34,7 +34,7 @@ export function labelPoint(
   for (let i = 1; i < GRID; i++) {
     for (let j = 1; j < GRID; j++) {
       const at = { x: min.x + ((max.x - min.x) * i) / GRID, y: min.y + ((max.y - min.y) * j) / GRID };
-      if (!inside(at, body)) continue;
+      if (!inside(at, body) || obstacles.some((obstacle) => inside(at, obstacle))) continue;
       let roomMm = Math.min(at.x - min.x, max.x - at.x, at.y - min.y, max.y - at.y);
       for (const edge of edges) roomMm = Math.min(roomMm, distanceToEdge(at, edge));
       if (best === undefined || roomMm > best.roomMm) best = { at, roomMm };

@@ -42,15 +42,13 @@ export function clearanceMember(job: Job, answer: Answer, stepIndex: number): Me
 export function drawStep(job: Job, answer: Answer, stepIndex: number): Drawing {
   const step = stepAt(answer, stepIndex);
   const scenes = scenesOf(job, answer, stepIndex);
-  const moment = step.clearancePoints === null ? undefined : leastMoment(scenes, step.clearancePoints);
-  const nearest =
-    moment === undefined || moment.index === scenes.length - 1 ? undefined : scenes[moment.index];
+  const least = step.clearancePoints === null ? undefined : leastMoment(scenes, step.clearancePoints);
   return stepPicture({
     scenes,
     pivot: job.brake.leaf.pivot,
     step,
     bendCount: job.part.bends.length,
     units: job.units,
-    ...(nearest === undefined || moment?.index === 0 ? {} : { nearest: nearest.sheet }),
+    ...(least === undefined ? {} : { least }),
   });
 }

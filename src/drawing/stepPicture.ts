@@ -7,12 +7,13 @@ import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { LengthUnit } from "../units/length.ts";
+import { dashed, findingGround, findingMarks, type LeastMoment, leastMarks } from "./finding.ts";
 import { labelPoint } from "./labelPoint.ts";
-import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
+import { rectangle } from "./polygon.ts";
 import { scaleBar } from "./scaleBar.ts";
 import { stepWindow } from "./stepWindow.ts";
-import { angleWords, contactWords, outcomeSentence, stepTitle } from "./stepWords.ts";
+import { angleWords, outcomeSentence, stepTitle } from "./stepWords.ts";
 import { sweptBand } from "./sweptBand.ts";
 import { swingArc } from "./swingArc.ts";
 
@@ -23,16 +24,11 @@ export interface StepScenes {
   readonly step: StepAnswer;
   readonly bendCount: number;
   readonly units: LengthUnit;
-  /** The sheet at the moment of least clearance, where that is not the last scene. */
-  readonly nearest?: Outline;
+  readonly least?: LeastMoment;
 }
 
 /** Text height as a share of the window's width: about 3.5 mm on a page 160 mm wide. */
 const TEXT_SHARE = 0.022;
-
-function point(pair: readonly [number, number]): Point {
-  return { x: pair[0], y: pair[1] };
-}
 
 function members(
   scene: Scene,
@@ -48,8 +44,9 @@ function members(
 
 function nameMarks(scene: Scene, picture: StepScenes, window: Drawing["window"], textMm: number): Mark[] {
   const marks: Mark[] = [];
+  const obstacles = [scene.sheet, ...findingGround(picture.step, textMm)];
   for (const { layer, outlines } of members(scene, picture.step)) {
-    const places = outlines.flatMap((body) => labelPoint(body, [scene.sheet], window) ?? []);
+    const places = outlines.flatMap((body) => labelPoint(body, obstacles, window) ?? []);
     const best = places.reduce<(typeof places)[number] | undefined>(
       (most, place) => (most === undefined || place.roomMm > most.roomMm ? place : most),
       undefined,
@@ -61,46 +58,12 @@ function nameMarks(scene: Scene, picture: StepScenes, window: Drawing["window"],
   return marks;
 }
 
-function findingMarks(picture: StepScenes, window: Drawing["window"], textMm: number): Mark[] {
-  const { step, units } = picture;
-  if (step.contact !== null) {
-    const at = point(step.contact.point);
-    const toRight = at.x < (window.min.x + window.max.x) / 2;
-    const aside = toRight ? 1.6 * textMm : -1.6 * textMm;
-    return [
-      { kind: "outline", layer: "contact", outline: disc(at, textMm) },
-      { kind: "cross", layer: "contact", at },
-      {
-        kind: "text",
-        layer: "contact",
-        at: { x: at.x + aside, y: at.y + textMm * 0.9 },
-        words: contactWords(step.contact),
-        heightMm: textMm,
-        anchor: toRight ? "start" : "end",
-      },
-    ];
-  }
-  if (step.clearance === null || step.clearancePoints === null) return [];
-  const [from, to] = step.clearancePoints.map(point) as [Point, Point];
-  const words = lengthWords(step.clearance, units);
-  return [{ kind: "dimension", layer: "clearance", from, to, words, offsetMm: 0 }];
-}
-
-function disc(center: Point, radius: number): Outline {
-  const from = { x: center.x + radius, y: center.y };
-  return { edges: [{ kind: "arc", from, to: from, center, radius, startRad: 0, sweepRad: 2 * Math.PI }] };
-}
-
 function titleMarks(window: Drawing["window"], lines: readonly string[], textMm: number): Mark[] {
   const { min, max } = window;
   const foot = max.y - textMm * (lines.length * 1.5 + 0.8);
-  const corners = [{ x: min.x, y: foot }, { x: max.x, y: foot }, max, { x: min.x, y: max.y }];
-  const strip: Outline = {
-    edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % 4] as Point })),
-  };
   return [
-    { kind: "outline", layer: "note", outline: strip },
-    { kind: "line", layer: "note", from: corners[0] as Point, to: corners[1] as Point },
+    { kind: "outline", layer: "note", outline: rectangle({ x: min.x, y: foot }, max) },
+    { kind: "line", layer: "note", from: { x: min.x, y: foot }, to: { x: max.x, y: foot } },
     ...lines.map((words, i): Mark => {
       const at = { x: min.x + textMm, y: max.y - textMm * (1.6 + i * 1.5) };
       return { kind: "text", layer: "note", at, words, heightMm: textMm, anchor: "start" };
@@ -130,25 +93,13 @@ export function stepPicture(picture: StepScenes): Drawing {
   for (const { layer, caption, outlines } of members(last, step)) {
     for (const outline of outlines) marks.push({ kind: "outline", layer, outline, caption });
   }
-  marks.push({
-    kind: "outline",
-    layer: "partBefore",
-    outline: first.sheet,
-    caption: "sheet before the leaf moves",
-  });
-  if (picture.nearest) {
-    marks.push({
-      kind: "outline",
-      layer: "partBefore",
-      outline: picture.nearest,
-      caption: "sheet where it comes nearest",
-    });
-  }
+  if (step.reached > 0) marks.push(dashed(first.sheet, "sheet before the leaf moves"));
+  marks.push(...leastMarks(scenes, picture.least));
   const caption = `sheet with the leaf at ${angleWords(step.reached)}`;
   marks.push({ kind: "outline", layer: "part", outline: last.sheet, caption });
   marks.push(...swingArc(picture.pivot, last.leaf, step.reached, window, textMm));
   marks.push(...nameMarks(last, picture, { min: window.min, max: { x: window.max.x, y: groundMm } }, textMm));
-  marks.push(...findingMarks(picture, window, textMm));
+  marks.push(...findingMarks(step, units, window, textMm));
   marks.push(...titleMarks(window, [title, outcome], textMm));
   const barAt = { x: window.min.x + textMm, y: window.min.y + textMm };
   marks.push(...scaleBar(barAt, (window.max.x - window.min.x) * 0.25, textMm, units));

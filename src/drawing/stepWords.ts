@@ -42,7 +42,7 @@ export function contactWords(contact: { readonly part: string; readonly member: 
 /** Why a step fails, without its full stop; undefined where it does not. */
 export function blockWords(step: StepAnswer): string | undefined {
   if (step.contact !== null) {
-    if (step.contact.angle <= 0) return `${contactWords(step.contact)} before the leaf moves`;
+    if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact)}`;
     return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact)}`;
   }
   if (step.reached < step.overbend) {

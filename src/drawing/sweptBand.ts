@@ -4,7 +4,8 @@
  * The moving side is rigid, so its edges are known by their lengths, counted inward from its free end.
  */
 import type { Edge, Outline } from "../plane/outline.ts";
-import { distanceBetween, type Point } from "../plane/point.ts";
+import { distanceBetween } from "../plane/point.ts";
+import { polygon } from "./polygon.ts";
 
 /** Two lengths this near are the same edge in two poses. */
 const SAME_MM = 1e-6;
@@ -33,12 +34,6 @@ function freeEnd(sheet: Outline): number {
   return best;
 }
 
-function quadrilateral(corners: readonly Point[]): Outline {
-  return {
-    edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % corners.length] as Point })),
-  };
-}
-
 /** Pieces of one step from the free end one way round, up to and with the flat that runs into the bend zone. */
 function piecesFrom(before: Outline, after: Outline, direction: 1 | -1): Outline[] {
   const pieces: Outline[] = [];
@@ -47,7 +42,7 @@ function piecesFrom(before: Outline, after: Outline, direction: 1 | -1): Outline
   for (; ; i += direction, j += direction) {
     const [old, edge] = [before.edges[i], after.edges[j]];
     if (old === undefined || edge === undefined || old.kind !== edge.kind) return pieces;
-    pieces.push(quadrilateral([old.from, old.to, edge.to, edge.from]));
+    pieces.push(polygon([old.from, old.to, edge.to, edge.from]));
     if (Math.abs(lengthOf(old) - lengthOf(edge)) > SAME_MM) return pieces;
     if (distanceBetween(old.from, edge.from) + distanceBetween(old.to, edge.to) < SAME_MM) return pieces;
   }

@@ -6,7 +6,7 @@ describe("scaleBar", () => {
   it.each([
     ["mm", 14, "10 mm"],
     ["mm", 49.9, "20 mm"],
-    ["in", 14, "1⁄2 in"],
+    ["in", 14, "1/2 in"],
     ["in", 60, "2 in"],
     ["mm", 0.2, "1 mm"],
   ] as const)("in %s with room for %f mm is %s long and says so", (units, room, words) => {

@@ -56,7 +56,7 @@ describe("stepPicture", () => {
       },
     ]);
     expect(drawing.marks.some((mark) => mark.layer === "contact")).toBe(false);
-    expect(markText(drawing)).toContain("note: 1⁄2 in");
+    expect(markText(drawing)).toContain("note: 1/2 in");
   });
 
   it("shows the sheet at rest and all that it passes over within the window", () => {

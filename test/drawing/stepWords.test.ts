@@ -43,9 +43,7 @@ describe("blockWords and outcomeSentence", () => {
       ...hit,
       contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
     });
-    expect(blockWords(atRest)).toBe(
-      "the inside of bend 1 meets another part of the sheet before the leaf moves",
-    );
+    expect(blockWords(atRest)).toBe("already at rest the inside of bend 1 meets another part of the sheet");
   });
 
   it("tell a leaf that stops from a part that cannot be put in or taken out", () => {
