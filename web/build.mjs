@@ -1,0 +1,129 @@
+// Bundles the page twice from one source: dist/page/ (served, installs for use without a network) and
+// dist/noseroom.html (one file, opened from disk). Both carry a strict Content-Security-Policy.
+import { createHash } from "node:crypto";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { build } from "esbuild";
+
+const browser = {
+  bundle: true,
+  format: "iife",
+  target: "es2022",
+  minify: true,
+  legalComments: "none",
+  logLevel: "warning",
+  write: false,
+};
+const script = { ...browser, jsx: "automatic", jsxImportSource: "preact", external: [] };
+
+/** paper looks for Node modules when it finds itself in Node; in the bundle they are nothing. */
+const paperAlone = {
+  name: "paper-alone",
+  setup(esbuild) {
+    esbuild.onResolve({ filter: /^\.\/node\/(self|extend)\.js$/ }, (args) => ({
+      path: args.path,
+      namespace: "nothing",
+    }));
+    esbuild.onLoad({ filter: /.*/, namespace: "nothing" }, () => ({ contents: "module.exports = {}" }));
+  },
+};
+
+/** Gives the page its worker: as the address of a file beside it, or as text inside the one file. */
+const workerAs = (value) => ({
+  name: "worker-as",
+  setup(esbuild) {
+    esbuild.onResolve({ filter: /^noseroom:worker$/ }, (args) => ({
+      path: args.path,
+      namespace: "worker-as",
+    }));
+    esbuild.onLoad({ filter: /.*/, namespace: "worker-as" }, () => ({
+      contents: `export default ${JSON.stringify(value)}`,
+    }));
+  },
+});
+
+async function bundled(entry, plugins = []) {
+  const options = entry.endsWith(".css") ? browser : script;
+  const result = await build({ ...options, entryPoints: [entry], plugins });
+  return result.outputFiles[0].text;
+}
+
+const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+/** Inside a script element only the element's own end tag and comment openings matter. */
+const asInlineScript = (code) => code.replaceAll("</script", "<\\/script").replaceAll("<!--", "<\\!--");
+const policy = (rules) =>
+  Object.entries(rules)
+    .map(([name, value]) => `${name} ${value}`)
+    .join("; ");
+const withPolicy = (html, rules) =>
+  html.replace(
+    "<!--policy-->",
+    () => `<meta http-equiv="Content-Security-Policy" content="${policy(rules)}">`,
+  );
+
+const closed = {
+  "default-src": "'none'",
+  "base-uri": "'none'",
+  "form-action": "'none'",
+  "object-src": "'none'",
+};
+/** The policy of the served page; the server sends it as a header too, with frame-ancestors added. */
+export const servedPolicy = {
+  ...closed,
+  "script-src": "'self'",
+  "style-src": "'self'",
+  "img-src": "'self' blob:",
+  "worker-src": "'self'",
+  "manifest-src": "'self'",
+  "connect-src": "'self'",
+};
+
+/** Writes dist/page/ and dist/noseroom.html. */
+export async function buildPage() {
+  const html = await readFile("web/index.html", "utf8");
+  const icon = await readFile("web/icon.svg", "utf8");
+  const manifest = await readFile("web/manifest.webmanifest", "utf8");
+  const [style, worker] = await Promise.all([
+    bundled("web/style/style.css"),
+    bundled("web/worker/worker.ts"),
+  ]);
+  const [served, alone] = await Promise.all([
+    bundled("web/main.tsx", [paperAlone, workerAs({ address: "worker.js" })]),
+    bundled("web/main.tsx", [paperAlone, workerAs({ text: worker })]),
+  ]);
+  await mkdir("dist/page", { recursive: true });
+  const page = withPolicy(html, servedPolicy)
+    .replace("<!--style-->", '<link rel="stylesheet" href="style.css">')
+    .replace(
+      "<!--links-->",
+      '<link rel="manifest" href="manifest.webmanifest"><link rel="icon" href="icon.svg">',
+    )
+    .replace("<!--script-->", '<script src="page.js"></script>');
+  const files = {
+    "index.html": page,
+    "style.css": style,
+    "page.js": served,
+    "worker.js": worker,
+    "icon.svg": icon,
+    "manifest.webmanifest": manifest,
+  };
+  const version = createHash("sha256").update(JSON.stringify(files)).digest("hex").slice(0, 12);
+  const offline = (await bundled("web/worker/offline.ts")).replaceAll("VERSION_OF_THIS_BUILD", version);
+  await Promise.all(
+    Object.entries({ ...files, "offline.js": offline }).map(([name, text]) =>
+      writeFile(`dist/page/${name}`, text),
+    ),
+  );
+
+  const inline = asInlineScript(alone);
+  const single = withPolicy(html, {
+    ...closed,
+    "script-src": hashOf(inline),
+    "style-src": hashOf(style),
+    "img-src": "blob: data:",
+    "worker-src": "blob:",
+  })
+    .replace("<!--style-->", () => `<style>${style}</style>`)
+    .replace("<!--links-->", '<link rel="icon" href="data:,">')
+    .replace("<!--script-->", () => `<script>${inline}</script>`);
+  await writeFile("dist/noseroom.html", single);
+}

@@ -1,0 +1,61 @@
+/**
+ * What is looked at, as against what the job is: the step on the stage, the theme, which folds are open.
+ * None of this is in the job file, and undo leaves it alone.
+ */
+
+export type Theme = "auto" | "light" | "dark";
+
+export interface Looked {
+  /** Step on the stage, from 0. */
+  readonly step: number;
+  readonly theme: Theme;
+  readonly stageOpen: boolean;
+}
+
+const THEME_KEY = "noseroom.theme";
+
+export class Look {
+  private state: Looked;
+  private readonly listeners = new Set<() => void>();
+  private readonly drawer: Storage | null;
+
+  constructor(drawer: Storage | null) {
+    this.drawer = drawer;
+    const kept = drawer?.getItem(THEME_KEY);
+    this.state = { step: 0, theme: kept === "light" || kept === "dark" ? kept : "auto", stageOpen: false };
+    this.showTheme();
+  }
+
+  get now(): Looked {
+    return this.state;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  set(change: Partial<Looked>): void {
+    const next = { ...this.state, ...change };
+    if (
+      next.step === this.state.step &&
+      next.theme === this.state.theme &&
+      next.stageOpen === this.state.stageOpen
+    )
+      return;
+    this.state = next;
+    if (change.theme) {
+      this.showTheme();
+      try {
+        this.drawer?.setItem(THEME_KEY, change.theme);
+      } catch {
+        // A full store only means that the theme is forgotten.
+      }
+    }
+    for (const listener of this.listeners) listener();
+  }
+
+  private showTheme(): void {
+    document.documentElement.dataset["theme"] = this.state.theme;
+  }
+}

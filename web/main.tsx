@@ -1,0 +1,131 @@
+/**
+ * Starts the page: the store, the two askers, the answer that follows every change, and the worksheet itself.
+ * Everything that listens to the browser as a whole (keys, other tabs, links, offline) is wired here.
+ */
+import { render } from "preact";
+import { Look } from "./look.ts";
+import { PageContext, type Standing } from "./page.ts";
+import { firstJob } from "./store/firstJob.ts";
+import { fileText } from "./store/jobFile.ts";
+import { jobOfLink } from "./store/link.ts";
+import { usualUnits } from "./store/locale.ts";
+import { Store } from "./store/store.ts";
+import { Asker } from "./worker/asker.ts";
+import { Worksheet } from "./worksheet.tsx";
+
+/** The browser's store, or null where it is shut (some browsers shut it for files opened from disk). */
+function openDrawer(): Storage | null {
+  try {
+    localStorage.setItem("noseroom.try", "1");
+    localStorage.removeItem("noseroom.try");
+    return localStorage;
+  } catch {
+    return null;
+  }
+}
+
+const drawer = openDrawer();
+const store = new Store(drawer, () => firstJob(usualUnits(navigator.language)));
+const look = new Look(drawer);
+const answering = new Asker();
+const asker = new Asker();
+const host = document.getElementById("worksheet")!;
+
+let standing: Standing = {
+  file: null,
+  problems: [],
+  job: null,
+  answer: null,
+  failed: null,
+  working: false,
+  progress: null,
+};
+let asked: unknown = null;
+let painting = false;
+
+function paint(): void {
+  painting = false;
+  const page = { store, snapshot: store.snapshot(), standing, look, asker };
+  render(
+    <PageContext.Provider value={page}>
+      <Worksheet />
+    </PageContext.Provider>,
+    host,
+  );
+}
+
+/** Many changes in one turn of the browser make one painting. */
+function paintSoon(): void {
+  if (painting) return;
+  painting = true;
+  queueMicrotask(paint);
+}
+
+function answer(): void {
+  const { file } = store.snapshot();
+  if (file === asked) return;
+  const sameJob = standing.file !== null && store.snapshot().shelf.openId === answeredId;
+  asked = file;
+  answeredId = store.snapshot().shelf.openId;
+  if (!sameJob) look.set({ step: 0 });
+  standing = { ...standing, working: true, progress: null };
+  answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
+    if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
+    if (reply.kind === "problems")
+      standing = { ...standing, file, problems: reply.problems, failed: null, working: false };
+    if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working: false };
+    if (reply.kind === "answer") {
+      standing = {
+        file,
+        problems: [],
+        job: reply.job,
+        answer: reply.answer,
+        failed: null,
+        working: asked !== file,
+        progress: null,
+      };
+      if (look.now.step >= reply.answer.order.length)
+        look.set({ step: Math.max(0, reply.answer.order.length - 1) });
+    }
+    paintSoon();
+  });
+}
+let answeredId = "";
+
+store.subscribe(() => {
+  answer();
+  paintSoon();
+});
+look.subscribe(paintSoon);
+
+document.addEventListener("keydown", (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  const back = key === "z" && !event.shiftKey;
+  const forth = key === "y" || (key === "z" && event.shiftKey);
+  if (!back && !forth) return;
+  event.preventDefault();
+  if (back) store.undo();
+  else store.redo();
+});
+
+addEventListener("storage", (event) => store.otherTab(event.key));
+
+async function takeLink(): Promise<void> {
+  const adopted = await jobOfLink(location.hash);
+  if (adopted === null) return;
+  const text = location.href;
+  history.replaceState(null, "", location.pathname + location.search);
+  store.take(adopted, text, "The job in the link");
+}
+addEventListener("hashchange", () => void takeLink());
+
+answer();
+paint();
+void takeLink();
+
+if (location.protocol.startsWith("http") && "serviceWorker" in navigator) {
+  navigator.serviceWorker.register("offline.js").catch(() => {
+    // Without it the page works as long as it is open; nothing to tell.
+  });
+}

@@ -1,0 +1,74 @@
+/**
+ * The answer: one sentence that never scrolls away, what to put right when the figures can't be read, and the
+ * foreman's warnings. Shape and words carry the verdict; colour only joins in.
+ */
+import { verdictSentence } from "../../src/drawing/verdictWords.ts";
+import { usePage } from "../page.ts";
+import { readableWay } from "../words/ways.ts";
+
+const SIGNS = { clear: "✓", tight: "≈", hits: "✕" } as const;
+
+export function AnswerPanel() {
+  const { standing } = usePage();
+  const { problems, job, answer, failed, working, progress } = standing;
+  const bad = problems.length > 0;
+  const verdict = bad || failed ? "unread" : (answer?.verdict ?? "waiting");
+  const sign = verdict in SIGNS ? SIGNS[verdict as keyof typeof SIGNS] : "…";
+  let sentence = "Working it out…";
+  if (failed) sentence = failed;
+  else if (bad)
+    sentence =
+      problems.length === 1 ? "One figure to put right." : `${problems.length} figures to put right.`;
+  else if (job && answer) sentence = verdictSentence(job, answer);
+  const way = !bad && answer?.verdict === "hits" ? readableWay(answer) : null;
+  return (
+    <section
+      class={`answer ${verdict}`}
+      aria-labelledby="answer-heading"
+      data-verdict={verdict}
+      data-working={working ? "yes" : "no"}
+    >
+      <h2 id="answer-heading" class="heard">
+        Answer
+      </h2>
+      <p class="sentence" role="status" aria-live="polite">
+        <span class="sign" aria-hidden="true">
+          {sign}
+        </span>
+        <span class="said">
+          {sentence}
+          {way ? ` ${way}` : ""}
+        </span>
+      </p>
+      {bad ? (
+        <ul class="problems">
+          {problems.slice(0, 4).map((problem) => (
+            <li key={problem.path}>{problem.sentence}</li>
+          ))}
+          {problems.length > 4 ? <li>And {problems.length - 4} more.</li> : null}
+        </ul>
+      ) : null}
+      {bad && answer ? (
+        <p class="hint">The drawing still shows the last figures that could be read.</p>
+      ) : null}
+      {working && progress ? <p class="hint">{progress}</p> : null}
+    </section>
+  );
+}
+
+/** What a good foreman would add. */
+export function WarningsPanel() {
+  const { standing } = usePage();
+  const warnings = standing.problems.length === 0 ? (standing.answer?.warnings ?? []) : [];
+  if (warnings.length === 0) return null;
+  return (
+    <section class="panel warnings" aria-labelledby="warnings-heading">
+      <h2 id="warnings-heading">Mind</h2>
+      <ul>
+        {warnings.map((warning) => (
+          <li key={warning}>{warning}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,74 @@
+/**
+ * Flats and bends as a strip of fields, flat 1 first. Each bend says its angle from flat and which way it turns
+ * with the marked face up; overbend and an inside radius of its own fold away until wanted.
+ */
+import { Fragment } from "preact";
+import { Field } from "../fields/field.tsx";
+import { usePage } from "../page.ts";
+import { removeBend } from "../store/chainEdits.ts";
+
+export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) => void }) {
+  const { snapshot } = usePage();
+  const { flats } = snapshot.file.part;
+  return (
+    <ol class="strip" aria-label="Flats and bends, in the order in which they lie on the sheet">
+      {flats.map((_, i) => (
+        <Fragment key={i}>
+          <li class="flat" onFocusCapture={() => onMark(i)} onBlurCapture={() => onMark(null)}>
+            <Field label={`Flat ${i + 1}`} path={["part", "flats", i]} kind="length" />
+          </li>
+          {i < flats.length - 1 ? <BendItem index={i} /> : null}
+        </Fragment>
+      ))}
+    </ol>
+  );
+}
+
+function BendItem({ index }: { readonly index: number }) {
+  const { store, snapshot } = usePage();
+  const bend = snapshot.file.part.bends[index];
+  if (bend === undefined) return null;
+  const number = index + 1;
+  const other = bend.turn === "up" ? "down" : "up";
+  const only = snapshot.file.part.bends.length < 2;
+  return (
+    <li class="bend">
+      <Field label={`Bend ${number}`} unit="°" path={["part", "bends", index, "angle"]} kind="angle" />
+      <div class="row tight">
+        <button
+          type="button"
+          class={`turn ${bend.turn}`}
+          aria-label={`Bend ${number} turns ${bend.turn}. Change to ${other}`}
+          onClick={() => store.set(["part", "bends", index, "turn"], other, `turn bend ${number} ${other}`)}
+        >
+          <span aria-hidden="true">{bend.turn === "up" ? "↥" : "↧"}</span> {bend.turn}
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          disabled={only}
+          aria-label={`Take bend ${number} away, with flat ${number + 1}`}
+          onClick={() => store.replace((file) => removeBend(file, index), `take bend ${number} away`)}
+        >
+          ✕
+        </button>
+      </div>
+      <details class="more">
+        <summary aria-label={`More of bend ${number}`}>more</summary>
+        <Field
+          label={`Overbend to, bend ${number}`}
+          unit="°"
+          path={["part", "bends", index, "overbend"]}
+          kind="angle"
+          optional="worked out"
+        />
+        <Field
+          label={`Inside radius, bend ${number}`}
+          path={["part", "bends", index, "insideRadius"]}
+          kind="length"
+          optional="the part’s"
+        />
+      </details>
+    </li>
+  );
+}

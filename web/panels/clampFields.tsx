@@ -1,0 +1,101 @@
+/**
+ * The clamp's own figures: a finger, a bar, or profiles of any shape that are typed, traced from a photo or read
+ * from a DXF drawing.
+ */
+import { CornerTable } from "../fields/cornerTable.tsx";
+import { Field } from "../fields/field.tsx";
+import { usePage } from "../page.ts";
+import { DxfImport } from "./dxfImport.tsx";
+import { TracePanel } from "./tracePanel.tsx";
+
+const at = (key: string) => ["brake", "clamp", key] as const;
+
+function HolderFields() {
+  return (
+    <details class="more">
+      <summary>Holder: what carries the clamp</summary>
+      <div class="fields">
+        <Field
+          label="Holder set back"
+          path={at("holderBack")}
+          kind="length"
+          optional="none"
+          note="From the nose to its front"
+        />
+        <Field label="Holder height" path={at("holderHeight")} kind="length" optional="none" />
+        <Field label="Holder depth" path={at("holderDepth")} kind="length" optional="none" />
+      </div>
+    </details>
+  );
+}
+
+export function ClampFields() {
+  const { store, snapshot } = usePage();
+  const { clamp } = snapshot.file.brake;
+  if (clamp.type === "profile") {
+    const profiles = clamp.profiles ?? [];
+    const take = (i: number) => store.set(at("profiles"), profiles.toSpliced(i, 1), "take a profile away");
+    return (
+      <div class="own-profile">
+        <div class="fields">
+          <Field
+            label="Nose radius"
+            path={at("noseRadius")}
+            kind="length"
+            note="Rounding that the sheet bends over"
+          />
+        </div>
+        <p class="hint">Underside on y = 0, foremost point of the nose at x = 0, the body at x below 0.</p>
+        <div class="row">
+          <TracePanel />
+          <DxfImport />
+        </div>
+        {profiles.map((_, i) => (
+          <CornerTable
+            key={i}
+            label={`Clamp profile ${i + 1}`}
+            path={["brake", "clamp", "profiles", i]}
+            {...(profiles.length > 1 ? { onRemove: () => take(i) } : {})}
+          />
+        ))}
+      </div>
+    );
+  }
+  const finger = clamp.type === "finger";
+  return (
+    <>
+      <div class="fields">
+        {finger ? (
+          <>
+            <Field
+              label="Nose angle"
+              unit="°"
+              path={at("noseAngle")}
+              kind="angle"
+              note="Underside to front face; 90 is square"
+            />
+            <Field label="Nose radius" path={at("noseRadius")} kind="length" />
+            <Field label="Finger height" path={at("height")} kind="length" />
+            <Field label="Foot depth" path={at("footDepth")} kind="length" />
+          </>
+        ) : (
+          <>
+            <Field label="Bar thickness" path={at("thickness")} kind="length" />
+            <Field label="Bar depth" path={at("depth")} kind="length" />
+            <Field label="Nose radius" path={at("noseRadius")} kind="length" />
+            <Field
+              label="Nose angle"
+              unit="°"
+              path={at("noseAngle")}
+              kind="angle"
+              optional="90"
+              note="Less than 90: front bevelled"
+            />
+          </>
+        )}
+        <Field label="Top edge radius" path={at("topRadius")} kind="length" optional="sharp" />
+      </div>
+      <HolderFields />
+    </>
+  );
+}

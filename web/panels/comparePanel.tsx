@@ -1,0 +1,152 @@
+/**
+ * Compare: the best order beside the user's own, and one part on several brakes, each answered by the same engine
+ * with the picture at its worst moment. Worked out on asking, in a worker of its own.
+ */
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Answer } from "../../src/job/answer.ts";
+import type { Job } from "../../src/job/job.ts";
+import { usePage } from "../page.ts";
+import { usualBrake, usualClamp } from "../store/firstJob.ts";
+import { type BrakeFile, fileText, type JobFile } from "../store/jobFile.ts";
+import { inUnit } from "../store/units.ts";
+import { Asker } from "../worker/asker.ts";
+import { Still } from "./still.tsx";
+
+interface Row {
+  readonly name: string;
+  readonly file: JobFile;
+}
+
+type Result = { readonly name: string } & (
+  | { readonly job: Job; readonly answer: Answer }
+  | { readonly sentence: string }
+);
+
+const LIMIT_MS = 60_000;
+
+function withBrake(file: JobFile, brake: BrakeFile): JobFile {
+  const { order: _order, ...rest } = file;
+  return { ...rest, brake };
+}
+
+/** Brakes to compare: of every job on the shelf, and the two usual clamps; each kind once. */
+function brakesOf(files: readonly JobFile[], now: JobFile): readonly Row[] {
+  const rows: Row[] = [];
+  const seen = new Set<string>();
+  const put = (name: string, brake: BrakeFile) => {
+    const mark = JSON.stringify({ ...brake, name: "" });
+    if (seen.has(mark)) return;
+    seen.add(mark);
+    const taken = rows.filter((row) => row.name.startsWith(name)).length;
+    rows.push({ name: taken === 0 ? name : `${name} (${taken + 1})`, file: withBrake(now, brake) });
+  };
+  put(now.brake.name || "This brake", now.brake);
+  for (const file of files) put(file.brake.name || "Brake without a name", inUnit(file, now.units).brake);
+  for (const kind of ["finger", "bar"] as const) {
+    put(`Usual ${kind === "bar" ? "clamp bar" : "finger"}`, {
+      ...usualBrake(now.units),
+      clamp: usualClamp(kind, now.units),
+    });
+  }
+  return rows;
+}
+
+export function ComparePanel() {
+  const { snapshot, standing } = usePage();
+  const { file, shelf } = snapshot;
+  const asker = useRef<Asker | null>(null);
+  const [results, setResults] = useState<readonly Result[] | null>(null);
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const [title, setTitle] = useState("");
+  useEffect(() => () => asker.current?.stop(), []);
+
+  const run = async (name: string, rows: readonly Row[]) => {
+    asker.current?.stop();
+    const mine = new Asker();
+    asker.current = mine;
+    setTitle(name);
+    setResults([]);
+    const found: Result[] = [];
+    for (const row of rows) {
+      const reply = await mine.askOnce({ kind: "check", text: fileText(row.file) }, LIMIT_MS);
+      if (asker.current !== mine) return;
+      if (reply?.kind === "answer") found.push({ name: row.name, job: reply.job, answer: reply.answer });
+      else if (reply?.kind === "problems")
+        found.push({ name: row.name, sentence: reply.problems[0]?.sentence ?? "It can't be read." });
+      else found.push({ name: row.name, sentence: "It took too long to work out." });
+      setResults([...found]);
+    }
+    mine.stop();
+  };
+
+  const { order: _order, ...withoutOrder } = file;
+  const own = file.order !== undefined;
+  const brakes = brakesOf(
+    shelf.jobs.map((job) => job.file),
+    file,
+  );
+  const chosen = brakes.filter((row) => !left.has(row.name));
+  const readable = standing.problems.length === 0;
+  return (
+    <section class="panel" aria-labelledby="compare-heading">
+      <h2 id="compare-heading">Compare</h2>
+      <div class="row">
+        <button
+          type="button"
+          disabled={!readable || !own}
+          onClick={() =>
+            void run("Two orders", [
+              { name: "Best order", file: withoutOrder },
+              { name: "Your own order", file },
+            ])
+          }
+        >
+          Best order beside your own
+        </button>
+        {own ? null : <span class="note">Move a step above to have an order of your own.</span>}
+      </div>
+      <fieldset class="ticks">
+        <legend>Brakes</legend>
+        {brakes.map((row) => (
+          <label key={row.name} class="tick">
+            <input
+              type="checkbox"
+              checked={!left.has(row.name)}
+              onChange={(event) => {
+                const next = new Set(left);
+                if (event.currentTarget.checked) next.delete(row.name);
+                else next.add(row.name);
+                setLeft(next);
+              }}
+            />
+            <span>{row.name}</span>
+          </label>
+        ))}
+      </fieldset>
+      <button
+        type="button"
+        disabled={!readable || chosen.length === 0}
+        onClick={() => void run("This part on several brakes", chosen)}
+      >
+        This part on these brakes
+      </button>
+      {results ? (
+        <div aria-live="polite">
+          <h3>{title}</h3>
+          <ul class="stills">
+            {results.map((result) =>
+              "answer" in result ? (
+                <Still key={result.name} name={result.name} job={result.job} answer={result.answer} />
+              ) : (
+                <li key={result.name} class="still unread">
+                  <h3>{result.name}</h3>
+                  <p>{result.sentence}</p>
+                </li>
+              ),
+            )}
+          </ul>
+        </div>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,66 @@
+/**
+ * The head of the sheet: name, undo and redo, units and light.
+ */
+import { Choice } from "../fields/choice.tsx";
+import type { Theme } from "../look.ts";
+import { usePage } from "../page.ts";
+import { inUnit } from "../store/units.ts";
+
+const UNITS = [
+  { value: "in", words: "inch" },
+  { value: "mm", words: "mm" },
+] as const;
+
+const NEXT: Readonly<Record<Theme, Theme>> = { auto: "light", light: "dark", dark: "auto" };
+const LIGHT: Readonly<Record<Theme, string>> = {
+  auto: "Light: as the device",
+  light: "Light: day",
+  dark: "Light: night",
+};
+
+export function Head() {
+  const { store, snapshot, look } = usePage();
+  const { canUndo, canRedo, file } = snapshot;
+  return (
+    <header class="head">
+      <h1>Noseroom</h1>
+      <div class="row">
+        <button
+          type="button"
+          disabled={canUndo === null}
+          onClick={() => store.undo()}
+          aria-label={canUndo ? `Undo: ${canUndo}` : "Undo"}
+          title={canUndo ?? ""}
+        >
+          ↶ <span class="wide-only">Undo</span>
+        </button>
+        <button
+          type="button"
+          disabled={canRedo === null}
+          onClick={() => store.redo()}
+          aria-label={canRedo ? `Redo: ${canRedo}` : "Redo"}
+          title={canRedo ?? ""}
+        >
+          ↷ <span class="wide-only">Redo</span>
+        </button>
+        <Choice
+          label="Units"
+          quiet
+          options={UNITS}
+          value={file.units}
+          onChoose={(to) =>
+            store.replace((f) => inUnit(f, to), `switch to ${to === "in" ? "inches" : "millimetres"}`)
+          }
+        />
+        <button
+          type="button"
+          onClick={() => look.set({ theme: NEXT[look.now.theme] })}
+          aria-label={LIGHT[look.now.theme]}
+          title={LIGHT[look.now.theme]}
+        >
+          ◐
+        </button>
+      </div>
+    </header>
+  );
+}

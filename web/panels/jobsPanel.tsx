@@ -1,0 +1,103 @@
+/**
+ * The shelf of jobs: open, copy, take away, save as a file, open a file, and a link that carries the job.
+ */
+import { useState } from "preact/hooks";
+import { usePage } from "../page.ts";
+import { saveFile } from "../saveFile.ts";
+import { firstJob } from "../store/firstJob.ts";
+import { fileName, fileText } from "../store/jobFile.ts";
+import { shelfText } from "../store/keep.ts";
+import { linkOf } from "../store/link.ts";
+
+const LARGEST_FILE = 5_000_000;
+
+export function JobsPanel() {
+  const { store, snapshot, asker } = usePage();
+  const { shelf, file } = snapshot;
+  const [link, setLink] = useState<string | null>(null);
+
+  const save = async () => {
+    const reply = await asker.askOnce({ kind: "write", text: fileText(file) }, 3000);
+    saveFile(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file));
+  };
+  const openFiles = async (files: FileList | null) => {
+    for (const picked of files ?? []) {
+      if (picked.size > LARGEST_FILE) {
+        store.say(
+          `${picked.name}: the file is larger than 5 MB, so it was not read. Your jobs are untouched.`,
+        );
+        continue;
+      }
+      store.takeText(await picked.text(), picked.name);
+    }
+  };
+  const makeLink = async () => setLink(location.href.replace(/#.*$/, "") + (await linkOf(file)));
+
+  return (
+    <section class="panel" aria-labelledby="jobs-heading">
+      <h2 id="jobs-heading">Jobs</h2>
+      <p class="hint">Kept in this browser as you type. Nothing leaves this page.</p>
+      <ul class="jobs">
+        {shelf.jobs.map((job) => (
+          <li key={job.id} class={job.id === shelf.openId ? "on" : ""}>
+            <button
+              type="button"
+              class="job"
+              aria-pressed={job.id === shelf.openId}
+              onClick={() => store.open(job.id)}
+            >
+              {job.file.part.name || "Part without a name"}
+            </button>
+            <button
+              type="button"
+              class="quiet"
+              disabled={shelf.jobs.length < 2}
+              aria-label={`Take the job ${job.file.part.name} away`}
+              onClick={() => store.remove(job.id)}
+            >
+              ✕
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div class="row">
+        <button type="button" onClick={() => store.add(firstJob(file.units), "start a new job")}>
+          New job
+        </button>
+        <button type="button" onClick={() => store.add(file, "copy the job")}>
+          Copy this job
+        </button>
+        <button type="button" onClick={() => void save()}>
+          Save as a file
+        </button>
+        <label class="button">
+          Open a file
+          <input
+            type="file"
+            class="heard"
+            accept=".json,application/json"
+            multiple
+            onChange={(event) => {
+              void openFiles(event.currentTarget.files);
+              event.currentTarget.value = "";
+            }}
+          />
+        </label>
+        <button type="button" onClick={() => void makeLink()}>
+          Make a link
+        </button>
+        <button type="button" onClick={() => saveFile("noseroom-jobs.json", shelfText(shelf))}>
+          Save all jobs
+        </button>
+      </div>
+      {link ? (
+        <p class="link">
+          <label>
+            The job is in the link itself:
+            <input type="text" readOnly value={link} onFocus={(event) => event.currentTarget.select()} />
+          </label>
+        </p>
+      ) : null}
+    </section>
+  );
+}

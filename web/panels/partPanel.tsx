@@ -1,0 +1,115 @@
+/**
+ * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
+ */
+import { useState } from "preact/hooks";
+import { metalNames } from "../../src/metal/metals.ts";
+import { Choice, Pick } from "../fields/choice.tsx";
+import { Field } from "../fields/field.tsx";
+import { usePage } from "../page.ts";
+import { addBend, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
+import type { PartFile } from "../store/jobFile.ts";
+import { ChainStrip } from "./chainStrip.tsx";
+import { Sketch } from "./sketch.tsx";
+
+const OWN = "own figures";
+const DIMENSIONS = [
+  { value: "outside", words: "Outside" },
+  { value: "inside", words: "Inside" },
+  { value: "flat", words: "Flats only" },
+] as const;
+
+const MEASURED: Readonly<Record<PartFile["dimensions"], string>> = {
+  outside: "Flats are measured over the outside, to the mold lines.",
+  inside: "Flats are measured between the inner faces.",
+  flat: "Flats are measured from bend tangent line to bend tangent line.",
+};
+
+export function PartPanel() {
+  const { store, snapshot, standing } = usePage();
+  const { file } = snapshot;
+  const [marked, setMarked] = useState<number | null>(null);
+  const { material } = file.part;
+  const own = typeof material !== "string";
+  const known = metalNames();
+  const metals = [...new Set([...known, ...(own ? [] : [material]), OWN])].map((name) => ({
+    value: name,
+    words: name,
+  }));
+  const metal = standing.job?.part.metal;
+
+  const chooseMetal = (name: string) => {
+    const figures = {
+      name: "own metal",
+      yield: metal?.yieldMpa ?? 250,
+      modulus: metal?.modulusMpa ?? 200_000,
+    };
+    store.set(["part", "material"], name === OWN ? figures : name, "change the metal");
+  };
+
+  return (
+    <section class="panel" aria-labelledby="part-heading">
+      <h2 id="part-heading">Part</h2>
+      <div class="fields">
+        <Field label="Name" path={["part", "name"]} kind="words" wide />
+        <Pick label="Metal" options={metals} value={own ? OWN : material} onChoose={chooseMetal} />
+        {own ? (
+          <>
+            <Field label="Metal's name" path={["part", "material", "name"]} kind="words" />
+            <Field label="Yield strength" unit="MPa" path={["part", "material", "yield"]} kind="strength" />
+            <Field
+              label="Elastic modulus"
+              unit="MPa"
+              path={["part", "material", "modulus"]}
+              kind="strength"
+            />
+          </>
+        ) : null}
+        <Field
+          label="Thickness"
+          path={["part", "thickness"]}
+          kind="thickness"
+          note="Or a gauge: 20 ga steel"
+        />
+        <Field label="Inside radius" path={["part", "insideRadius"]} kind="length" />
+        <Field label="K-factor" path={["part", "kFactor"]} kind="factor" optional="the metal’s" />
+        <Field label="Length along the bends" path={["part", "length"]} kind="length" optional="not given" />
+      </div>
+      <div class="row spread">
+        <Choice
+          label="Dimensions"
+          options={DIMENSIONS}
+          value={file.part.dimensions}
+          onChoose={(value) => store.set(["part", "dimensions"], value, "change how flats are measured")}
+        />
+        <fieldset class="choice shapes">
+          <legend>Start from</legend>
+          <span class="row">
+            {SHAPES.map((shape) => (
+              <button
+                key={shape.name}
+                type="button"
+                onClick={() => store.replace((f) => withShape(f, shape), `start from ${shape.name}`)}
+              >
+                {shape.name}
+              </button>
+            ))}
+          </span>
+        </fieldset>
+      </div>
+      <p class="hint">{MEASURED[file.part.dimensions]}</p>
+      <Sketch file={file} marked={marked} />
+      <ChainStrip onMark={setMarked} />
+      <div class="row">
+        <button type="button" onClick={() => store.replace(addBend, "add a bend")}>
+          Add a bend
+        </button>
+        <button type="button" onClick={() => store.replace(mirror, "mirror the part")}>
+          End for end
+        </button>
+        <button type="button" onClick={() => store.replace(turnOver, "turn the part over")}>
+          Turn over
+        </button>
+      </div>
+    </section>
+  );
+}

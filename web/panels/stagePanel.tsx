@@ -1,0 +1,179 @@
+/**
+ * The drawing with its handles: leaf slider, play and pause, step back and forward, zoom; the flats' dimensions as
+ * buttons to change them in place; and the step in words for those who hear it.
+ */
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { angleWords, contactWords, outcomeSentence, stepTitle } from "../../src/drawing/stepWords.ts";
+import { usePage } from "../page.ts";
+import { wireGestures } from "../stage/gestures.ts";
+import { Player } from "../stage/player.ts";
+import { type Frame, Stage } from "../stage/stage.ts";
+import { poseStep, type StepPose } from "../stage/stepPose.ts";
+import { FlatLabels } from "./flatLabels.tsx";
+
+const NOTHING: Frame = { pulledDeg: 0, heldDeg: 0, labels: [], overlapMm2: 0 };
+
+/** Where the leaf stands, in words. */
+function leafWords(pose: StepPose, frame: Frame): string {
+  const { contact, overbend } = pose.step;
+  if (contact && pose.stopDeg !== null && frame.pulledDeg >= pose.stopDeg - 0.05) {
+    const pulled =
+      frame.pulledDeg > pose.stopDeg + 0.05
+        ? ` Pulled to ${angleWords(frame.pulledDeg)}, the hatched metal would have to give.`
+        : "";
+    return `Leaf stopped at ${angleWords(pose.stopDeg)}: ${contactWords(contact)}.${pulled}`;
+  }
+  return `Leaf at ${angleWords(frame.heldDeg)} of ${angleWords(overbend)}.`;
+}
+
+export function StagePanel() {
+  const { standing, look } = usePage();
+  const { job, answer } = standing;
+  const { step, stageOpen, theme } = look.now;
+  const box = useRef<HTMLDivElement>(null);
+  const back = useRef<HTMLCanvasElement>(null);
+  const front = useRef<HTMLCanvasElement>(null);
+  const stage = useRef<Stage | null>(null);
+  const player = useRef<Player | null>(null);
+  const [frame, setFrame] = useState<Frame>(NOTHING);
+  const [playing, setPlaying] = useState(false);
+  const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
+  const current = useRef({ pose, count: answer?.order.length ?? 0, step });
+  const shown = useRef<string>("");
+  current.current = { pose, count: answer?.order.length ?? 0, step };
+
+  useEffect(() => {
+    const made = new Stage(box.current!, back.current!, front.current!, setFrame);
+    stage.current = made;
+    const reel = () => {
+      const { pose: now, count, step: at } = current.current;
+      return { count, step: at, reachedDeg: now?.step.reached ?? 0, stops: now?.step.verdict === "hits" };
+    };
+    const play = new Player(
+      reel,
+      (deg) => made.pull(deg),
+      (to) => look.set({ step: to }),
+      setPlaying,
+    );
+    player.current = play;
+    const unwire = wireGestures(front.current!, made, () => play.pause());
+    const media = matchMedia("(prefers-color-scheme: dark)");
+    const dark = () => made.readTheme();
+    media.addEventListener("change", dark);
+    return () => {
+      media.removeEventListener("change", dark);
+      play.pause();
+      unwire();
+      made.close();
+    };
+  }, []);
+
+  useEffect(() => {
+    const name = pose ? `${pose.step.bend} ${pose.step.clamped} ${step}` : "";
+    stage.current?.show(pose, name === shown.current);
+    if (playing && name !== shown.current) stage.current?.pull(0);
+    shown.current = name;
+  }, [pose]);
+
+  useEffect(() => stage.current?.readTheme(), [theme]);
+
+  const count = answer?.order.length ?? 0;
+  const goTo = (to: number) => {
+    player.current?.pause();
+    look.set({ step: to });
+  };
+  const toggle = () => {
+    if (playing) player.current?.pause();
+    else player.current?.play(stage.current?.pulledDeg ?? 0);
+  };
+  const pull = (deg: number) => {
+    player.current?.pause();
+    stage.current?.pull(deg);
+  };
+  const bendCount = job?.part.bends.length ?? 0;
+  const stopped = pose?.stopDeg != null && frame.pulledDeg >= pose.stopDeg - 0.05;
+  const where = pose ? leafWords(pose, frame) : "";
+
+  return (
+    <section class={`stage${stageOpen ? " open" : ""}`} aria-labelledby="stage-heading">
+      <h2 id="stage-heading" class="heard">
+        Drawing
+      </h2>
+      <button
+        type="button"
+        class="fold narrow-only"
+        aria-expanded={stageOpen}
+        onClick={() => look.set({ stageOpen: !stageOpen })}
+      >
+        {stageOpen ? "Fold the drawing" : "Open the drawing"}
+      </button>
+      <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box}>
+        <canvas ref={back} aria-hidden="true" />
+        <canvas
+          ref={front}
+          role="img"
+          tabIndex={0}
+          aria-label={
+            pose
+              ? `Section through brake and sheet, step ${step + 1}. Arrow keys move the paper, plus and minus enlarge it, 0 fits it.`
+              : "Section through brake and sheet"
+          }
+        />
+        <FlatLabels labels={frame.labels} />
+      </div>
+      <div class="handles">
+        <label class="leaf">
+          <span>Leaf</span>
+          <input
+            type="range"
+            min={0}
+            max={pose?.endDeg ?? 90}
+            step={0.1}
+            value={frame.pulledDeg}
+            disabled={pose === null}
+            aria-valuetext={where || "no step"}
+            onInput={(event) => pull(event.currentTarget.valueAsNumber)}
+          />
+          <output>{angleWords(frame.heldDeg)}</output>
+        </label>
+        <span class="row tight">
+          <button type="button" disabled={step <= 0} aria-label="Step back" onClick={() => goTo(step - 1)}>
+            ⏮
+          </button>
+          <button
+            type="button"
+            disabled={pose === null}
+            aria-label={playing ? "Pause" : "Play"}
+            onClick={toggle}
+          >
+            {playing ? "⏸" : "▶"}
+          </button>
+          <button
+            type="button"
+            disabled={step + 1 >= count}
+            aria-label="Step forward"
+            onClick={() => goTo(step + 1)}
+          >
+            ⏭
+          </button>
+          <button type="button" aria-label="Smaller" onClick={() => stage.current?.zoom(0.8)}>
+            −
+          </button>
+          <button type="button" aria-label="Larger" onClick={() => stage.current?.zoom(1.25)}>
+            ＋
+          </button>
+          <button type="button" aria-label="Fit the drawing" onClick={() => stage.current?.fit()}>
+            Fit
+          </button>
+        </span>
+      </div>
+      <p class={`where${stopped ? " stopped" : ""}`}>{where}</p>
+      {pose && job ? (
+        <p class="account">
+          Step {step + 1} of {count}. {stepTitle(pose.step, bendCount).replaceAll(" · ", ", ")}.{" "}
+          {outcomeSentence(pose.step, job.units)}
+        </p>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,45 @@
+/**
+ * One compared answer: its sentence, its order, and the picture at its worst moment.
+ */
+import { useEffect, useRef } from "preact/hooks";
+import { verdictSentence } from "../../src/drawing/verdictWords.ts";
+import type { Answer } from "../../src/job/answer.ts";
+import type { Job } from "../../src/job/job.ts";
+import { usePage } from "../page.ts";
+import { paintStill, worstStep } from "../stage/still.ts";
+
+export function Still({
+  name,
+  job,
+  answer,
+}: {
+  readonly name: string;
+  readonly job: Job;
+  readonly answer: Answer;
+}) {
+  const { look } = usePage();
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { theme } = look.now;
+  useEffect(() => paintStill(canvas.current!, job, answer), [job, answer, theme]);
+  const worst = answer.order[worstStep(answer)];
+  const order = answer.order.map((step) => `${step.bend}${step.clamped === "start" ? "s" : "e"}`).join(" ");
+  const spoken = answer.order.map((step) => `bend ${step.bend} with the ${step.clamped} clamped`).join(", ");
+  return (
+    <li class={`still ${answer.verdict}`} data-verdict={answer.verdict}>
+      <h3>{name}</h3>
+      <div class="still-box">
+        <canvas
+          ref={canvas}
+          role="img"
+          tabIndex={-1}
+          aria-label={`${name}, at its worst moment${worst ? `, bend ${worst.bend}` : ""}`}
+        />
+      </div>
+      <p>{verdictSentence(job, answer)}</p>
+      <p class="note">
+        Order: <span aria-hidden="true">{order}</span>
+        <span class="heard">{spoken}</span>
+      </p>
+    </li>
+  );
+}

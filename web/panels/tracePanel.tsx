@@ -1,0 +1,196 @@
+/**
+ * Traces a clamp's profile from a photo, right on the worksheet: two points on the ruler, round the outline, two
+ * points on the underside. The picture stays in this browser's memory and is gone with the page.
+ */
+import { useEffect, useRef, useState } from "preact/hooks";
+import { parseLength } from "../../src/units/length.ts";
+import { Choice } from "../fields/choice.tsx";
+import { lengthLabel } from "../fields/typed.ts";
+import { usePage } from "../page.ts";
+import { asProfile, measured } from "../trace/place.ts";
+import { type Spot, traced } from "../trace/traced.ts";
+import { type Mode, TracePicture } from "./tracePicture.tsx";
+
+interface Marks {
+  readonly scale: readonly Spot[];
+  readonly outline: readonly Spot[];
+  readonly level: readonly Spot[];
+}
+
+const NONE: Marks = { scale: [], outline: [], level: [] };
+const MODES = [
+  { value: "scale", words: "1 Ruler" },
+  { value: "outline", words: "2 Outline" },
+  { value: "level", words: "3 Underside" },
+] as const;
+const DO: Readonly<Record<Mode, string>> = {
+  scale: "Click two points on the ruler, far apart.",
+  outline: "Click round the clamp's side. Drag a point to move it; the arrow keys move it finely.",
+  level: "Click two points on the underside, to level it.",
+};
+const LARGEST_FILE = 40_000_000;
+
+export function TracePanel() {
+  const { store, snapshot } = usePage();
+  const { units } = snapshot.file;
+  const [picture, setPicture] = useState<{
+    readonly address: string;
+    readonly width: number;
+    readonly height: number;
+  } | null>(null);
+  const [mode, setMode] = useState<Mode>("scale");
+  const [marks, setMarks] = useState<Marks>(NONE);
+  const [past, setPast] = useState<readonly Marks[]>([]);
+  const [apart, setApart] = useState("");
+  const [radius, setRadius] = useState("");
+  const [noseAt, setNoseAt] = useState<"right" | "left">("right");
+  const address = useRef<string | null>(null);
+
+  useEffect(() => () => void (address.current && URL.revokeObjectURL(address.current)), []);
+
+  const open = (file: File | undefined) => {
+    if (file === undefined) return;
+    if (file.size > LARGEST_FILE || !file.type.startsWith("image/")) {
+      store.say(`${file.name}: that is not a picture of up to 40 MB.`);
+      return;
+    }
+    if (address.current) URL.revokeObjectURL(address.current);
+    const made = URL.createObjectURL(file);
+    address.current = made;
+    const image = new Image();
+    image.onload = () => {
+      setPicture({ address: made, width: image.naturalWidth, height: image.naturalHeight });
+      setMarks(NONE);
+      setPast([]);
+      setMode("scale");
+    };
+    image.onerror = () => store.say(`${file.name}: the picture could not be read.`);
+    image.src = made;
+  };
+  const change = (next: Marks, remember: boolean) => {
+    if (remember) setPast([...past, marks].slice(-200));
+    setMarks(next);
+  };
+  const back = () => {
+    const before = past.at(-1);
+    if (before === undefined) return;
+    setMarks(before);
+    setPast(past.slice(0, -1));
+  };
+
+  const result = traced({
+    ...marks,
+    apartMm: parseLength(apart, units),
+    noseAt,
+    noseRadiusMm: parseLength(radius, units),
+  });
+  const take = () => {
+    if (!result.ok) return;
+    const profile = asProfile(result.corners, units);
+    const noseRadiusMm = parseLength(radius, units);
+    store.replace((file) => {
+      const noseRadius = noseRadiusMm ? measured(noseRadiusMm, units) : (file.brake.clamp.noseRadius ?? 0);
+      return {
+        ...file,
+        brake: { ...file.brake, clamp: { type: "profile", noseRadius, profiles: [profile] } },
+      };
+    }, "take the traced profile");
+    setPicture(null);
+  };
+  const width = result.ok
+    ? Math.max(...result.corners.map((c) => c.x)) - Math.min(...result.corners.map((c) => c.x))
+    : 0;
+  const height = result.ok ? Math.max(...result.corners.map((c) => c.y)) : 0;
+
+  return (
+    <div
+      class={`trace${picture ? " open" : ""}`}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        open(event.dataTransfer?.files[0]);
+      }}
+      onKeyDown={(event) => {
+        if (picture === null || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+        event.preventDefault();
+        event.stopPropagation();
+        back();
+      }}
+    >
+      <label class="button">
+        Trace from a photo
+        <input
+          type="file"
+          class="heard"
+          accept="image/*"
+          onChange={(event) => {
+            open(event.currentTarget.files?.[0]);
+            event.currentTarget.value = "";
+          }}
+        />
+      </label>
+      {picture ? (
+        <div class="tracing">
+          <p class="hint">
+            The photo: clamp seen square from the side, a ruler in the same plane. It never leaves this page.
+          </p>
+          <Choice label="Mark" options={MODES} value={mode} onChoose={setMode} />
+          <p role="status">{DO[mode]}</p>
+          <TracePicture picture={picture} mode={mode} marks={marks} onChange={change} />
+          <div class="fields">
+            <label class="field">
+              <span>
+                Distance of the two ruler points <span class="unit">{units}</span>
+              </span>
+              <input
+                type="text"
+                inputMode="decimal"
+                value={apart}
+                maxLength={40}
+                onInput={(event) => setApart(event.currentTarget.value)}
+              />
+            </label>
+            <label class="field">
+              <span>
+                Nose radius, if the corner was clicked sharp <span class="unit">{units}</span>
+              </span>
+              <input
+                type="text"
+                inputMode="decimal"
+                value={radius}
+                placeholder="as traced"
+                maxLength={40}
+                onInput={(event) => setRadius(event.currentTarget.value)}
+              />
+            </label>
+            <Choice
+              label="The nose points"
+              options={[
+                { value: "right", words: "right" },
+                { value: "left", words: "left" },
+              ]}
+              value={noseAt}
+              onChoose={setNoseAt}
+            />
+          </div>
+          <p role="status" class="traced">
+            {result.ok
+              ? `Traced: ${lengthLabel(width, units)} deep, ${lengthLabel(height, units)} high, ${result.corners.length} corners.`
+              : result.missing}
+          </p>
+          <div class="row">
+            <button type="button" disabled={!result.ok} onClick={take}>
+              Make it the clamp
+            </button>
+            <button type="button" disabled={past.length === 0} onClick={back}>
+              Take the last mark back
+            </button>
+            <button type="button" onClick={() => setPicture(null)}>
+              Leave the photo
+            </button>
+          </div>
+        </div>
+      ) : null}
+    </div>
+  );
+}

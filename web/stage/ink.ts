@@ -1,0 +1,28 @@
+/**
+ * The colours of the drawing, read from the style sheet, so that day and night are decided in one place.
+ */
+
+export interface Ink {
+  readonly paper: string;
+  readonly ink: string;
+  readonly graphite: string;
+  readonly fine: string;
+  readonly steel: string;
+  readonly tint: string;
+  readonly signal: string;
+}
+
+/** The colours that hold for an element now. */
+export function inkOf(element: Element): Ink {
+  const style = getComputedStyle(element);
+  const read = (name: string) => style.getPropertyValue(`--${name}`).trim();
+  return {
+    paper: read("drawing"),
+    ink: read("ink"),
+    graphite: read("graphite"),
+    fine: read("fine"),
+    steel: read("steel"),
+    tint: read("tint"),
+    signal: read("signal"),
+  };
+}

@@ -1,0 +1,155 @@
+/**
+ * What lies on the stage: the standing brake with the tinted path behind, the leaf and the sheet in front, then the
+ * findings. Each function paints into the active project of its scope.
+ */
+
+import { lengthWords } from "../../src/drawing/lengthWords.ts";
+import { contactWords } from "../../src/drawing/stepWords.ts";
+import { sweptBand } from "../../src/drawing/sweptBand.ts";
+import type { Point } from "../../src/plane/point.ts";
+import { type Camera, onCanvas } from "./camera.ts";
+import type { Ink } from "./ink.ts";
+import { type BodyStyle, bodyItem, crossItem, dimensionItem, pathOf, type Scope, wordsItem } from "./pen.ts";
+import { heldDeg, leafAtDeg, type StepPose, sheetAtDeg, sweepOf } from "./stepPose.ts";
+
+const point = (pair: readonly [number, number]): Point => ({ x: pair[0], y: pair[1] });
+
+/** Hatch of each member, told apart by angle as section drawings do. */
+function bodyStyle(ink: Ink, hatchAngleDeg: number, hatchSpacing = 8): BodyStyle {
+  return { fill: ink.steel, line: ink.graphite, width: 2, hatch: ink.fine, hatchAngleDeg, hatchSpacing };
+}
+
+const HATCH = { bed: 45, clamp: -45, leaf: 15, frame: 75 } as const;
+
+/** Tinted path, then bed, frame and clamp. */
+export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink: Ink, names: boolean): void {
+  const view = scope.view.bounds;
+  for (const piece of sweptBand([...sweepOf(pose)])) {
+    const path = pathOf(scope, camera, piece);
+    path.fillColor = new scope.Color(ink.tint);
+    path.strokeColor = new scope.Color(ink.tint);
+    path.strokeWidth = 1;
+  }
+  const { atRest } = pose;
+  bodyItem(scope, pathOf(scope, camera, atRest.bed), bodyStyle(ink, HATCH.bed), view);
+  for (const body of atRest.frame)
+    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, HATCH.frame, 12), view);
+  for (const body of atRest.clamp)
+    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, HATCH.clamp), view);
+  if (!names) return;
+  const named = [
+    ["bed", atRest.bed],
+    ["clamp", atRest.clamp[0]],
+  ] as const;
+  for (const [name, outline] of named) {
+    if (outline === undefined) continue;
+    const seen = pathOf(scope, camera, outline);
+    const box = seen.bounds.intersect(view);
+    seen.remove();
+    if (box.width < 60 || box.height < 24) continue;
+    wordsItem(scope, { x: box.center.x, y: box.center.y + 5 }, name, ink.graphite, ink.steel, "center");
+  }
+}
+
+/** The leaf at an angle; `ghost` for where it would go past a contact. */
+export function paintLeaf(
+  scope: Scope,
+  camera: Camera,
+  pose: StepPose,
+  leafDeg: number,
+  ink: Ink,
+  ghost: boolean,
+): paper.Path {
+  const path = pathOf(scope, camera, leafAtDeg(pose, leafDeg));
+  if (ghost) {
+    path.strokeColor = new scope.Color(ink.fine);
+    path.dashArray = [6, 5];
+    return path;
+  }
+  path.remove();
+  bodyItem(scope, path, bodyStyle(ink, HATCH.leaf + leafDeg), scope.view.bounds);
+  return path;
+}
+
+/** The sheet in solid ink; as a dashed outline before the leaf moved or past a contact. */
+export function paintSheet(
+  scope: Scope,
+  camera: Camera,
+  pose: StepPose,
+  leafDeg: number,
+  ink: Ink,
+  ghost: boolean,
+): paper.Path {
+  const path = pathOf(scope, camera, sheetAtDeg(pose, leafDeg));
+  if (ghost) {
+    path.strokeColor = new scope.Color(ink.graphite);
+    path.strokeWidth = 1.2;
+    path.dashArray = [6, 5];
+  } else {
+    path.fillColor = new scope.Color(ink.ink);
+    path.strokeColor = new scope.Color(ink.ink);
+    path.strokeWidth = 1;
+  }
+  return path;
+}
+
+/** Where sheet and brake would have to share the same room, hatched in the signal colour. Areas in mm². */
+export function paintOverlap(
+  scope: Scope,
+  camera: Camera,
+  pose: StepPose,
+  leafDeg: number,
+  ink: Ink,
+): number {
+  const sheet = pathOf(scope, camera, sheetAtDeg(pose, leafDeg));
+  const leaf = leafAtDeg(pose, leafDeg);
+  const bodies = [...pose.atRest.clamp, ...pose.atRest.frame, pose.atRest.bed, leaf];
+  let areaMm2 = 0;
+  for (const body of bodies) {
+    const path = pathOf(scope, camera, body);
+    const shared = sheet.intersect(path, { insert: false }) as paper.PathItem & { area: number };
+    path.remove();
+    const area = Math.abs(shared.area) / camera.scale ** 2;
+    // Faces that touch by design share a sliver of rounding only.
+    if (area < 0.01) continue;
+    areaMm2 += area;
+    const style = {
+      fill: ink.paper,
+      line: ink.signal,
+      width: 2,
+      hatch: ink.signal,
+      hatchAngleDeg: 60,
+      hatchSpacing: 4,
+    };
+    scope.project.activeLayer.addChild(bodyItem(scope, shared, style, scope.view.bounds));
+  }
+  sheet.remove();
+  return areaMm2;
+}
+
+/** The contact's cross and words, or the least clearance with its figure, when the leaf stands where it was found. */
+export function paintFinding(
+  scope: Scope,
+  camera: Camera,
+  pose: StepPose,
+  leafDeg: number,
+  ink: Ink,
+  words: boolean,
+): void {
+  const { step, job, stopDeg } = pose;
+  if (step.contact !== null && stopDeg !== null) {
+    if (leafDeg < stopDeg - 0.05) return;
+    const at = onCanvas(camera, point(step.contact.point));
+    crossItem(scope, at, ink.signal, ink.paper);
+    if (!words) return;
+    const { width } = scope.view.bounds;
+    const right = at.x < width * 0.5;
+    const label = { x: at.x + (right ? 20 : -20), y: at.y - 16 };
+    wordsItem(scope, label, contactWords(step.contact), ink.signal, ink.paper, right ? "left" : "right");
+    return;
+  }
+  if (step.clearancePoints === null || step.clearance === null || heldDeg(pose, leafDeg) < 0) return;
+  const [a, b] = step.clearancePoints;
+  const figure = words ? lengthWords(step.clearance, job.units) : "";
+  dimensionItem(scope, onCanvas(camera, point(a)), onCanvas(camera, point(b)), figure, ink.ink, ink.paper);
+}

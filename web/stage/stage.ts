@@ -1,0 +1,234 @@
+/**
+ * The stage: two canvases over each other. The standing brake behind is painted when the view changes, leaf and
+ * sheet in front on every frame of a drag, so that dragging stays smooth on an old laptop.
+ */
+import paper from "paper/dist/paper-core";
+import { boxOf } from "../../src/plane/bounding.ts";
+import type { Point } from "../../src/plane/point.ts";
+import { type Camera, fitted, inSection, onCanvas, shifted, type Window, zoomed } from "./camera.ts";
+import { flatPlaces } from "./flatPlaces.ts";
+import { type Ink, inkOf } from "./ink.ts";
+import { paintFinding, paintLeaf, paintOverlap, paintSheet, paintStanding } from "./layers.ts";
+import type { Scope } from "./pen.ts";
+import { paintScale } from "./scaleRule.ts";
+import { heldDeg, type StepPose, sweepOf } from "./stepPose.ts";
+
+export interface FlatLabel {
+  readonly flat: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What a frame looked like, for the words and labels around the canvas. */
+export interface Frame {
+  readonly pulledDeg: number;
+  readonly heldDeg: number;
+  readonly labels: readonly FlatLabel[];
+  /** Shared area past a contact, in mm². */
+  readonly overlapMm2: number;
+}
+
+const LABEL_OFF = 20;
+
+export class Stage {
+  private readonly back: Scope;
+  private readonly front: Scope;
+  private readonly box: HTMLElement;
+  private readonly onFrame: (frame: Frame) => void;
+  private readonly watcher: ResizeObserver;
+  private pose: StepPose | null = null;
+  private camera: Camera = { scale: 10, originX: 0, originY: 0 };
+  private ink: Ink;
+  private pulled = 0;
+  private movedByHand = false;
+  private frameAsked = 0;
+  private standingStale = true;
+  private leafPath: paper.Path | null = null;
+
+  constructor(
+    box: HTMLElement,
+    back: HTMLCanvasElement,
+    front: HTMLCanvasElement,
+    onFrame: (frame: Frame) => void,
+  ) {
+    this.box = box;
+    this.onFrame = onFrame;
+    this.back = new paper.PaperScope();
+    this.front = new paper.PaperScope();
+    for (const [scope, canvas] of [
+      [this.back, back],
+      [this.front, front],
+    ] as const) {
+      scope.setup(canvas);
+      scope.view.autoUpdate = false;
+    }
+    this.ink = inkOf(box);
+    this.watcher = new ResizeObserver(() => this.resize());
+    this.watcher.observe(box);
+    this.resize();
+  }
+
+  close(): void {
+    this.watcher.disconnect();
+    cancelAnimationFrame(this.frameAsked);
+    this.back.project?.remove();
+    this.front.project?.remove();
+  }
+
+  /** Shows a step. The leaf keeps its share of the sweep when the same bend is shown again, else goes to the end. */
+  show(pose: StepPose | null, keepLeaf: boolean): void {
+    const share = keepLeaf && this.pose && this.pose.endDeg > 0 ? this.pulled / this.pose.endDeg : null;
+    this.pose = pose;
+    if (pose) {
+      const atEnd = share === null || share > 0.999;
+      this.pulled = atEnd ? pose.step.reached : share * pose.endDeg;
+      if (!this.movedByHand) this.fit();
+    }
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  get pulledDeg(): number {
+    return this.pulled;
+  }
+
+  /** Pulls the leaf to an angle; it stops where metal meets metal. */
+  pull(leafDeg: number): void {
+    const end = this.pose?.endDeg ?? 0;
+    this.pulled = Math.min(Math.max(leafDeg, 0), end);
+    this.repaint();
+  }
+
+  readTheme(): void {
+    this.ink = inkOf(this.box);
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  fit(): void {
+    const { width, height } = this.size();
+    this.movedByHand = false;
+    if (this.pose) this.camera = fitted(windowOf(this.pose), width, height, Math.min(36, height * 0.12));
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  zoom(factor: number, at?: Point): void {
+    const { width, height } = this.size();
+    this.look(zoomed(this.camera, factor, at ?? { x: width / 2, y: height / 2 }));
+  }
+
+  pan(dx: number, dy: number): void {
+    this.look(shifted(this.camera, dx, dy));
+  }
+
+  /** Leaf angle under a canvas point, measured at the pivot, in degrees. */
+  angleAt(at: Point): number {
+    const p = inSection(this.camera, at);
+    const pivot = this.pose?.seat.pivot ?? { x: 0, y: 0 };
+    return (Math.atan2(p.y - pivot.y, p.x - pivot.x) * 180) / Math.PI;
+  }
+
+  /** Whether a canvas point is on the leaf or on the flats that lie on it. */
+  isOnLeaf(at: Point): boolean {
+    if (this.pose === null) return false;
+    const spot = new this.front.Point(at);
+    if (this.leafPath?.contains(spot)) return true;
+    const clampedCount = this.pose.seat.clampedChain.joints + 1;
+    return flatPlaces(this.pose, heldDeg(this.pose, this.pulled))
+      .slice(clampedCount)
+      .some((place) => awayFrom(at, onCanvas(this.camera, place.from), onCanvas(this.camera, place.to)) < 18);
+  }
+
+  private look(camera: Camera): void {
+    this.camera = camera;
+    this.movedByHand = true;
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  private size(): { readonly width: number; readonly height: number } {
+    return { width: this.box.clientWidth, height: this.box.clientHeight };
+  }
+
+  private resize(): void {
+    const { width, height } = this.size();
+    if (width < 2 || height < 2) return;
+    for (const scope of [this.back, this.front]) scope.view.viewSize = new scope.Size(width, height);
+    if (!this.movedByHand) this.fit();
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  private repaint(): void {
+    if (this.frameAsked !== 0) return;
+    this.frameAsked = requestAnimationFrame(() => {
+      this.frameAsked = 0;
+      this.paint();
+    });
+  }
+
+  private paint(): void {
+    const { pose, camera, ink, back, front } = this;
+    if (this.standingStale) {
+      back.activate();
+      back.project.activeLayer.removeChildren();
+      if (pose) paintStanding(back, camera, pose, ink, true);
+      back.view.update();
+      this.standingStale = false;
+    }
+    front.activate();
+    front.project.activeLayer.removeChildren();
+    let overlapMm2 = 0;
+    let labels: readonly FlatLabel[] = [];
+    const held = pose ? heldDeg(pose, this.pulled) : 0;
+    if (pose) {
+      if (held > 1) paintSheet(front, camera, pose, 0, ink, true);
+      this.leafPath = paintLeaf(front, camera, pose, held, ink, false);
+      paintSheet(front, camera, pose, held, ink, false);
+      if (this.pulled > held + 0.05) {
+        paintLeaf(front, camera, pose, this.pulled, ink, true);
+        paintSheet(front, camera, pose, this.pulled, ink, true);
+        overlapMm2 = paintOverlap(front, camera, pose, this.pulled, ink);
+      }
+      paintFinding(front, camera, pose, held, ink, true);
+      paintScale(front, camera, pose.job.units, ink);
+      labels = this.labelsAt(pose, held);
+    }
+    front.view.update();
+    this.onFrame({ pulledDeg: this.pulled, heldDeg: held, labels, overlapMm2 });
+  }
+
+  private labelsAt(pose: StepPose, leafDeg: number): readonly FlatLabel[] {
+    const { width, height } = this.size();
+    const places = flatPlaces(pose, leafDeg);
+    const clampedCount = pose.seat.clampedChain.joints + 1;
+    return places.flatMap((place, i) => {
+      const a = onCanvas(this.camera, place.from);
+      const b = onCanvas(this.camera, place.to);
+      const run = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+      // Clamped flats carry their label below the bed side, moving ones on the leaf's side.
+      const side = i < clampedCount ? 1 : -1;
+      const off = { x: (side * (b.y - a.y) * LABEL_OFF) / run, y: (side * (a.x - b.x) * LABEL_OFF) / run };
+      const label = { flat: place.flat, x: (a.x + b.x) / 2 - off.x, y: (a.y + b.y) / 2 - off.y };
+      const seen = label.x > 10 && label.x < width - 10 && label.y > 10 && label.y < height - 10;
+      return seen ? [label] : [];
+    });
+  }
+}
+
+function awayFrom(p: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const share = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
+  return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy);
+}
+
+/** All the sheet passes over, and enough of the nose to tell the brake. */
+export function windowOf(pose: StepPose): Window {
+  const box = boxOf(...sweepOf(pose));
+  const size = Math.max(box.maxX - box.minX, box.maxY - box.minY, 8);
+  return {
+    min: { x: Math.min(box.minX, -0.35 * size), y: Math.min(box.minY, -0.25 * size) },
+    max: { x: Math.max(box.maxX, 0.35 * size), y: Math.max(box.maxY, 0.35 * size) },
+  };
+}

@@ -1,0 +1,64 @@
+/**
+ * One step of an answered job, ready to be posed at any leaf angle: what the stage needs while the leaf is dragged.
+ * The engine's own motion is used for every picture; nothing is worked out twice.
+ */
+import type { Answer, StepAnswer } from "../../src/job/answer.ts";
+import type { Job } from "../../src/job/job.ts";
+import { type Scene, sceneAt, sheetAt } from "../../src/motion/scene.ts";
+import { type Seat, seatFor } from "../../src/motion/seat.ts";
+import { turnedOutline } from "../../src/plane/move.ts";
+import type { Outline } from "../../src/plane/outline.ts";
+import { toRad } from "../../src/units/quantity.ts";
+
+export interface StepPose {
+  readonly job: Job;
+  readonly step: StepAnswer;
+  readonly seat: Seat;
+  readonly bendsDone: number;
+  /** Brake and sheet with the leaf at rest. */
+  readonly atRest: Scene;
+  /** Largest leaf angle of this step: the overbend, or the leaf's swing when that is less. */
+  readonly endDeg: number;
+  /** Leaf angle at which metal meets metal; null when nothing does. */
+  readonly stopDeg: number | null;
+}
+
+/** Sets step `index` (from 0) up; null when the order has no such step. */
+export function poseStep(job: Job, answer: Answer, index: number): StepPose | null {
+  const step = answer.order[index];
+  if (step === undefined) return null;
+  let bendsDone = 0;
+  for (const earlier of answer.order.slice(0, index)) bendsDone |= 1 << (earlier.bend - 1);
+  const bend = step.bend - 1;
+  return {
+    job,
+    step,
+    seat: seatFor(job.part, job.brake, bend, step.clamped),
+    bendsDone,
+    atRest: sceneAt(job.part, job.brake, bendsDone, bend, step.clamped, 0),
+    endDeg: Math.min(step.overbend, job.brake.leaf.swingDeg),
+    stopDeg: step.contact?.angle ?? null,
+  };
+}
+
+/** The sheet with the leaf at an angle. */
+export function sheetAtDeg(pose: StepPose, leafDeg: number): Outline {
+  return sheetAt(pose.seat, pose.bendsDone, toRad(leafDeg));
+}
+
+/** The leaf at an angle. */
+export function leafAtDeg(pose: StepPose, leafDeg: number): Outline {
+  return turnedOutline(pose.job.brake.leaf.outline, pose.seat.pivot, toRad(leafDeg));
+}
+
+/** The angle that the leaf really gets to when it is pulled to `leafDeg`. */
+export function heldDeg(pose: StepPose, leafDeg: number): number {
+  return pose.stopDeg === null ? leafDeg : Math.min(leafDeg, pose.stopDeg);
+}
+
+/** Sheets through the sweep, for the tinted path, every 3 degrees. */
+export function sweepOf(pose: StepPose): readonly Outline[] {
+  const reached = pose.step.reached;
+  const count = Math.max(1, Math.ceil(reached / 3));
+  return Array.from({ length: count + 1 }, (_, i) => sheetAtDeg(pose, (reached * i) / count));
+}

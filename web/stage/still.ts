@@ -1,0 +1,46 @@
+/**
+ * A small still of one step at its worst moment, for comparisons: painted once, no handles.
+ */
+import paper from "paper/dist/paper-core";
+import type { Answer } from "../../src/job/answer.ts";
+import type { Job } from "../../src/job/job.ts";
+import { fitted } from "./camera.ts";
+import { inkOf } from "./ink.ts";
+import { paintFinding, paintLeaf, paintSheet, paintStanding } from "./layers.ts";
+import { windowOf } from "./stage.ts";
+import { poseStep } from "./stepPose.ts";
+
+/** The step where it is worst: the first that hits, else the one with the least to spare, else the last. From 0. */
+export function worstStep(answer: Answer): number {
+  const hit = answer.order.findIndex((step) => step.verdict === "hits");
+  if (hit >= 0) return hit;
+  let worst = Math.max(0, answer.order.length - 1);
+  let least = Number.POSITIVE_INFINITY;
+  answer.order.forEach((step, i) => {
+    if (step.clearance !== null && step.clearance < least) {
+      least = step.clearance;
+      worst = i;
+    }
+  });
+  return worst;
+}
+
+/** Paints the worst moment of an answer; returns the function that lets go of the canvas. */
+export function paintStill(canvas: HTMLCanvasElement, job: Job, answer: Answer): () => void {
+  const pose = poseStep(job, answer, worstStep(answer));
+  const scope = new paper.PaperScope();
+  scope.setup(canvas);
+  scope.view.autoUpdate = false;
+  const { width, height } = canvas.parentElement!.getBoundingClientRect();
+  scope.view.viewSize = new scope.Size(Math.max(width, 50), Math.max(height, 50));
+  if (pose) {
+    const ink = inkOf(canvas);
+    const camera = fitted(windowOf(pose), width, height, 14);
+    paintStanding(scope, camera, pose, ink, false);
+    paintLeaf(scope, camera, pose, pose.step.reached, ink, false);
+    paintSheet(scope, camera, pose, pose.step.reached, ink, false);
+    paintFinding(scope, camera, pose, pose.step.reached, ink, false);
+  }
+  scope.view.update();
+  return () => scope.project?.remove();
+}

@@ -1,0 +1,110 @@
+/**
+ * Edits of the whole chain: add and take away a bend, mirror it, turn it over; and the shapes to start from.
+ * A user's order is kept where it still has a meaning and dropped where it has none.
+ */
+import type { BendFile, JobFile, PartFile, Typed } from "./jobFile.ts";
+
+/** A new flat and bend at the end of the part. */
+export function addBend(file: JobFile): JobFile {
+  const { flats, bends } = file.part;
+  const last = bends.at(-1);
+  const bend: BendFile = {
+    angle: 90,
+    turn: last?.turn ?? "up",
+    ...(last?.overbend === undefined ? {} : { overbend: last.overbend }),
+  };
+  const flat: Typed = flats.at(-1) ?? (file.units === "in" ? "1/2" : 12);
+  return withChain(file, [...flats, flat], [...bends, bend]);
+}
+
+/** Takes bend `index` away with the flat after it; one bend always stays. */
+export function removeBend(file: JobFile, index: number): JobFile {
+  const { flats, bends } = file.part;
+  if (bends.length < 2) return file;
+  return withChain(
+    file,
+    flats.filter((_, i) => i !== index + 1),
+    bends.filter((_, i) => i !== index),
+  );
+}
+
+/** The part turned end for end: flat 1 becomes the last; a user's order goes along. */
+export function mirror(file: JobFile): JobFile {
+  const { flats, bends } = file.part;
+  const mirrored: JobFile = {
+    ...file,
+    part: { ...file.part, flats: flats.toReversed(), bends: bends.toReversed() },
+  };
+  if (file.order === undefined) return mirrored;
+  const order = file.order.map((step) => ({
+    bend: bends.length + 1 - step.bend,
+    clamped: step.clamped === "start" ? ("end" as const) : ("start" as const),
+  }));
+  return { ...mirrored, order };
+}
+
+/** The marked face on the other side: every bend turns the other way. */
+export function turnOver(file: JobFile): JobFile {
+  const bends = file.part.bends.map((bend) => ({
+    ...bend,
+    turn: bend.turn === "up" ? ("down" as const) : ("up" as const),
+  }));
+  return { ...file, part: { ...file.part, bends } };
+}
+
+function withChain(file: JobFile, flats: readonly Typed[], bends: readonly BendFile[]): JobFile {
+  const { order: _order, ...rest } = file;
+  return { ...rest, part: { ...file.part, flats, bends } };
+}
+
+export interface Shape {
+  readonly name: string;
+  /** Flats in sixteenths of an inch, and in mm. */
+  readonly sixteenths: readonly number[];
+  readonly mm: readonly number[];
+  readonly bends: readonly BendFile[];
+}
+
+const up = (angle: number): BendFile => ({ angle, turn: "up" });
+const down = (angle: number): BendFile => ({ angle, turn: "down" });
+
+/** Shapes to start from: the trade's own names, sizes of the observatory's small parts. */
+export const SHAPES: readonly Shape[] = [
+  { name: "Angle", sixteenths: [16, 16], mm: [25, 25], bends: [up(90)] },
+  { name: "Channel", sixteenths: [8, 12, 8], mm: [12, 20, 12], bends: [up(90), up(90)] },
+  {
+    name: "Hat",
+    sixteenths: [10, 14, 20, 14, 10],
+    mm: [15, 22, 32, 22, 15],
+    bends: [up(90), down(90), down(90), up(90)],
+  },
+  { name: "Z", sixteenths: [12, 16, 12], mm: [20, 25, 20], bends: [up(90), down(90)] },
+  {
+    name: "C with lips",
+    sixteenths: [6, 16, 32, 16, 6],
+    mm: [10, 25, 50, 25, 10],
+    bends: [up(90), up(90), up(90), up(90)],
+  },
+  { name: "Drip edge", sixteenths: [48, 32, 8], mm: [75, 50, 12], bends: [down(90), up(30)] },
+];
+
+/** Sixteenths as a fraction in lowest terms. @example sixteenthWords(10) // "5/8" */
+export function sixteenthWords(count: number): Typed {
+  const whole = Math.floor(count / 16);
+  let over = count % 16;
+  if (over === 0) return whole;
+  let under = 16;
+  while (over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
+  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+}
+
+/** The part with another shape's chain; metal, thickness and radius stay. */
+export function withShape(file: JobFile, shape: Shape): JobFile {
+  const flats = file.units === "in" ? shape.sixteenths.map(sixteenthWords) : shape.mm;
+  const changed = withChain(file, flats, shape.bends);
+  const part: PartFile = { ...changed.part, dimensions: "outside" };
+  return { ...changed, part };
+}

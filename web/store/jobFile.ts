@@ -1,0 +1,124 @@
+/**
+ * The job file as the worksheet holds it: exactly what is saved, with every figure as the person typed it.
+ * It is the contract's shape, not a checked job: the engine's reader says what is wrong with it, key by key.
+ */
+
+/** A figure as typed: a number, or words such as "3/8", "1 1/2 in", "20 ga steel". */
+export type Typed = number | string;
+
+export type Vertex = readonly [x: Typed, y: Typed] | readonly [x: Typed, y: Typed, radius: Typed];
+export type Profile = readonly Vertex[];
+
+export interface BendFile {
+  readonly angle: Typed;
+  readonly turn: "up" | "down";
+  readonly insideRadius?: Typed;
+  readonly overbend?: Typed;
+}
+
+export interface OwnMetalFile {
+  readonly name: string;
+  readonly yield: Typed;
+  readonly modulus: Typed;
+  readonly ultimate?: Typed;
+}
+
+export interface PartFile {
+  readonly name: string;
+  readonly material: string | OwnMetalFile;
+  readonly thickness: Typed;
+  readonly insideRadius: Typed;
+  readonly kFactor?: Typed;
+  readonly length?: Typed;
+  readonly dimensions: "outside" | "inside" | "flat";
+  readonly flats: readonly Typed[];
+  readonly bends: readonly BendFile[];
+}
+
+export interface ClampFile {
+  readonly type: "finger" | "bar" | "profile";
+  readonly noseAngle?: Typed;
+  readonly noseRadius?: Typed;
+  readonly height?: Typed;
+  readonly footDepth?: Typed;
+  readonly thickness?: Typed;
+  readonly depth?: Typed;
+  readonly topRadius?: Typed;
+  readonly holderBack?: Typed;
+  readonly holderHeight?: Typed;
+  readonly holderDepth?: Typed;
+  readonly profiles?: readonly Profile[];
+}
+
+export interface BrakeFile {
+  readonly name: string;
+  readonly clamp: ClampFile;
+  readonly bed: { readonly profile: Profile };
+  readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
+  readonly frame?: readonly Profile[];
+  readonly lift: Typed;
+  readonly openEnds: boolean;
+  readonly setback?: Typed;
+  readonly rated?: { readonly thickness: Typed; readonly length: Typed; readonly yield: Typed };
+}
+
+export interface OrderFile {
+  readonly bend: number;
+  readonly clamped: "start" | "end";
+}
+
+export interface JobFile {
+  readonly noseroom: 1;
+  readonly units: "mm" | "in";
+  readonly part: PartFile;
+  readonly brake: BrakeFile;
+  readonly order?: readonly OrderFile[];
+  readonly margin?: Typed;
+}
+
+export type Key = string | number;
+export type KeyPath = readonly Key[];
+
+/**
+ * A copy of `value` with the thing at `path` replaced; `undefined` takes an optional key away.
+ * @example setAt({ a: [1, 2] }, ["a", 1], 3) // { a: [1, 3] }
+ */
+export function setAt<T>(value: T, path: KeyPath, next: unknown): T {
+  const [head, ...rest] = path;
+  if (head === undefined) return next as T;
+  if (Array.isArray(value)) {
+    const copy = value.slice() as unknown[];
+    copy[head as number] = setAt(copy[head as number], rest, next);
+    return copy as T;
+  }
+  const copy: Record<Key, unknown> = { ...(value as Record<Key, unknown>) };
+  const inner = setAt(copy[head], rest, next);
+  if (inner === undefined) delete copy[head];
+  else copy[head] = inner;
+  return copy as T;
+}
+
+/** What stands at `path`, or undefined. @example getAt({ a: [1] }, ["a", 0]) // 1 */
+export function getAt(value: unknown, path: KeyPath): unknown {
+  let at: unknown = value;
+  for (const key of path) {
+    if (at === null || typeof at !== "object" || !Object.hasOwn(at, key)) return undefined;
+    at = (at as Record<Key, unknown>)[key];
+  }
+  return at;
+}
+
+/** The job file's text, the same to the letter as a file that the command reads. */
+export function fileText(file: JobFile): string {
+  return `${JSON.stringify(file, null, 2)}\n`;
+}
+
+/** A file name for a job: its own name, with what file systems dislike taken out. @example fileName("Trough 3/8") // "trough-3-8.json" */
+export function fileName(name: string): string {
+  const plain = name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "")
+    .slice(0, 60);
+  return `${plain === "" ? "job" : plain}.json`;
+}

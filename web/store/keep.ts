@@ -1,0 +1,136 @@
+/**
+ * Keeps the shelf in the browser: each job under its own key, so that two tabs and one damaged entry don't
+ * spoil the rest. The format has a version; what can't be read is handed back as text, never thrown away.
+ */
+import { adopt } from "./adopt.ts";
+import { fileText } from "./jobFile.ts";
+import type { Shelf, ShelfJob } from "./shelf.ts";
+
+/** The little of the browser's store that is used, so that tests can bring their own. */
+export interface Drawer {
+  readonly length: number;
+  key(index: number): string | null;
+  getItem(key: string): string | null;
+  setItem(key: string, value: string): void;
+  removeItem(key: string): void;
+}
+
+export interface Damage {
+  readonly sentence: string;
+  /** The text as it was found, offered for download. */
+  readonly text: string;
+  readonly fileName: string;
+}
+
+const JOB = "noseroom.job.";
+const OPEN = "noseroom.open";
+const DAMAGED = "noseroom.damaged.";
+const VERSION = 1;
+
+/** Reads the shelf; entries that can't be read are moved aside and reported. Null when there is none yet. */
+export function readShelf(drawer: Drawer): {
+  readonly shelf: Shelf | null;
+  readonly damage: readonly Damage[];
+} {
+  const jobs: (ShelfJob & { readonly place: number })[] = [];
+  const damage: Damage[] = [];
+  for (const key of keysWith(drawer, DAMAGED))
+    damage.push(asDamage(key.slice(DAMAGED.length), drawer.getItem(key) ?? ""));
+  for (const key of keysWith(drawer, JOB)) {
+    const id = key.slice(JOB.length);
+    const text = drawer.getItem(key) ?? "";
+    const read = readEntry(text);
+    if (read === null) {
+      drawer.setItem(DAMAGED + id, text);
+      drawer.removeItem(key);
+      damage.push(asDamage(id, text));
+      continue;
+    }
+    jobs.push({ id, file: read.file, place: read.place });
+    if (read.leftOut.length > 0) {
+      const sentence = `The saved job “${read.file.part.name}” is kept, but: ${read.leftOut.join(" ")}`;
+      damage.push({ sentence, text, fileName: `saved-job-${id}.json` });
+    }
+  }
+  if (jobs.length === 0) return { shelf: null, damage };
+  jobs.sort((a, b) => a.place - b.place);
+  const open = drawer.getItem(OPEN);
+  const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
+  return { shelf: { jobs: jobs.map(({ id, file }) => ({ id, file })), openId }, damage };
+}
+
+function asDamage(id: string, text: string): Damage {
+  return {
+    sentence:
+      "One saved job could not be read; the other jobs are as you left them. Its text is kept for you.",
+    text,
+    fileName: `saved-job-${id}.txt`,
+  };
+}
+
+function keysWith(drawer: Drawer, start: string): string[] {
+  const keys: string[] = [];
+  for (let i = 0; i < drawer.length; i++) {
+    const key = drawer.key(i);
+    if (key?.startsWith(start)) keys.push(key);
+  }
+  return keys.sort();
+}
+
+function readEntry(text: string) {
+  try {
+    const entry = JSON.parse(text) as { version?: unknown; place?: unknown; file?: unknown };
+    if (entry === null || typeof entry !== "object" || entry.version !== VERSION) return null;
+    const adopted = adopt(entry.file);
+    if (!adopted.ok) return null;
+    const place = typeof entry.place === "number" ? entry.place : 0;
+    return { file: adopted.file, leftOut: adopted.leftOut, place };
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Writes what changed between two shelves and takes away what is gone. Jobs of other tabs are left alone.
+ * Returns a sentence when the browser refuses (full, or storage switched off), else null.
+ */
+export function keepShelf(drawer: Drawer | null, before: Shelf | null, shelf: Shelf): string | null {
+  if (drawer === null) return "This browser keeps nothing between visits: save the job as a file.";
+  try {
+    const old = new Map(before?.jobs.map((job, place) => [job.id, { job, place }]));
+    for (const [place, job] of shelf.jobs.entries()) {
+      const was = old.get(job.id);
+      old.delete(job.id);
+      if (was?.job.file === job.file && was.place === place) continue;
+      drawer.setItem(JOB + job.id, JSON.stringify({ version: VERSION, place, file: job.file }));
+    }
+    for (const id of old.keys()) drawer.removeItem(JOB + id);
+    if (before?.openId !== shelf.openId) drawer.setItem(OPEN, shelf.openId);
+    return null;
+  } catch {
+    return "The browser's store is full or closed: save the job as a file, it is not kept here.";
+  }
+}
+
+/** Forgets an entry that was moved aside, once its text has been saved or is not wanted. */
+export function forgetDamage(drawer: Drawer | null, damage: Damage): void {
+  const id = damage.fileName.replace(/^saved-job-|\.(txt|json)$/g, "");
+  drawer?.removeItem(DAMAGED + id);
+}
+
+/** The id of a job whose stored text another tab has just changed, or null for other keys. */
+export function jobIdOfKey(key: string | null): string | null {
+  return key?.startsWith(JOB) ? key.slice(JOB.length) : null;
+}
+
+/** One job read again after another tab has written it; null when it can't be read or is gone. */
+export function readOne(drawer: Drawer, id: string): ShelfJob | null {
+  const text = drawer.getItem(JOB + id);
+  const read = text === null ? null : readEntry(text);
+  return read === null ? null : { id, file: read.file };
+}
+
+/** All jobs in one text, for those who want a copy of everything. */
+export function shelfText(shelf: Shelf): string {
+  return `[${shelf.jobs.map((job) => fileText(job.file).trimEnd()).join(",\n")}]\n`;
+}

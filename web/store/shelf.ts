@@ -1,0 +1,52 @@
+/**
+ * The shelf: every job of this browser, and which one lies open. Plain data, changed only by making a new one,
+ * so that undo can put any earlier shelf back whole.
+ */
+import type { JobFile } from "./jobFile.ts";
+
+export interface ShelfJob {
+  readonly id: string;
+  readonly file: JobFile;
+}
+
+export interface Shelf {
+  readonly jobs: readonly ShelfJob[];
+  readonly openId: string;
+}
+
+/** The job that lies open. A shelf always has one. */
+export function openJob(shelf: Shelf): ShelfJob {
+  return shelf.jobs.find((job) => job.id === shelf.openId) ?? shelf.jobs[0]!;
+}
+
+/** A short name of its own for a job: time and chance, so that two tabs never make the same. */
+export function newId(): string {
+  const chance = crypto.getRandomValues(new Uint32Array(1))[0]!;
+  return `${Date.now().toString(36)}-${chance.toString(36)}`;
+}
+
+/** The shelf with a new job on it, opened. */
+export function withJob(shelf: Shelf, file: JobFile, id: string = newId()): Shelf {
+  return { jobs: [...shelf.jobs, { id, file }], openId: id };
+}
+
+/** The shelf with the open job's file replaced. */
+export function withFile(shelf: Shelf, file: JobFile): Shelf {
+  return { ...shelf, jobs: shelf.jobs.map((job) => (job.id === shelf.openId ? { ...job, file } : job)) };
+}
+
+/** The shelf without a job; the last one can't be taken. The one before it is opened if it lay open. */
+export function withoutJob(shelf: Shelf, id: string): Shelf {
+  if (shelf.jobs.length < 2) return shelf;
+  const at = shelf.jobs.findIndex((job) => job.id === id);
+  const jobs = shelf.jobs.filter((job) => job.id !== id);
+  const openId = shelf.openId === id ? jobs[Math.max(0, at - 1)]!.id : shelf.openId;
+  return { jobs, openId };
+}
+
+/** A name that no job on the shelf has yet. @example freeName(["Trough"], "Trough") // "Trough 2" */
+export function freeName(taken: readonly string[], wanted: string): string {
+  if (!taken.includes(wanted)) return wanted;
+  const stem = wanted.replace(/ \d+$/, "");
+  for (let n = 2; ; n++) if (!taken.includes(`${stem} ${n}`)) return `${stem} ${n}`;
+}

@@ -1,0 +1,83 @@
+/**
+ * The switch between inch and metric: every figure keeps its length to the last bit. A bare figure is written anew
+ * in the other unit where that is exact, else it keeps its own unit beside it ("10 mm"), so nothing is rounded
+ * behind the user's back. Corners of profiles are rewritten to a millionth of an inch (0.00003 mm).
+ */
+import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth, parseLength } from "../../src/units/length.ts";
+import type { BrakeFile, ClampFile, JobFile, Profile, Typed, Vertex } from "./jobFile.ts";
+
+const BARE = /^[-\d./ ⁄]+$/;
+
+/** A typed length in the other unit. @example lengthInUnit("3/8", "in", "mm") // 9.525 */
+export function lengthInUnit(value: Typed, from: LengthUnit, to: LengthUnit): Typed {
+  if (typeof value === "string" && !BARE.test(value.trim())) return value;
+  const mm = parseLength(value, from);
+  if (mm === undefined || mm === 0) return value;
+  if (to === "mm") return Number(mm.toFixed(6));
+  const fraction = nearestSixtyFourth(mm);
+  if (Math.abs(fraction.roundingMm) < 1e-9) {
+    return /^-?\d+$/.test(fraction.words) ? Number(fraction.words) : fraction.words;
+  }
+  const inches = Number((mm / MM_PER_INCH).toFixed(4));
+  return Math.abs(inches * MM_PER_INCH - mm) < 1e-9 ? inches : `${Number(mm.toFixed(6))} mm`;
+}
+
+function corner(value: Typed, from: LengthUnit, to: LengthUnit): Typed {
+  const mm = parseLength(value, from);
+  if (mm === undefined) return value;
+  return Number((to === "mm" ? mm : mm / MM_PER_INCH).toFixed(6));
+}
+
+/** The file with its unit switched; the part and the brake are the same size as before. */
+export function inUnit(file: JobFile, to: LengthUnit): JobFile {
+  const from = file.units;
+  if (from === to) return file;
+  const one = (value: Typed) => lengthInUnit(value, from, to);
+  const profile = (p: Profile): Profile =>
+    p.map((v) => v.map((x) => corner(x, from, to)) as unknown as Vertex);
+  const some = <T extends object>(bag: T, keys: readonly (keyof T)[]): T => {
+    const copy = { ...bag };
+    for (const key of keys) {
+      const value = copy[key];
+      if (typeof value === "number" || typeof value === "string") copy[key] = one(value) as T[keyof T];
+    }
+    return copy;
+  };
+  const part = some(file.part, ["thickness", "insideRadius", "length"]);
+  const lengths: (keyof ClampFile)[] = [
+    "noseRadius",
+    "height",
+    "footDepth",
+    "thickness",
+    "depth",
+    "topRadius",
+    "holderBack",
+    "holderHeight",
+    "holderDepth",
+  ];
+  const clamp = some(file.brake.clamp, lengths);
+  const { setback, frame, rated, leaf } = file.brake;
+  const brake: BrakeFile = {
+    ...some(file.brake, ["lift"]),
+    clamp: clamp.profiles ? { ...clamp, profiles: clamp.profiles.map(profile) } : clamp,
+    bed: { profile: profile(file.brake.bed.profile) },
+    leaf: {
+      ...leaf,
+      profile: profile(leaf.profile),
+      ...(leaf.pivot ? { pivot: leaf.pivot.map((x) => corner(x, from, to)) as unknown as Vertex } : {}),
+    },
+    ...(frame ? { frame: frame.map(profile) } : {}),
+    ...(setback === undefined || setback === "auto" ? {} : { setback: one(setback) }),
+    ...(rated ? { rated: some(rated, ["thickness", "length"]) } : {}),
+  };
+  return {
+    ...some(file, ["margin"]),
+    units: to,
+    part: {
+      ...part,
+      flats: file.part.flats.map(one),
+      bends: file.part.bends.map((bend) => some(bend, ["insideRadius"])),
+    },
+    brake,
+  };
+}

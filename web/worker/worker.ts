@@ -1,0 +1,46 @@
+/**
+ * The worker: reads a job file with the engine's reader and answers it with the engine's check, off the page's
+ * thread. It knows no page; text goes in, plain data comes out.
+ */
+import { check } from "../../src/job/check.ts";
+import { problemSentence } from "../../src/job/problem.ts";
+import { readJob } from "../../src/job/readJob.ts";
+import type { JobFile } from "../../src/job/schema.ts";
+import { writeJob } from "../../src/job/writeJob.ts";
+import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import type { Question, Reply } from "./messages.ts";
+
+interface Post {
+  postMessage(reply: Reply): void;
+  onmessage: ((event: MessageEvent<Question>) => void) | null;
+}
+
+const post = self as unknown as Post;
+
+function answer(question: Question): Reply {
+  const { id } = question;
+  if (question.kind === "dxf")
+    return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units) };
+  if (question.kind === "write")
+    return { id, kind: "written", text: writeJob(JSON.parse(question.text) as JobFile) };
+  const read = readJob(question.text);
+  if (!read.ok) {
+    const problems = read.problems.map((p) => ({
+      path: p.path,
+      sentence: problemSentence(p),
+      allowed: p.allowed,
+    }));
+    return { id, kind: "problems", problems };
+  }
+  return { id, kind: "answer", job: read.job, answer: check(read.job) };
+}
+
+post.onmessage = (event) => {
+  const { data } = event;
+  try {
+    post.postMessage(answer(data));
+  } catch {
+    const sentence = "These figures could not be worked through. The job is safe; change a figure to go on.";
+    post.postMessage({ id: data.id, kind: "failed", sentence });
+  }
+};

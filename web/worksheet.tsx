@@ -1,0 +1,47 @@
+/**
+ * The worksheet from top to bottom, like a job card: answer and drawing, then part, brake, steps, blank, and what
+ * to do if it does not fold. On a wide screen answer and drawing stay at the left while the card scrolls.
+ */
+import { CAUTIONS } from "../src/drawing/cautions.ts";
+import { AnswerPanel, WarningsPanel } from "./panels/answerPanel.tsx";
+import { BlankPanel } from "./panels/blankPanel.tsx";
+import { BrakePanel } from "./panels/brakePanel.tsx";
+import { ComparePanel } from "./panels/comparePanel.tsx";
+import { Head } from "./panels/head.tsx";
+import { JobsPanel } from "./panels/jobsPanel.tsx";
+import { Notices } from "./panels/notices.tsx";
+import { PartPanel } from "./panels/partPanel.tsx";
+import { StagePanel } from "./panels/stagePanel.tsx";
+import { StepsPanel } from "./panels/stepsPanel.tsx";
+import { WaysPanel } from "./panels/waysPanel.tsx";
+import { Welcome } from "./panels/welcome.tsx";
+
+export function Worksheet() {
+  return (
+    <>
+      <Head />
+      <main class="sheet">
+        <div class="front">
+          <AnswerPanel />
+          <StagePanel />
+        </div>
+        <div class="card">
+          <Notices />
+          <Welcome />
+          <WarningsPanel />
+          <WaysPanel />
+          <PartPanel />
+          <BrakePanel />
+          <StepsPanel />
+          <BlankPanel />
+          <ComparePanel />
+          <JobsPanel />
+          <footer class="cautions">
+            <h2>Take care</h2>
+            <p>{CAUTIONS}</p>
+          </footer>
+        </div>
+      </main>
+    </>
+  );
+}
