@@ -43,19 +43,16 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
       ];
       const marks: Mark[] = [
         ...rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from })),
-        ...bends.flatMap((bend, i) => {
-          const turned: Layer = job.part.bends[i]?.turn === "down" ? "bendDown" : "bendUp";
-          return [
-            ...bend.tangents.map((placeMm) => upright("bendTangent", placeMm)),
-            upright(turned, middleOf(bend)),
-            upright("sightLine", bend.sightLine),
-          ];
-        }),
+        ...bends.flatMap((bend) => [
+          ...bend.tangents.map((placeMm) => upright("bendTangent", placeMm)),
+          upright("sightLine", bend.sightLine),
+        ]),
         ...bendLabels(job, answer, x, top),
         ...flatLabels(answer, x, (top + bottom) / 2),
         width(job, answer, left, right, bottom),
-        text(left, bottom - 4, "edge to measure from", "start"),
-        text(right, bottom - 4, lengthWords(job), "end"),
+        text(left + 1.5, bottom - 4, "edge to measure from", "start"),
+        ...grainArrow((left + right) / 2, bottom - 4),
+        text(right - 1.5, bottom - 4, lengthWords(job), "end"),
       ];
       return { marks };
     },
@@ -102,6 +99,30 @@ function width(job: Job, answer: Answer, left: Mm, right: Mm, bottom: Mm): Mark 
 
 function lengthWords({ part, units }: Job): string {
   return part.lengthMm === undefined ? "length as wanted" : `${placeWords(part.lengthMm, units)} long`;
+}
+
+/** Two-headed arrow across the bends: the way the grain of the sheet should run. */
+function grainArrow(middle: Mm, y: Mm): readonly Mark[] {
+  const half = 12;
+  const heads = [-1, 1].flatMap((side): Mark[] => {
+    const tip = { x: middle + side * half, y };
+    const barb = (up: number): Mark => {
+      return { kind: "line", layer: "grain", from: tip, to: { x: tip.x - side * 2, y: y + up } };
+    };
+    return [barb(0.8), barb(-0.8)];
+  });
+  return [
+    { kind: "line", layer: "grain", from: { x: middle - half, y }, to: { x: middle + half, y } },
+    ...heads,
+    {
+      kind: "text",
+      layer: "grain",
+      at: { x: middle, y: y + 0.8 },
+      words: "grain",
+      heightMm: 2.6,
+      anchor: "middle",
+    },
+  ];
 }
 
 function middleOf({ tangents }: BlankBendAnswer): Mm {

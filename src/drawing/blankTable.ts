@@ -1,6 +1,6 @@
 /**
  * The figures of a blank as a table for the shop sheet: each line from one edge, decimal and nearest 64th of an inch
- * with what the rounding adds, turn and angle, when the bend is made and what lies in the throat.
+ * with what that adds, turn and angle, when the bend is made and what lies in the throat.
  */
 import type { Answer, BlankBendAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
@@ -11,21 +11,22 @@ import { lengthFigure } from "./lengthWords.ts";
 import { pageTable } from "./pageTable.ts";
 import { angleWords, faceWords, throatWords } from "./stepWords.ts";
 
-/** Shares of the width for the columns. */
-const SHARES = [9, 13, 20, 20, 20, 18] as const;
+/** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
+const SHARES = { mm: [8, 13, 16, 14, 16, 33], in: [8, 12, 19, 19, 19, 23] } as const;
 
 /** The table on a page with `widthMm` between the margins. */
 export function blankTable(job: Job, answer: Answer, widthMm: Mm): Block {
   const headings = [
     "Bend",
     "Turn",
-    `Bend tangent line, ${job.units}`,
+    `Tangent line, ${job.units}`,
     `Sight line, ${job.units}`,
-    `Bend tangent line, ${job.units}`,
+    `Tangent line, ${job.units}`,
     "When, in the throat",
   ];
-  const whole = SHARES.reduce((sum, share) => sum + share, 0);
-  const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (SHARES[i] ?? 0)) / whole }));
+  const shares: readonly number[] = SHARES[job.units];
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (shares[i] ?? 0)) / whole }));
   return pageTable(
     columns,
     answer.blank.bends.map((bend) => row(job, answer, bend)),
@@ -51,12 +52,12 @@ function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[]
   ];
 }
 
-/** @example figures(10, "in") // "0.394 = 25/64 -0.003" */
+/** @example figures(10, "in") // "0.394 = 25/64 −0.003" */
 function figures(lengthMm: Mm, units: "mm" | "in"): string {
   const decimal = lengthFigure(lengthMm, units);
   if (units === "mm") return decimal;
   const { words, roundingMm } = nearestSixtyFourth(lengthMm);
   const off = lengthFigure(Math.abs(roundingMm), units);
   if (Number(off) === 0) return `${decimal} = ${words}`;
-  return `${decimal} = ${words} ${roundingMm > 0 ? "long by" : "short by"} ${off}`;
+  return `${decimal} = ${words} ${roundingMm > 0 ? "+" : "−"}${off}`;
 }

@@ -48,7 +48,7 @@ function shimSentences({ part, brake, units }: Job): readonly string[] {
     const asked = lengthWords(insideRadiusMm, units);
     const each = lengthWords(shims.eachMm, units);
     return [
-      `Over the nose: ${layers} of ${each} sheet bring its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose.`,
+      `Over the nose: ${layers} of ${each} sheet bring its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose; the answer does not count the room that shims take.`,
     ];
   });
 }

@@ -1,7 +1,8 @@
 /**
  * The shop sheet: the paper that lies beside the brake. Answer, blank with its figures, set-up, then a row a bend with
- * pictures, what to do and what to measure, and room to tick and write. One or two pages for most parts.
+ * pictures, what to do and what to measure, and room to tick and write. One or two pages up to eight bends.
  */
+import { blankWeightKg } from "../blank/weight.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -17,54 +18,59 @@ import { paragraph, stack } from "./paragraph.ts";
 import { setUpSentences } from "./setUpWords.ts";
 import { stepRow } from "./stepRow.ts";
 import { verdictSentence } from "./verdictWords.ts";
+import { weightWords } from "./weightWords.ts";
 
 const TITLE_MM: Mm = 6;
 const ANSWER_MM: Mm = 4.6;
 const HEADING_MM: Mm = 4.2;
-const WORDS_MM: Mm = 3;
+const WORDS_MM: Mm = 3.1;
 
 /** Pages of the shop sheet of an answered job. */
 export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Page[] {
   const widthMm = flowWidth(size);
   const words = (sentence: string) => paragraph(sentence, WORDS_MM, widthMm);
+  const headed = (heading: string, blocks: readonly Block[]) =>
+    stack([paragraph(heading, HEADING_MM, widthMm), ...blocks]);
+  const top = [
+    paragraph(job.part.name, TITLE_MM, widthMm),
+    paragraph(verdictSentence(job, answer), ANSWER_MM, widthMm),
+    words(stockSentence(job, answer)),
+    words("Made by ____________________   Date ____________   Sheet from ______________________________"),
+  ];
+  const warnings = answer.warnings.map((warning) => paragraph(warning, WORDS_MM, widthMm, 4));
   const blocks: Block[] = [
-    stack(
-      [
-        paragraph(job.part.name, TITLE_MM, widthMm),
-        paragraph(verdictSentence(job, answer), ANSWER_MM, widthMm),
-        words(stockSentence(job)),
-      ],
-      1,
-    ),
-    stack([heading("Blank, marked face up", widthMm), blankStrip(job, answer, widthMm)]),
+    stack(top, 1),
+    headed("Blank, marked face up", [blankStrip(job, answer, widthMm)]),
     blankTable(job, answer, widthMm),
-    stack([
-      words(
-        "Heavy line: sight line. Dash and dot: bend up. Dashes: bend down. Thin: bend tangent line. All from one edge.",
-      ),
-      words("Bends across the grain of the sheet, where it has one."),
-    ]),
-    stack([heading("Set-up", widthMm), ...setUpSentences(job, answer).map(words)]),
-    ...warningBlocks(answer, widthMm),
+    words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
+    headed("Set-up", setUpSentences(job, answer).map(words)),
+    ...(warnings.length > 0 ? [headed("Mind", warnings)] : []),
     ...answer.order.map((_, index) => stepRow(job, answer, index, widthMm)),
-    words("Done by ______________________   Date ______________   Sheet heat or lot ______________________"),
   ];
   return flowBlocks(blocks, size, job.part.name, CAUTIONS);
 }
 
-function heading(words: string, widthMm: Mm): Block {
-  return paragraph(words, HEADING_MM, widthMm);
-}
-
-function stockSentence({ part, brake, units }: Job): string {
+/** What it is made of and on: metal, thickness, radius, weight of the blank, brake. */
+function stockSentence(job: Job, answer: Answer): string {
+  const { part, brake, units } = job;
   const radii = [...new Set(part.bends.map((bend) => lengthWords(bend.insideRadiusMm, units)))];
-  const radius = radii.length === 1 ? `inside radius ${radii[0]}` : `inside radii ${radii.join(", ")}`;
-  const thickness = `${lengthWords(part.thicknessMm, units)} thick`;
-  return `${part.metal.name}, ${thickness}, ${radius}. On: ${brake.name}.`;
+  const said = [
+    part.metal.name,
+    `${lengthWords(part.thicknessMm, units)} thick`,
+    radii.length === 1 ? `inside radius ${radii[0]}` : `inside radii ${radii.join(", ")}`,
+    ...weight(job, answer),
+  ];
+  return `${said.join(", ")}. On: ${brake.name}.`;
 }
 
-function warningBlocks(answer: Answer, widthMm: Mm): readonly Block[] {
-  if (answer.warnings.length === 0) return [];
-  const sentences = answer.warnings.map((warning) => paragraph(warning, WORDS_MM, widthMm, 4));
-  return [stack([heading("Mind", widthMm), ...sentences])];
+/** The blank's weight in words; nothing where its length or the metal's density isn't known. */
+function weight({ part, units }: Job, answer: Answer): readonly string[] {
+  const { lengthMm, thicknessMm, metal } = part;
+  if (lengthMm === undefined || metal.densityKgM3 === undefined) return [];
+  const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm };
+  return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
+}
+
+function fractionWords({ units }: Job): string {
+  return units === "in" ? " A fraction is the nearest 64th, with what it adds (+) or takes (−)." : "";
 }

@@ -2,10 +2,11 @@
  * Two small pictures of one bend without a word on them, for a row of the shop sheet: sheet seated, and leaf swung.
  * Both show the same window, so that they can be compared.
  */
-import type { Answer } from "../job/answer.ts";
+import type { Answer, PointPair } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { type Scene, sceneAt } from "../motion/scene.ts";
-import { toRad } from "../units/quantity.ts";
+import type { Outline } from "../plane/outline.ts";
+import { type Mm, toRad } from "../units/quantity.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { stepWindow } from "./stepWindow.ts";
 import { angleWords } from "./stepWords.ts";
@@ -14,6 +15,9 @@ export interface StepPair {
   readonly before: Drawing;
   readonly after: Drawing;
 }
+
+/** Radius of the ring round a contact, as a share of the picture's width. */
+const CONTACT_SHARE = 0.07;
 
 /**
  * The pictures of step `stepIndex` (from 0) of the order, the second at the leaf angle reached.
@@ -27,15 +31,26 @@ export function drawStepPair(job: Job, answer: Answer, stepIndex: number): StepP
     sceneAt(job.part, job.brake, done, step.bend - 1, step.clamped, toRad(leafDeg));
   const [seated, swung] = [at(0), at(step.reached)];
   const { window } = stepWindow([seated, swung], 0);
-  const contact: Mark[] =
-    step.contact === null
-      ? []
-      : [{ kind: "cross", layer: "contact", at: { x: step.contact.point[0], y: step.contact.point[1] } }];
+  const radius = (window.max.x - window.min.x) * CONTACT_SHARE;
+  const contact = step.contact === null ? [] : contactMarks(step.contact.point, radius);
   const after = `Bend ${step.bend} with the leaf at ${angleWords(step.reached)}.`;
   return {
     before: { sentence: `Bend ${step.bend} before the leaf moves.`, window, marks: sceneMarks(seated) },
     after: { sentence: after, window, marks: [...sceneMarks(swung), ...contact] },
   };
+}
+
+/** Where metal meets metal: a ring, hatched, and a cross in it, to be found among the other hatches. */
+function contactMarks([x, y]: PointPair, radius: Mm): readonly Mark[] {
+  const center = { x, y };
+  const from = { x: x + radius, y };
+  const ring: Outline = {
+    edges: [{ kind: "arc", from, to: from, center, radius, startRad: 0, sweepRad: 2 * Math.PI }],
+  };
+  return [
+    { kind: "outline", layer: "contact", outline: ring },
+    { kind: "cross", layer: "contact", at: center },
+  ];
 }
 
 function sceneMarks(scene: Scene): readonly Mark[] {

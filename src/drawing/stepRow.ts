@@ -15,11 +15,12 @@ import { oneNoseSetback } from "./setUpWords.ts";
 import { drawStepPair } from "./stepPair.ts";
 import { angleWords, faceWords, outcomeSentence, throatWords } from "./stepWords.ts";
 
-const PICTURE_WIDE_MM: Mm = 42;
-const PICTURE_HIGH_MM: Mm = 37;
+const PICTURE_WIDE_MM: Mm = 41;
+const PICTURE_HIGH_MM: Mm = 30;
 const BETWEEN_MM: Mm = 2;
 const RECORD_WIDE_MM: Mm = 32;
-const WORDS_MM: Mm = 3;
+const WORDS_MM: Mm = 3.1;
+const CAPTION_MM: Mm = 4;
 const MOST_ENLARGED = 2;
 
 /** The row of step `stepIndex` (from 0) on a page with `widthMm` between the margins. */
@@ -32,7 +33,7 @@ export function stepRow(job: Job, answer: Answer, stepIndex: number, widthMm: Mm
     paragraph(rowTitle(job, step, stepIndex), 4.2, wordsWide),
     ...rowSentences(job, answer, stepIndex).map((words) => paragraph(words, WORDS_MM, wordsWide)),
   ]);
-  const heightMm = Math.max(PICTURE_HIGH_MM + 4, words.heightMm) + 2;
+  const heightMm = Math.max(PICTURE_HIGH_MM + CAPTION_MM, words.heightMm) + 2;
   return {
     heightMm,
     put: (leftMm, topMm) => {
@@ -78,14 +79,22 @@ function rowSentences(job: Job, answer: Answer, stepIndex: number): readonly str
   const stays =
     Math.abs(step.relaxesTo - step.reached) < 0.05 ? "" : `; relaxes to ${angleWords(step.relaxesTo)}`;
   const nose = oneNoseSetback(answer) ? [] : [`Nose ${placeWords(step.setback, units)} back.`];
-  return [
+  const seat = [
     `${capital(throat)} in the throat, ${faceWords(step)}, ${loadWords(step)}.`,
     ...nose,
     ...(sight === undefined ? [] : [`Sight line under the nose: ${placeWords(sight, units)} from the edge.`]),
-    step.verdict === "hits" && step.reached < step.overbend
-      ? `Wants the leaf at ${angleWords(step.overbend)}, gets to ${angleWords(step.reached)}${stays}.`
-      : `Swing the leaf to ${angleWords(step.reached)}${stays}.`,
-    `Watch: ${lowered(outcomeSentence(step, units))}${unloadWords(step)}`,
+  ];
+  const outcome = outcomeSentence(step, units);
+  if (step.verdict === "hits") {
+    const wanted = `Wants the leaf at ${angleWords(step.overbend)}`;
+    const reached =
+      step.reached < step.overbend ? [`${wanted}, gets to ${angleWords(step.reached)}${stays}.`] : [];
+    return [...seat, ...reached, outcome];
+  }
+  return [
+    ...seat,
+    `Swing the leaf to ${angleWords(step.reached)}${stays}.`,
+    `Watch: ${lowered(outcome)}${unloadWords(step)}`,
     `Then measure: ${measureWords(job, answer, stepIndex)}.`,
   ];
 }
