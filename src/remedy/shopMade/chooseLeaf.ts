@@ -34,8 +34,7 @@ const LEAST_LEG_THICKNESSES = 1.5;
 const LEAST_SHARE_OF_FACE = 0.6;
 
 /**
- * Face that the leaf should have: all of the shortest flanges, as far as the parts clear it.
- * @example wantedFace(requirements) // 12.7 for a shortest flange of 1/2 in and no limit
+ * Face that the leaf should have: the longest of the shortest flanges, as far as the parts clear it.
  */
 export function wantedFace({ parts, leafFaceMaxMm = Number.POSITIVE_INFINITY }: ResolvedRequirements): Mm {
   return Math.min(Math.max(...parts.map((part) => part.shortestFlangeMm)), leafFaceMaxMm);

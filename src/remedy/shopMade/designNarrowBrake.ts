@@ -32,7 +32,6 @@ const LONGEST_HANDLE_MM = 1200;
 /**
  * The narrow brake for a set of parts.
  * @throws RangeError where a requirement is missing or not above zero
- * @example designNarrowBrake(trough).window.stockInsideMm // thicknesses that are thin and stiff enough
  */
 export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   const requirements = resolveRequirements(asked);

@@ -137,7 +137,8 @@ function fittingChecks(plan: NarrowBrakePlan, requirements: ResolvedRequirements
       value: bolts.preloadN,
       limit: bolts.largestPreloadN,
       unit: "N",
-      formula: "F = n·N·(front + back)/back/2 ≤ 0.75·Sp·At, At = π/4·(d − 0.9382·p)², T = K·D·F, K = 0.20",
+      formula:
+        "F = n·N·(front + back)/back/2 ≤ 0.75·Sp·At, At = π/4·(d − 0.9382·p)², 0.9743·p in inch threads, T = K·D·F, K = 0.20",
       source: `${STATICS}; ${SHIGLEY_BOLT}; ${ISO_898}`,
       assumptions: [
         "holder pivots on its heel",

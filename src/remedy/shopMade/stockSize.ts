@@ -4,7 +4,7 @@
  * Bound: nominal sizes; tube corners are taken as sharp (see strength/section.ts).
  */
 import type { LengthUnit } from "../../units/length.ts";
-import { parseLength } from "../../units/length.ts";
+import { MM_PER_INCH, parseLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import type { BoltGrade, Thread } from "../strength/bolt.ts";
 import type { Shape } from "../strength/section.ts";
@@ -85,12 +85,18 @@ function unifiedThreads(written: readonly (readonly [diameter: Written, perInch:
   return written.map(([diameter, perInch]) => ({
     name: `${diameter}-${perInch}`,
     diameterMm: sizes([diameter], "in")[0] as Mm,
-    pitchMm: 25.4 / perInch,
+    pitchMm: MM_PER_INCH / perInch,
+    series: "unified",
   }));
 }
 
 function metricThreads(written: readonly (readonly [diameterMm: Mm, pitchMm: Mm])[]): Thread[] {
-  return written.map(([diameterMm, pitchMm]) => ({ name: `M${diameterMm}`, diameterMm, pitchMm }));
+  return written.map(([diameterMm, pitchMm]) => ({
+    name: `M${diameterMm}`,
+    diameterMm,
+    pitchMm,
+    series: "metric",
+  }));
 }
 
 const INCH: Stock = {

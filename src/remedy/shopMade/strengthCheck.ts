@@ -20,7 +20,7 @@ export interface StrengthCheck {
   readonly assumptions: readonly string[];
 }
 
-/** A check that passes where the value is at or under its limit. @example checkOf({ value: 1, limit: 2, ... }).passes // true */
+/** A check that passes where the value is at or under its limit. */
 export function checkOf(parts: Omit<StrengthCheck, "passes">): StrengthCheck {
   return { ...parts, passes: parts.value <= parts.limit };
 }

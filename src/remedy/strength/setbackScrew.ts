@@ -25,7 +25,7 @@ export function screwStress(pushN: number, thread: Thread): Mpa {
   return pushN / stressArea(thread);
 }
 
-/** Turns for a move of the bar. @example turnsFor(1.5, { name: "M6", diameterMm: 6, pitchMm: 1 }) // 1.5 */
+/** Turns for a move of the bar. @example turnsFor(1.5, { name: "M6", diameterMm: 6, pitchMm: 1, series: "metric" }) // 1.5 */
 export function turnsFor(travelMm: Mm, thread: Thread): number {
   return travelMm / thread.pitchMm;
 }
