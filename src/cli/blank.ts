@@ -5,11 +5,13 @@ import { writeFile } from "node:fs/promises";
 import { drawBlank } from "../drawing/blankDrawing.ts";
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
+import { sightLines } from "../drawing/sightLine.ts";
 import { angleWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
+import type { End } from "../part/part.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
@@ -25,21 +27,26 @@ function figures(lengthMm: number, units: LengthUnit): string[] {
   return [lengthFigure(lengthMm, units), words, `${sign}${off}`];
 }
 
+function sightWords(clamped: End): string {
+  return `sight line, ${clamped} of the part clamped`;
+}
+
 /** The lines of the layout, one string a line. */
 export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
   const { units, part } = job;
   const { developedWidth, bends } = answer.blank;
+  const sights = sightLines(job, answer);
   const rows = bends.flatMap((bend, i) => {
     const { turn = "up", angleDeg = 0 } = part.bends[i] ?? {};
-    const step = answer.order.find((candidate) => candidate.bend === bend.bend);
-    const side = step === undefined ? "" : `, ${step.clamped} of the part clamped`;
+    const sight = sights[i];
+    const sightRow = sight === undefined ? [] : [sightWords(sight.clamped), ...figures(sight.atMm, units)];
     return [
       [
         `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}`,
         "bend tangent line",
         ...figures(bend.tangents[0], units),
       ],
-      ["", `sight line${side}`, ...figures(bend.sightLine, units)],
+      ["", ...sightRow],
       ["", "bend tangent line", ...figures(bend.tangents[1], units)],
     ];
   });

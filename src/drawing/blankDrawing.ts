@@ -9,6 +9,7 @@ import type { Mm } from "../units/quantity.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
 import { rectangle } from "./polygon.ts";
+import { sightLines } from "./sightLine.ts";
 import { spread } from "./spread.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -89,9 +90,12 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   const { developedWidth: widthMm, bends } = answer.blank;
   const lengthMm = job.part.lengthMm ?? Math.max(40, widthMm * 0.4);
   const datum = { at: 0, words: "0, measure from this edge" };
-  const lines = bends.flatMap((bend): Label[] => [
+  const sights = sightLines(job, answer);
+  const lines = bends.flatMap((bend, i): Label[] => [
     { at: bend.tangents[0], words: `${placeWords(bend.tangents[0], job.units)}  tangent` },
-    { at: bend.sightLine, words: `${placeWords(bend.sightLine, job.units)}  sight` },
+    ...sights
+      .slice(i, i + 1)
+      .map(({ atMm }) => ({ at: atMm, words: `${placeWords(atMm, job.units)}  sight` })),
     { at: bend.tangents[1], words: `${placeWords(bend.tangents[1], job.units)}  tangent` },
   ]);
   const above = [datum, ...lines];
@@ -116,8 +120,9 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
       upright("bendTangent", bend.tangents[0], lengthMm),
       upright("bendTangent", bend.tangents[1], lengthMm),
     );
-    marks.push(upright(turned, middleOf(bend), lengthMm), upright("sightLine", bend.sightLine, lengthMm));
+    marks.push(upright(turned, middleOf(bend), lengthMm));
   });
+  for (const { atMm } of sights) marks.push(upright("sightLine", atMm, lengthMm));
   marks.push(...flatNames(bends, widthMm, lengthMm), ...top.marks, ...bottom.marks);
 
   const underLabels = longest(below);

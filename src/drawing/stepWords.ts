@@ -36,7 +36,9 @@ export function stepTitle(step: StepAnswer, bendCount: number): string {
 /** A contact's two sides. @example contactWords({ part: "end of flat 1", member: "clamp" }) // "the end of flat 1 meets the clamp" */
 export function contactWords(contact: { readonly part: string; readonly member: string }): string {
   const other = contact.member === "part" ? "another part of the sheet" : `the ${contact.member}`;
-  return `the ${contact.part} meets ${other}`;
+  // "flat 2" is a name; "end of flat 2" and "leaf" want their article.
+  const one = contact.part.startsWith("flat ") ? contact.part : `the ${contact.part}`;
+  return `${one} meets ${other}`;
 }
 
 /** Why a step fails, without its full stop; undefined where it does not. */

@@ -4,6 +4,7 @@ import type { Layer } from "../../src/drawing/model.ts";
 import { answerOf, jobOf, stepOf } from "./answers.ts";
 import { markText } from "./markText.ts";
 
+/** Tangents at 10, 12 and 30, 32 in both the answer and the job's own layout; bend 2 is made with the end clamped. */
 const answer = answerOf("clear", stepOf());
 
 function uprightAt(drawing: ReturnType<typeof drawBlank>, layer: Layer): number[] {
@@ -17,6 +18,19 @@ describe("drawBlank", () => {
     expect(uprightAt(drawing, "sightLine")).toEqual([11, 31]);
     expect(uprightAt(drawing, "bendUp")).toEqual([11]);
     expect(uprightAt(drawing, "bendDown")).toEqual([31]);
+  });
+
+  it("sights one inside radius into the bend from the side that the order clamps", () => {
+    // Radius made 0.6, so that the two sides differ: 30 + 0.6 with the start clamped, 32 − 0.6 with the end.
+    const job = jobOf();
+    const bends = job.part.bends.map((bend) => ({ ...bend, insideRadiusMm: 0.6 }));
+    const thin = { ...job, part: { ...job.part, bends } };
+    expect(uprightAt(drawBlank(thin, answerOf("clear", stepOf({ clamped: "start" }))), "sightLine")).toEqual([
+      10.6, 30.6,
+    ]);
+    expect(uprightAt(drawBlank(thin, answerOf("clear", stepOf({ clamped: "end" }))), "sightLine")).toEqual([
+      10.6, 31.4,
+    ]);
   });
 
   it("is cut as wide as developed and as long as the job says, at true size", () => {
@@ -37,8 +51,8 @@ describe("drawBlank", () => {
       "cut outline ×1
       bendTangent line ×4
       bendUp line ×1
-      sightLine line ×2
       bendDown line ×1
+      sightLine line ×2
       grain text ×3
       dimension line ×9
       dimension text ×9

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   angleWords,
   blockWords,
+  contactWords,
   outcomeSentence,
   stepTitle,
   throatWords,
@@ -39,6 +40,8 @@ describe("angleWords", () => {
 describe("blockWords and outcomeSentence", () => {
   it("name what meets what, and when", () => {
     expect(outcomeSentence(hit, "mm")).toBe("Stops: at 75.2° the end of flat 1 meets the clamp.");
+    expect(contactWords({ part: "flat 2", member: "bed" })).toBe("flat 2 meets the bed");
+    expect(contactWords({ part: "leaf", member: "clamp" })).toBe("the leaf meets the clamp");
     const atRest = stepOf({
       ...hit,
       contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
