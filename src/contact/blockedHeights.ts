@@ -14,10 +14,18 @@ export class BlockedHeights {
   readonly bounds: number[] = [];
 
   add(from: number, to: number): void {
-    let lo = from < -TOUCH_MM ? -1 : Math.max(0, from);
-    let hi = to;
+    const hi = to;
+    const lo = from < -TOUCH_MM ? -1 : Math.max(0, from);
     if (hi <= TOUCH_MM || hi - lo <= TOUCH_MM) return;
     const b = this.bounds;
+    // Most intervals fall into one that is known: the edges of one body block neighbouring heights.
+    for (let i = 0; i < b.length; i += 2) if (b[i]! <= lo && b[i + 1]! >= hi) return;
+    this.merge(lo, hi);
+  }
+
+  private merge(from: number, to: number): void {
+    const b = this.bounds;
+    let [lo, hi] = [from, to];
     let i = 0;
     while (i < b.length && b[i + 1]! < lo) i += 2;
     let gone = 0;
@@ -40,6 +48,14 @@ export class BlockedHeights {
   }
 }
 
+/** The body that blocks, which way it passes (`up` +1: the sheet rises past it; −1: it rises past the sheet), how far. */
+interface Passing {
+  readonly body: SolidBody;
+  readonly up: 1 | -1;
+  readonly liftMm: number;
+  readonly out: BlockedHeights;
+}
+
 /**
  * Adds the heights that `body` blocks for `piece`. `up` +1: the sheet rises past the body; −1: the body (the clamp)
  * rises past the sheet. Heights above `liftMm` are of no use and may be left out.
@@ -51,25 +67,66 @@ export function blockHeights(
   liftMm: number,
   out: BlockedHeights,
 ): void {
-  const B = body.features;
-  if (piece.minX >= B.maxX) return;
-  if (
-    up > 0
-      ? piece.minY >= B.maxY || piece.maxY + liftMm <= B.minY
-      : piece.maxY <= B.minY || piece.minY - liftMm >= B.maxY
-  ) {
-    return;
+  if (outOfTheWay(body, up, liftMm, piece.minX, piece.minY, piece.maxY)) return;
+  const passing = { body, up, liftMm, out };
+  for (let i = 0; i < piece.segments; i++) {
+    const [x, y, length] = [piece.segX[i]!, piece.segY[i]!, piece.segLength[i]!];
+    edge(passing, x, y, x + length * piece.segUx[i]!, y + length * piece.segUy[i]!);
   }
-  const edges = straightened(piece);
-  const { pieces } = body;
-  for (let e = 0; e < edges.length; e += 4) {
-    const [px1, py1, px2, py2] = [edges[e]!, edges[e + 1]!, edges[e + 2]!, edges[e + 3]!];
-    for (let f = 0; f < pieces.length; f += 4) {
-      pair(px1, py1, px2, py2, pieces[f]!, pieces[f + 1]!, pieces[f + 2]!, pieces[f + 3]!, up, out);
-    }
+  for (let i = 0; i < piece.rounds; i++) {
+    const r = piece.roundR[i]!;
+    if (r === 0) continue;
+    arc(passing, piece.roundX[i]!, piece.roundY[i]!, r, piece.roundMx[i]!, piece.roundMy[i]!, piece.roundCos[i]!);
+  }
+  for (let i = 0; i < piece.hollows; i++) {
+    const [x, y, r] = [piece.hollowX[i]!, piece.hollowY[i]!, piece.hollowR[i]!];
+    arc(passing, x, y, r, piece.hollowMx[i]!, piece.hollowMy[i]!, piece.hollowCos[i]!);
   }
 }
 
+/** Whether a box of sheet is right of the body, or already past it, or out of its reach. */
+function outOfTheWay(body: SolidBody, up: number, liftMm: number, minX: number, minY: number, maxY: number): boolean {
+  const B = body.features;
+  if (minX >= B.maxX) return true;
+  if (up > 0) return minY >= B.maxY || maxY + liftMm <= B.minY;
+  return maxY <= B.minY || minY - liftMm >= B.maxY;
+}
+
+function arc(p: Passing, x: number, y: number, r: number, mx: number, my: number, cosHalf: number): void {
+  if (outOfTheWay(p.body, p.up, p.liftMm, x - r, y - r, y + r)) return;
+  const half = Math.acos(cosHalf);
+  const n = arcPieces(r, 2 * half);
+  // Turn by equal steps from the arc's start; the start is the middle direction turned back by half the sweep.
+  const sinHalf = Math.sin(half);
+  let dx = mx * cosHalf + my * sinHalf;
+  let dy = my * cosHalf - mx * sinHalf;
+  const [c, s] = [Math.cos((2 * half) / n), Math.sin((2 * half) / n)];
+  for (let i = 0; i < n; i++) {
+    const [ex, ey] = [dx * c - dy * s, dx * s + dy * c];
+    edge(p, x + r * dx, y + r * dy, x + r * ex, y + r * ey);
+    dx = ex;
+    dy = ey;
+  }
+}
+
+/** One straight edge of the sheet against every straight piece of the body. */
+function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): void {
+  const [minY, maxY] = py1 < py2 ? [py1, py2] : [py2, py1];
+  const minX = px1 < px2 ? px1 : px2;
+  if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return;
+  const { pieces } = p.body;
+  for (let f = 0; f < pieces.length; f += 4) {
+    const [qx1, qy1, qx2, qy2] = [pieces[f]!, pieces[f + 1]!, pieces[f + 2]!, pieces[f + 3]!];
+    if (qx1 <= minX && qx2 <= minX) continue;
+    // Heights between the two edges, the way they pass.
+    const least = p.up > 0 ? Math.min(qy1, qy2) - maxY : minY - Math.max(qy1, qy2);
+    const most = p.up > 0 ? Math.max(qy1, qy2) - minY : maxY - Math.min(qy1, qy2);
+    if (most <= TOUCH_MM || least >= p.liftMm) continue;
+    pair(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
+  }
+}
+
+/** What two straight edges block: the image of the part of a square where q is right of p, and where q is straight above. */
 function pair(
   px1: number,
   py1: number,
@@ -82,27 +139,27 @@ function pair(
   up: number,
   out: BlockedHeights,
 ): void {
-  // Corners of the square (which end of the sheet's edge, which end of the body's), run round.
-  const d = [qx1 - px1, qx2 - px1, qx2 - px2, qx1 - px2];
-  if (d[0]! <= 0 && d[1]! <= 0 && d[2]! <= 0 && d[3]! <= 0) return;
-  const h = [up * (qy1 - py1), up * (qy2 - py1), up * (qy2 - py2), up * (qy1 - py2)];
   let [lo, hi] = [Infinity, -Infinity];
   let [above, below] = [Infinity, -Infinity];
-  for (let i = 0; i < 4; i++) {
-    const j = (i + 1) % 4;
-    if (d[i]! > 0) {
-      lo = Math.min(lo, h[i]!);
-      hi = Math.max(hi, h[i]!);
+  // Round the corners of the square: which end of the sheet's edge, which end of the body's.
+  let d = qx1 - px2;
+  let h = up * (qy1 - py2);
+  for (let corner = 0; corner < 4; corner++) {
+    const d2 = (corner === 0 || corner === 3 ? qx1 : qx2) - (corner < 2 ? px1 : px2);
+    const h2 = up * ((corner === 0 || corner === 3 ? qy1 : qy2) - (corner < 2 ? py1 : py2));
+    if (d > 0 !== d2 > 0 && d !== d2) {
+      const at = h + ((h2 - h) * d) / (d - d2);
+      if (at < above) above = at;
+      if (at > below) below = at;
     }
-    if (d[i]! > 0 !== d[j]! > 0 && d[i] !== d[j]) {
-      const at = h[i]! + ((h[j]! - h[i]!) * d[i]!) / (d[i]! - d[j]!);
-      lo = Math.min(lo, at);
-      hi = Math.max(hi, at);
-      above = Math.min(above, at);
-      below = Math.max(below, at);
+    if (d2 > 0) {
+      if (h2 < lo) lo = h2;
+      if (h2 > hi) hi = h2;
     }
+    d = d2;
+    h = h2;
   }
-  out.add(lo, hi);
+  out.add(Math.min(lo, above), Math.max(hi, below));
   // Straight above the sheet's edge: rising stops there for good.
   if (below > TOUCH_MM && xRunsMeet(px1, px2, qx1, qx2)) out.add(Math.max(0, above), Infinity);
 }
@@ -111,43 +168,4 @@ function xRunsMeet(px1: number, px2: number, qx1: number, qx2: number): boolean 
   const from = Math.max(Math.min(px1, px2), Math.min(qx1, qx2));
   const to = Math.min(Math.max(px1, px2), Math.max(qx1, qx2));
   return to - from > TOUCH_MM;
-}
-
-function straightened(piece: Features): number[] {
-  const edges: number[] = [];
-  for (let i = 0; i < piece.segments; i++) {
-    const [x, y, length] = [piece.segX[i]!, piece.segY[i]!, piece.segLength[i]!];
-    edges.push(x, y, x + length * piece.segUx[i]!, y + length * piece.segUy[i]!);
-  }
-  const arc = (x: number, y: number, r: number, mx: number, my: number, cosHalf: number) => {
-    if (r === 0) return;
-    const half = Math.acos(cosHalf);
-    const middle = Math.atan2(my, mx);
-    const n = arcPieces(r, 2 * half);
-    for (let i = 0; i < n; i++) {
-      const [a, b] = [middle - half + (2 * half * i) / n, middle - half + (2 * half * (i + 1)) / n];
-      edges.push(x + r * Math.cos(a), y + r * Math.sin(a), x + r * Math.cos(b), y + r * Math.sin(b));
-    }
-  };
-  for (let i = 0; i < piece.rounds; i++) {
-    arc(
-      piece.roundX[i]!,
-      piece.roundY[i]!,
-      piece.roundR[i]!,
-      piece.roundMx[i]!,
-      piece.roundMy[i]!,
-      piece.roundCos[i]!,
-    );
-  }
-  for (let i = 0; i < piece.hollows; i++) {
-    arc(
-      piece.hollowX[i]!,
-      piece.hollowY[i]!,
-      piece.hollowR[i]!,
-      piece.hollowMx[i]!,
-      piece.hollowMy[i]!,
-      piece.hollowCos[i]!,
-    );
-  }
-  return edges;
 }

@@ -22,6 +22,10 @@ export interface Room {
   overlaps: boolean;
 }
 
+export function isOpen(room: Room): boolean {
+  return !room.overlaps && room.sheet.bounds.length === 0 && room.clamp.bounds.length === 0;
+}
+
 export function openRoom(): Room {
   return { sheet: new BlockedHeights(), clamp: new BlockedHeights(), overlaps: false };
 }
@@ -48,13 +52,27 @@ export class LoadingChecks {
     if (side === "moving" && k === 0 && !finished) this.pieces.firstFlatAtRest(this.a, FACE_INSET_MM);
     else this.pieces.element(this.a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     if (side === "moving" && finished) this.pieces.layMoving(false);
-    this.piece(room);
+    this.piece(this.a, room);
+  }
+
+  /** Adds what a piece of sheet blocks, where it stands. */
+  piece(piece: Features, room: Room): void {
+    const { checks } = this;
+    const { liftMm } = this.machine.brake;
+    for (const body of checks.clamp) {
+      room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
+      blockHeights(piece, body, -1, liftMm, room.clamp);
+    }
+    for (const body of this.still) {
+      room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
+      blockHeights(piece, body, 1, liftMm, room.sheet);
+    }
   }
 
   /** Adds what the bend zone itself blocks. */
   bendZone(finished: boolean, room: Room): void {
     this.pieces.bendZone(this.a, finished);
-    this.piece(room);
+    this.piece(this.a, room);
   }
 
   /** Whether the two sides overlap with the bend finished (`formed…` as in sideChecks.ts). */
@@ -81,19 +99,6 @@ export class LoadingChecks {
     const clamp = leastFreeOf(rooms.map((room) => room.clamp));
     if (sheet + clamp <= liftMm) return "front";
     return openEnds ? "end" : "blocked";
-  }
-
-  private piece(room: Room): void {
-    const { a, checks } = this;
-    const { liftMm } = this.machine.brake;
-    for (const body of checks.clamp) {
-      room.overlaps ||= sheetOverlapsBody(a, body, this.spot);
-      blockHeights(a, body, -1, liftMm, room.clamp);
-    }
-    for (const body of this.still) {
-      room.overlaps ||= sheetOverlapsBody(a, body, this.spot);
-      blockHeights(a, body, 1, liftMm, room.sheet);
-    }
   }
 }
 

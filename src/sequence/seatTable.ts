@@ -3,7 +3,7 @@
  * Joins the two sides' tables with what needs both: the part against itself, and the room to load and unload.
  */
 import { ClearanceChecks, type ClearanceRecord } from "../contact/clearance.ts";
-import { type Handling, LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
+import { type Handling, isOpen, LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Machine } from "../contact/machine.ts";
 import { type ContactRecord, noContact, SideChecks } from "../contact/sideChecks.ts";
 import type { Seat } from "../motion/seat.ts";
@@ -123,8 +123,4 @@ export class SeatTable {
     }
     return false;
   }
-}
-
-function isOpen(room: Room): boolean {
-  return !room.overlaps && room.sheet.bounds.length === 0 && room.clamp.bounds.length === 0;
 }

@@ -4,10 +4,11 @@
  * and shared by all sets that begin alike, so that 2·2^n elements a role do for all sets of all bends.
  */
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
-import { Features } from "../contact/features.ts";
-import { type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
+import type { Features } from "../contact/features.ts";
+import { FACE_INSET_MM } from "../contact/gaps.ts";
+import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
-import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
 
 const UNKNOWN = 0;
 const FREE = 1;
@@ -26,7 +27,8 @@ export class SideTable {
   private readonly near: Float32Array;
   private clear: Float64Array | undefined;
   private readonly record: ContactRecord = noContact();
-  private readonly piece = new Features(16, 24, 4);
+  /** What one more element blocks; kept for the next as long as nothing was put into it. */
+  private own: Room | undefined;
   /** Elements worked out so far. */
   elements = 0;
 
@@ -111,37 +113,44 @@ export class SideTable {
       this.state[node] = HITS;
       return HITS;
     }
-    this.reach(node, k > 0 ? before : 0, k, formed);
-    this.loadRoom[node] = this.roomWith(k > 0 ? this.loadRoom[before]! : OPEN, k, formed, false);
+    // The check leaves the element as it lies at rest in `checks.a`, but for the first moving flat.
+    if (side === "moving" && k === 0) checks.pieces.firstFlatAtRest(checks.a, FACE_INSET_MM);
+    this.reach(node, before, k, formed);
+    this.own ??= openRoom();
+    this.loading.piece(checks.a, this.own);
+    this.loadRoom[node] = this.withOwn(k > 0 ? this.loadRoom[before]! : OPEN);
     if (side === "moving") {
-      this.unloadRoom[node] = this.roomWith(k > 0 ? this.unloadRoom[before]! : OPEN, k, formed, true);
+      this.own ??= openRoom();
+      this.loading.element(side, k, formed, true, this.own);
+      this.unloadRoom[node] = this.withOwn(k > 0 ? this.unloadRoom[before]! : OPEN);
     }
     this.state[node] = FREE;
     return FREE;
   }
 
-  private roomWith(before: number, k: number, formed: number, finished: boolean): number {
-    const own = openRoom();
-    this.loading.element(this.side, k, formed, finished, own);
-    if (!own.overlaps && own.sheet.bounds.length === 0 && own.clamp.bounds.length === 0) return before;
+  /** Number of the room that is left after what `own` blocks; what blocks nothing shares the number before. */
+  private withOwn(before: number): number {
+    const { own } = this;
+    if (!own || isOpen(own)) return before;
     const shared = this.rooms[before]!;
     own.overlaps ||= shared.overlaps;
     own.sheet.addAll(shared.sheet);
     own.clamp.addAll(shared.clamp);
+    this.own = undefined;
+    if (sameRoom(own, shared)) return before;
     return this.rooms.push(own) - 1;
   }
 
   /** Directions and distances from the pivot, for telling quickly that the two sides stay apart. */
   private reach(node: number, before: number, k: number, formed: number): void {
     const moving = this.side === "moving";
-    const { piece: F, checks } = this;
+    const { checks } = this;
     let angle = k > 0 ? this.angle[before]! : moving ? 0 : Math.PI;
     let near = k > 0 ? this.near[before]! : Infinity;
     if (!checks.inRun(this.side, k, formed)) {
-      checks.pieces.element(F, this.side, k, formed, WHOLE, 0, true);
-      near = Math.min(near, F.near);
+      near = Math.min(near, checks.a.near - FACE_INSET_MM);
       const slide = moving ? checks.pieces.turning.maxSlide : 0;
-      angle = moving ? Math.max(angle, largestDirection(F, slide)) : Math.min(angle, smallestDirection(F));
+      angle = moving ? Math.max(angle, largestDirection(checks.a, slide)) : Math.min(angle, smallestDirection(checks.a));
     }
     // Rounded to be safe on the side that asks for the exact check.
     this.angle[node] = moving ? angle + 1e-6 : angle - 1e-6;
@@ -149,15 +158,27 @@ export class SideTable {
   }
 }
 
+function sameRoom(a: Room, b: Room): boolean {
+  return a.overlaps === b.overlaps && sameHeights(a.sheet.bounds, b.sheet.bounds) && sameHeights(a.clamp.bounds, b.clamp.bounds);
+}
+
+function sameHeights(a: readonly number[], b: readonly number[]): boolean {
+  return a.length === b.length && a.every((bound, i) => bound === b[i]);
+}
+
 /** Largest direction of a piece seen from the pivot, from its box's corners; 2π where it winds behind and under. */
 function largestDirection(F: Features, slide: number): number {
-  const minX = F.minX - slide;
-  if (minX >= 0) return F.maxY > 0 ? Math.atan2(F.maxY, minX) : 0;
-  return F.minY >= 0 ? Math.atan2(F.minY, minX) : 2 * Math.PI;
+  // The faces are drawn in; the sheet itself reaches a little farther.
+  const minX = F.minX - slide - FACE_INSET_MM;
+  const [minY, maxY] = [F.minY - FACE_INSET_MM, F.maxY + FACE_INSET_MM];
+  if (minX >= 0) return maxY > 0 ? Math.atan2(maxY, minX) : 0;
+  return minY >= 0 ? Math.atan2(minY, minX) : 2 * Math.PI;
 }
 
 /** Smallest direction of a piece seen from the pivot, counted from 0 to 2π; −1 where it reaches in front and under. */
 function smallestDirection(F: Features): number {
-  if (F.maxX >= 0) return F.minY >= 0 ? Math.atan2(F.minY, F.maxX) : -1;
-  return F.maxY > 0 ? Math.atan2(F.maxY, F.maxX) : Math.PI;
+  const maxX = F.maxX + FACE_INSET_MM;
+  const [minY, maxY] = [F.minY - FACE_INSET_MM, F.maxY + FACE_INSET_MM];
+  if (maxX >= 0) return minY >= 0 ? Math.atan2(minY, maxX) : -1;
+  return maxY > 0 ? Math.atan2(maxY, maxX) : Math.PI;
 }
