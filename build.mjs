@@ -1,7 +1,9 @@
-// Bundles the command (dist/noseroom.mjs) and the engine (dist/index.mjs); with --bench the benchmark too.
+// Bundles the command (dist/noseroom.mjs), the engine (dist/index.mjs) and the page (dist/page/, dist/noseroom.html);
+// with --bench the benchmark too.
 // The command keeps no install step of its own: one file, Node built-ins only from outside.
 import { chmod, readdir, readFile } from "node:fs/promises";
 import { build } from "esbuild";
+import { buildPage } from "./web/build.mjs";
 
 const node = { bundle: true, platform: "node", target: "node20", format: "esm", logLevel: "warning" };
 // commander is CommonJS inside; in an ESM bundle it needs a require of its own for Node built-ins.
@@ -43,6 +45,7 @@ await build({
   entryPoints: ["src/index.ts"],
   outfile: "dist/index.mjs",
 });
+await buildPage(exampleFiles);
 await chmod("dist/noseroom.mjs", 0o755);
 if (process.argv.includes("--bench")) {
   await build({

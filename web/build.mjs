@@ -77,8 +77,8 @@ export const servedPolicy = {
   "connect-src": "'self'",
 };
 
-/** Writes dist/page/ and dist/noseroom.html. */
-export async function buildPage() {
+/** Writes dist/page/ and dist/noseroom.html. `exampleFiles` is the plugin that hands over the files of examples/. */
+export async function buildPage(exampleFiles) {
   const html = await readFile("web/index.html", "utf8");
   const icon = await readFile("web/icon.svg", "utf8");
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
@@ -87,8 +87,8 @@ export async function buildPage() {
     bundled("web/worker/worker.ts"),
   ]);
   const [served, alone] = await Promise.all([
-    bundled("web/main.tsx", [paperAlone, workerAs({ address: "worker.js" })]),
-    bundled("web/main.tsx", [paperAlone, workerAs({ text: worker })]),
+    bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ address: "worker.js" })]),
+    bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ text: worker })]),
   ]);
   await mkdir("dist/page", { recursive: true });
   const page = withPolicy(html, servedPolicy)

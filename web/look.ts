@@ -56,6 +56,6 @@ export class Look {
   }
 
   private showTheme(): void {
-    document.documentElement.dataset["theme"] = this.state.theme;
+    document.documentElement.dataset.theme = this.state.theme;
   }
 }

@@ -5,6 +5,7 @@
 import { render } from "preact";
 import { Look } from "./look.ts";
 import { PageContext, type Standing } from "./page.ts";
+import { worstStep } from "./stage/stepPose.ts";
 import { firstJob } from "./store/firstJob.ts";
 import { fileText } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
@@ -64,10 +65,10 @@ function paintSoon(): void {
 function answer(): void {
   const { file } = store.snapshot();
   if (file === asked) return;
-  const sameJob = standing.file !== null && store.snapshot().shelf.openId === answeredId;
+  const sameJob = store.snapshot().shelf.openId === answeredId;
   asked = file;
   answeredId = store.snapshot().shelf.openId;
-  if (!sameJob) look.set({ step: 0 });
+  if (!sameJob) fresh = true;
   standing = { ...standing, working: true, progress: null };
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
@@ -84,6 +85,8 @@ function answer(): void {
         working: asked !== file,
         progress: null,
       };
+      if (fresh) look.set({ step: worstStep(reply.answer) });
+      fresh = false;
       if (look.now.step >= reply.answer.order.length)
         look.set({ step: Math.max(0, reply.answer.order.length - 1) });
     }
@@ -91,6 +94,8 @@ function answer(): void {
   });
 }
 let answeredId = "";
+/** True until the first answer of a newly opened job, which is shown at its worst moment. */
+let fresh = true;
 
 store.subscribe(() => {
   answer();

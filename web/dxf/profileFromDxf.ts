@@ -59,7 +59,7 @@ export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
   const shapes = (drawing?.entities ?? []) as readonly Shape[];
   if (shapes.length === 0) return refused("The drawing holds no lines, arcs or polylines.");
   const remarks: string[] = [];
-  const declared = MM_OF[Number(drawing?.header?.["$INSUNITS"])];
+  const declared = MM_OF[Number(drawing?.header?.$INSUNITS)];
   if (declared === undefined)
     remarks.push(
       `The drawing does not say its unit, so ${units === "in" ? "inches" : "millimetres"} were taken.`,
@@ -95,13 +95,12 @@ function nearness(corners: readonly { readonly x: number; readonly y: number }[]
   return Math.min(...corners.map((c) => Math.hypot(c.x, c.y)));
 }
 
-const isFinite = (v: unknown): v is number =>
-  typeof v === "number" && Number.isFinite(v) && Math.abs(v) < 1e7;
+const isPlain = (v: unknown): v is number => typeof v === "number" && Number.isFinite(v) && Math.abs(v) < 1e7;
 
 /** A shape's edges in mm; none where its kind is not read or a figure is missing. */
 function edgesOf(shape: Shape, mm: number): readonly DxfEdge[] {
   const spot = (v: Vertex | undefined) =>
-    isFinite(v?.x) && isFinite(v.y) ? { x: v.x * mm, y: v.y * mm } : null;
+    isPlain(v?.x) && isPlain(v.y) ? { x: v.x * mm, y: v.y * mm } : null;
   if (shape.type === "LINE" || shape.type === "LWPOLYLINE" || shape.type === "POLYLINE") {
     const vertices = shape.vertices ?? [];
     const spots = vertices.map(spot);
@@ -110,11 +109,11 @@ function edgesOf(shape: Shape, mm: number): readonly DxfEdge[] {
     const count = closed ? spots.length : spots.length - 1;
     return Array.from({ length: Math.max(0, count) }, (_, i): DxfEdge => {
       const bulge = vertices[i]!.bulge;
-      return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: isFinite(bulge) ? bulge : 0 };
+      return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: isPlain(bulge) ? bulge : 0 };
     });
   }
   const center = spot(shape.center);
-  if ((shape.type !== "ARC" && shape.type !== "CIRCLE") || center === null || !isFinite(shape.radius))
+  if ((shape.type !== "ARC" && shape.type !== "CIRCLE") || center === null || !isPlain(shape.radius))
     return [];
   const radius = shape.radius * mm;
   const at = (angle: number) => ({
@@ -128,7 +127,7 @@ function edgesOf(shape: Shape, mm: number): readonly DxfEdge[] {
     ];
   }
   const { startAngle, endAngle } = shape;
-  if (!isFinite(startAngle) || !isFinite(endAngle)) return [];
+  if (!isPlain(startAngle) || !isPlain(endAngle)) return [];
   const sweep = (((endAngle - startAngle) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
   // Bulge is the tangent of a quarter of the swept angle (DXF reference, LWPOLYLINE code 42); halves keep it finite.
   const half = startAngle + sweep / 2;

@@ -4,6 +4,7 @@
  */
 import { pathText } from "../../src/job/problem.ts";
 import { usePage } from "../page.ts";
+import { Sign } from "../panels/sign.tsx";
 import { getAt, type KeyPath, type Profile, type Typed, type Vertex } from "../store/jobFile.ts";
 import { useProblem } from "./field.tsx";
 import { asTyped } from "./typed.ts";
@@ -90,7 +91,7 @@ export function CornerTable({
                   aria-label={`Add a corner after corner ${row + 1}`}
                   onClick={() => addAfter(row)}
                 >
-                  ＋
+                  <Sign name="plus" />
                 </button>
                 <button
                   type="button"
@@ -101,7 +102,7 @@ export function CornerTable({
                     put(profile.toSpliced(row, 1), `take a corner of ${label.toLowerCase()} away`)
                   }
                 >
-                  ✕
+                  <Sign name="cross" />
                 </button>
               </td>
             </tr>

@@ -3,17 +3,16 @@
  * foreman's warnings. Shape and words carry the verdict; colour only joins in.
  */
 import { verdictSentence } from "../../src/drawing/verdictWords.ts";
+import type { Verdict } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
 import { readableWay } from "../words/ways.ts";
-
-const SIGNS = { clear: "✓", tight: "≈", hits: "✕" } as const;
+import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
   const { standing } = usePage();
   const { problems, job, answer, failed, working, progress } = standing;
   const bad = problems.length > 0;
   const verdict = bad || failed ? "unread" : (answer?.verdict ?? "waiting");
-  const sign = verdict in SIGNS ? SIGNS[verdict as keyof typeof SIGNS] : "…";
   let sentence = "Working it out…";
   if (failed) sentence = failed;
   else if (bad)
@@ -32,8 +31,8 @@ export function AnswerPanel() {
         Answer
       </h2>
       <p class="sentence" role="status" aria-live="polite">
-        <span class="sign" aria-hidden="true">
-          {sign}
+        <span class="sign">
+          {verdict in VERDICT_SIGNS ? <Sign name={VERDICT_SIGNS[verdict as Verdict]} /> : "…"}
         </span>
         <span class="said">
           {sentence}

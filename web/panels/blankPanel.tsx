@@ -3,6 +3,7 @@
  */
 
 import { lengthFigure, lengthWords } from "../../src/drawing/lengthWords.ts";
+import type { Answer } from "../../src/job/answer.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { usePage } from "../page.ts";
 
@@ -31,7 +32,9 @@ export function BlankPanel() {
           : `, ${formatLength(job.part.lengthMm, units)} ${units} along the bends`}
         .
       </p>
-      <div class="scroll" tabIndex={0} role="region" aria-label="Lines to scribe">
+      <DyedStrip blank={blank} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone must be scrolled with the keys too */}
+      <section class="scroll" tabIndex={0} aria-label="Lines to scribe">
         <table>
           <caption>
             Lines from the edge of flat 1, <span class="unit">{units}</span>
@@ -59,7 +62,43 @@ export function BlankPanel() {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
+  );
+}
+
+/** The blank as it lies on the bench: dyed blue, bend tangent lines scribed, sight lines broken. */
+function DyedStrip({ blank }: { readonly blank: Answer["blank"] }) {
+  const [width, height] = [600, 64];
+  const x = (mm: number) => (mm / blank.developedWidth) * width;
+  const ends = [0, ...blank.bends.flatMap((bend) => bend.tangents), blank.developedWidth];
+  return (
+    <svg
+      class="dyed"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label="The blank with its bend tangent lines, and sight lines broken"
+    >
+      <rect width={width} height={height} />
+      {blank.bends.map((bend) => (
+        <g key={bend.bend}>
+          <line x1={x(bend.tangents[0])} x2={x(bend.tangents[0])} y1={0} y2={height} />
+          <line x1={x(bend.tangents[1])} x2={x(bend.tangents[1])} y1={0} y2={height} />
+          <line class="sight" x1={x(bend.sightLine)} x2={x(bend.sightLine)} y1={0} y2={height} />
+        </g>
+      ))}
+      {blank.bends.length < 12
+        ? Array.from({ length: blank.bends.length + 1 }, (_, i) => (
+            <text
+              key={i}
+              x={(x(ends[2 * i]!) + x(ends[2 * i + 1]!)) / 2}
+              y={height / 2 + 4}
+              text-anchor="middle"
+            >
+              {i + 1}
+            </text>
+          ))
+        : null}
+    </svg>
   );
 }

@@ -6,6 +6,7 @@ import { Fragment } from "preact";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
 import { removeBend } from "../store/chainEdits.ts";
+import { Sign } from "./sign.tsx";
 
 export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) => void }) {
   const { snapshot } = usePage();
@@ -41,7 +42,7 @@ function BendItem({ index }: { readonly index: number }) {
           aria-label={`Bend ${number} turns ${bend.turn}. Change to ${other}`}
           onClick={() => store.set(["part", "bends", index, "turn"], other, `turn bend ${number} ${other}`)}
         >
-          <span aria-hidden="true">{bend.turn === "up" ? "↥" : "↧"}</span> {bend.turn}
+          <Sign name={bend.turn === "up" ? "bendUp" : "bendDown"} /> {bend.turn}
         </button>
         <button
           type="button"
@@ -50,7 +51,7 @@ function BendItem({ index }: { readonly index: number }) {
           aria-label={`Take bend ${number} away, with flat ${number + 1}`}
           onClick={() => store.replace((file) => removeBend(file, index), `take bend ${number} away`)}
         >
-          ✕
+          <Sign name="cross" />
         </button>
       </div>
       <details class="more">

@@ -5,9 +5,10 @@ import { Choice } from "../fields/choice.tsx";
 import type { Theme } from "../look.ts";
 import { usePage } from "../page.ts";
 import { inUnit } from "../store/units.ts";
+import { Sign } from "./sign.tsx";
 
 const UNITS = [
-  { value: "in", words: "inch" },
+  { value: "in", words: "in" },
   { value: "mm", words: "mm" },
 ] as const;
 
@@ -32,7 +33,7 @@ export function Head() {
           aria-label={canUndo ? `Undo: ${canUndo}` : "Undo"}
           title={canUndo ?? ""}
         >
-          ↶ <span class="wide-only">Undo</span>
+          <Sign name="undo" /> <span class="wide-only">Undo</span>
         </button>
         <button
           type="button"
@@ -41,7 +42,7 @@ export function Head() {
           aria-label={canRedo ? `Redo: ${canRedo}` : "Redo"}
           title={canRedo ?? ""}
         >
-          ↷ <span class="wide-only">Redo</span>
+          <Sign name="redo" /> <span class="wide-only">Redo</span>
         </button>
         <Choice
           label="Units"
@@ -58,7 +59,7 @@ export function Head() {
           aria-label={LIGHT[look.now.theme]}
           title={LIGHT[look.now.theme]}
         >
-          ◐
+          <Sign name="light" />
         </button>
       </div>
     </header>

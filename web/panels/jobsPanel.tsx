@@ -1,19 +1,24 @@
 /**
  * The shelf of jobs: open, copy, take away, save as a file, open a file, and a link that carries the job.
  */
+import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
+import { Pick } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { saveFile } from "../saveFile.ts";
 import { firstJob } from "../store/firstJob.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { shelfText } from "../store/keep.ts";
 import { linkOf } from "../store/link.ts";
+import { Sign } from "./sign.tsx";
 
+const EXAMPLES = Object.keys(examples).map((name) => ({ value: name, words: name.replaceAll("-", " ") }));
 const LARGEST_FILE = 5_000_000;
 
 export function JobsPanel() {
   const { store, snapshot, asker } = usePage();
   const { shelf, file } = snapshot;
+  const [example, setExample] = useState(EXAMPLES[0]!.value);
   const [link, setLink] = useState<string | null>(null);
 
   const save = async () => {
@@ -55,7 +60,7 @@ export function JobsPanel() {
               aria-label={`Take the job ${job.file.part.name} away`}
               onClick={() => store.remove(job.id)}
             >
-              ✕
+              <Sign name="cross" />
             </button>
           </li>
         ))}
@@ -88,6 +93,12 @@ export function JobsPanel() {
         </button>
         <button type="button" onClick={() => saveFile("noseroom-jobs.json", shelfText(shelf))}>
           Save all jobs
+        </button>
+      </div>
+      <div class="row examples">
+        <Pick label="Worked examples" options={EXAMPLES} value={example} onChoose={setExample} />
+        <button type="button" onClick={() => store.takeText(examples[example]!, "The example")}>
+          Open the example
         </button>
       </div>
       {link ? (

@@ -10,6 +10,7 @@ import { Player } from "../stage/player.ts";
 import { type Frame, Stage } from "../stage/stage.ts";
 import { poseStep, type StepPose } from "../stage/stepPose.ts";
 import { FlatLabels } from "./flatLabels.tsx";
+import { Sign } from "./sign.tsx";
 
 const NOTHING: Frame = { pulledDeg: 0, heldDeg: 0, labels: [], overlapMm2: 0 };
 
@@ -138,7 +139,7 @@ export function StagePanel() {
         </label>
         <span class="row tight">
           <button type="button" disabled={step <= 0} aria-label="Step back" onClick={() => goTo(step - 1)}>
-            ⏮
+            <Sign name="back" />
           </button>
           <button
             type="button"
@@ -146,7 +147,7 @@ export function StagePanel() {
             aria-label={playing ? "Pause" : "Play"}
             onClick={toggle}
           >
-            {playing ? "⏸" : "▶"}
+            <Sign name={playing ? "pause" : "play"} />
           </button>
           <button
             type="button"
@@ -154,13 +155,13 @@ export function StagePanel() {
             aria-label="Step forward"
             onClick={() => goTo(step + 1)}
           >
-            ⏭
+            <Sign name="forward" />
           </button>
           <button type="button" aria-label="Smaller" onClick={() => stage.current?.zoom(0.8)}>
-            −
+            <Sign name="minus" />
           </button>
           <button type="button" aria-label="Larger" onClick={() => stage.current?.zoom(1.25)}>
-            ＋
+            <Sign name="plus" />
           </button>
           <button type="button" aria-label="Fit the drawing" onClick={() => stage.current?.fit()}>
             Fit

@@ -7,6 +7,7 @@ import { angleWords, faceWords, outcomeSentence, throatWords } from "../../src/d
 import type { StepAnswer } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
+import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 /** The order that stands in an answer, as the file writes it. */
 function asOrder(steps: readonly StepAnswer[]): readonly OrderFile[] {
@@ -85,7 +86,7 @@ export function StepsPanel() {
               }}
               onPointerCancel={() => setDragged(null)}
             >
-              ⠿
+              <Sign name="grip" />
             </span>
             <div class="what">
               <p>
@@ -96,9 +97,7 @@ export function StepsPanel() {
                 {angleWords(step.overbend)}.
               </p>
               <p class="outcome">
-                <span class="sign" aria-hidden="true">
-                  {step.verdict === "hits" ? "✕" : step.verdict === "tight" ? "≈" : "✓"}
-                </span>{" "}
+                <Sign name={VERDICT_SIGNS[step.verdict]} />
                 {outcomeSentence(step, job.units)} {handlingWords(step)}
               </p>
             </div>
@@ -118,7 +117,7 @@ export function StepsPanel() {
                 onClick={() => move(i, i - 1)}
                 aria-label={`Bend ${step.bend} earlier`}
               >
-                ↑
+                <Sign name="up" />
               </button>
               <button
                 type="button"
@@ -127,7 +126,7 @@ export function StepsPanel() {
                 onClick={() => move(i, i + 1)}
                 aria-label={`Bend ${step.bend} later`}
               >
-                ↓
+                <Sign name="down" />
               </button>
               <button
                 type="button"
@@ -136,7 +135,7 @@ export function StepsPanel() {
                 onClick={() => otherEnd(i)}
                 aria-label={`Clamp the other side for bend ${step.bend}`}
               >
-                ⇄
+                <Sign name="swap" />
               </button>
             </span>
           </li>

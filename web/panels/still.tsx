@@ -6,7 +6,8 @@ import { verdictSentence } from "../../src/drawing/verdictWords.ts";
 import type { Answer } from "../../src/job/answer.ts";
 import type { Job } from "../../src/job/job.ts";
 import { usePage } from "../page.ts";
-import { paintStill, worstStep } from "../stage/still.ts";
+import { worstStep } from "../stage/stepPose.ts";
+import { paintStill } from "../stage/still.ts";
 
 export function Still({
   name,
@@ -31,7 +32,6 @@ export function Still({
         <canvas
           ref={canvas}
           role="img"
-          tabIndex={-1}
           aria-label={`${name}, at its worst moment${worst ? `, bend ${worst.bend}` : ""}`}
         />
       </div>

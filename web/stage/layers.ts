@@ -3,11 +3,12 @@
  * findings. Each function paints into the active project of its scope.
  */
 
+import { labelPoint } from "../../src/drawing/labelPoint.ts";
 import { lengthWords } from "../../src/drawing/lengthWords.ts";
 import { contactWords } from "../../src/drawing/stepWords.ts";
 import { sweptBand } from "../../src/drawing/sweptBand.ts";
 import type { Point } from "../../src/plane/point.ts";
-import { type Camera, onCanvas } from "./camera.ts";
+import { type Camera, inSection, onCanvas } from "./camera.ts";
 import type { Ink } from "./ink.ts";
 import { type BodyStyle, bodyItem, crossItem, dimensionItem, pathOf, type Scope, wordsItem } from "./pen.ts";
 import { heldDeg, leafAtDeg, type StepPose, sheetAtDeg, sweepOf } from "./stepPose.ts";
@@ -37,17 +38,18 @@ export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink:
   for (const body of atRest.clamp)
     bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, HATCH.clamp), view);
   if (!names) return;
-  const named = [
+  const { width, height } = view;
+  const corner = (x: number, y: number) => inSection(camera, { x, y });
+  const window = { min: corner(0, height), max: corner(width, 0) };
+  const sheets = [atRest.sheet, sheetAtDeg(pose, pose.step.reached)];
+  for (const [name, outline] of [
     ["bed", atRest.bed],
     ["clamp", atRest.clamp[0]],
-  ] as const;
-  for (const [name, outline] of named) {
-    if (outline === undefined) continue;
-    const seen = pathOf(scope, camera, outline);
-    const box = seen.bounds.intersect(view);
-    seen.remove();
-    if (box.width < 60 || box.height < 24) continue;
-    wordsItem(scope, { x: box.center.x, y: box.center.y + 5 }, name, ink.graphite, ink.steel, "center");
+  ] as const) {
+    const place = outline && labelPoint(outline, sheets, window);
+    if (!place || place.roomMm * camera.scale < 16) continue;
+    const at = onCanvas(camera, place.at);
+    wordsItem(scope, { x: at.x, y: at.y + 5 }, name, ink.graphite, ink.steel, "center");
   }
 }
 

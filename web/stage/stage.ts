@@ -61,6 +61,8 @@ export class Stage {
     ] as const) {
       scope.setup(canvas);
       scope.view.autoUpdate = false;
+      // paper makes every canvas a stop for the Tab key; only the front one is one.
+      if (canvas === back) canvas.removeAttribute("tabindex");
     }
     this.ink = inkOf(box);
     this.watcher = new ResizeObserver(() => this.resize());

@@ -62,3 +62,18 @@ export function sweepOf(pose: StepPose): readonly Outline[] {
   const count = Math.max(1, Math.ceil(reached / 3));
   return Array.from({ length: count + 1 }, (_, i) => sheetAtDeg(pose, (reached * i) / count));
 }
+
+/** The step where it is worst: the first that hits, else the one with the least to spare, else the last. From 0. */
+export function worstStep(answer: Answer): number {
+  const hit = answer.order.findIndex((step) => step.verdict === "hits");
+  if (hit >= 0) return hit;
+  let worst = Math.max(0, answer.order.length - 1);
+  let least = Number.POSITIVE_INFINITY;
+  answer.order.forEach((step, i) => {
+    if (step.clearance !== null && step.clearance < least) {
+      least = step.clearance;
+      worst = i;
+    }
+  });
+  return worst;
+}

@@ -8,22 +8,7 @@ import { fitted } from "./camera.ts";
 import { inkOf } from "./ink.ts";
 import { paintFinding, paintLeaf, paintSheet, paintStanding } from "./layers.ts";
 import { windowOf } from "./stage.ts";
-import { poseStep } from "./stepPose.ts";
-
-/** The step where it is worst: the first that hits, else the one with the least to spare, else the last. From 0. */
-export function worstStep(answer: Answer): number {
-  const hit = answer.order.findIndex((step) => step.verdict === "hits");
-  if (hit >= 0) return hit;
-  let worst = Math.max(0, answer.order.length - 1);
-  let least = Number.POSITIVE_INFINITY;
-  answer.order.forEach((step, i) => {
-    if (step.clearance !== null && step.clearance < least) {
-      least = step.clearance;
-      worst = i;
-    }
-  });
-  return worst;
-}
+import { poseStep, worstStep } from "./stepPose.ts";
 
 /** Paints the worst moment of an answer; returns the function that lets go of the canvas. */
 export function paintStill(canvas: HTMLCanvasElement, job: Job, answer: Answer): () => void {
@@ -31,6 +16,8 @@ export function paintStill(canvas: HTMLCanvasElement, job: Job, answer: Answer):
   const scope = new paper.PaperScope();
   scope.setup(canvas);
   scope.view.autoUpdate = false;
+  // paper makes every canvas a stop for the Tab key; a still has no keys.
+  canvas.removeAttribute("tabindex");
   const { width, height } = canvas.parentElement!.getBoundingClientRect();
   scope.view.viewSize = new scope.Size(Math.max(width, 50), Math.max(height, 50));
   if (pose) {

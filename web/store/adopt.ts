@@ -113,7 +113,7 @@ function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFile {
     "bends",
   ];
   sieve.unknownKeys(bag, "part", keys);
-  const bends = sieve.list<BendFile>(bag["bends"], "part.bends", MOST_BENDS, (item, at) => {
+  const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
     if (!isBag(item)) return undefined;
     sieve.unknownKeys(item, at, ["angle", "turn", "insideRadius", "overbend"]);
     return present<BendFile>({
@@ -123,7 +123,7 @@ function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFile {
       overbend: sieve.typed(item, "overbend", at),
     });
   });
-  const flats = sieve.list<Typed>(bag["flats"], "part.flats", MOST_BENDS + 1, (v) =>
+  const flats = sieve.list<Typed>(bag.flats, "part.flats", MOST_BENDS + 1, (v) =>
     isTyped(v) ? v : undefined,
   );
   const chain = matched(flats ?? usual.flats, bends ?? usual.bends);
@@ -134,7 +134,7 @@ function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFile {
   }
   return present<PartFile>({
     name: sieve.word(bag, "name", "part") ?? "Part without a name",
-    material: adoptMetal(sieve, bag["material"]) ?? usual.material,
+    material: adoptMetal(sieve, bag.material) ?? usual.material,
     thickness: sieve.typed(bag, "thickness", "part") ?? "",
     insideRadius: sieve.typed(bag, "insideRadius", "part") ?? "",
     kFactor: sieve.typed(bag, "kFactor", "part"),
@@ -187,7 +187,7 @@ function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   for (const key of keys) figures[key] = sieve.typed(bag, key, at);
   const profiles =
     type === "profile"
-      ? sieve.list<Profile>(bag["profiles"], `${at}.profiles`, MOST_PROFILES, profile(sieve))
+      ? sieve.list<Profile>(bag.profiles, `${at}.profiles`, MOST_PROFILES, profile(sieve))
       : undefined;
   return present<ClampFile>({ type, ...figures, profiles } as ClampFile);
 }
@@ -205,25 +205,25 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
     "setback",
     "rated",
   ]);
-  const bed = sieve.bag(bag["bed"], "brake.bed");
-  const leaf = sieve.bag(bag["leaf"], "brake.leaf");
+  const bed = sieve.bag(bag.bed, "brake.bed");
+  const leaf = sieve.bag(bag.leaf, "brake.leaf");
   sieve.unknownKeys(bed, "brake.bed", ["profile"]);
   sieve.unknownKeys(leaf, "brake.leaf", ["profile", "swing", "pivot"]);
-  const pivot = leaf["pivot"];
-  const rated = isBag(bag["rated"]) ? bag["rated"] : undefined;
-  if (bag["rated"] !== undefined && rated === undefined) sieve.drop("brake.rated");
+  const pivot = leaf.pivot;
+  const rated = isBag(bag.rated) ? bag.rated : undefined;
+  if (bag.rated !== undefined && rated === undefined) sieve.drop("brake.rated");
   return present<BrakeFile>({
     name: sieve.word(bag, "name", "brake") ?? "Brake without a name",
-    clamp: adoptClamp(sieve, bag["clamp"], usual.clamp),
-    bed: { profile: profile(sieve)(bed["profile"], "brake.bed.profile") ?? usual.bed.profile },
+    clamp: adoptClamp(sieve, bag.clamp, usual.clamp),
+    bed: { profile: profile(sieve)(bed.profile, "brake.bed.profile") ?? usual.bed.profile },
     leaf: present<BrakeFile["leaf"]>({
-      profile: profile(sieve)(leaf["profile"], "brake.leaf.profile") ?? usual.leaf.profile,
+      profile: profile(sieve)(leaf.profile, "brake.leaf.profile") ?? usual.leaf.profile,
       swing: sieve.typed(leaf, "swing", "brake.leaf") ?? usual.leaf.swing,
       pivot: pivot === undefined ? undefined : (vertex(pivot) ?? sieve.drop("brake.leaf.pivot")),
     }),
-    frame: sieve.list<Profile>(bag["frame"], "brake.frame", MOST_PROFILES, profile(sieve)),
+    frame: sieve.list<Profile>(bag.frame, "brake.frame", MOST_PROFILES, profile(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
-    openEnds: typeof bag["openEnds"] === "boolean" ? bag["openEnds"] : usual.openEnds,
+    openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),
     rated:
       rated &&
@@ -251,24 +251,24 @@ function adoptOrder(sieve: Sieve, value: unknown, bendCount: number): readonly O
 export function adopt(value: unknown): Adopted {
   if (!isBag(value))
     return { ok: false, sentence: "That is not a job file: it should be one object with the key noseroom." };
-  if (value["noseroom"] !== 1) {
-    const found = value["noseroom"] === undefined ? "no such key" : String(value["noseroom"]).slice(0, 40);
+  if (value.noseroom !== 1) {
+    const found = value.noseroom === undefined ? "no such key" : String(value.noseroom).slice(0, 40);
     return { ok: false, sentence: `This page reads job files with "noseroom": 1; found ${found}.` };
   }
-  if (!isBag(value["part"]) && !isBag(value["brake"])) {
+  if (!isBag(value.part) && !isBag(value.brake)) {
     return { ok: false, sentence: "The file has neither a part nor a brake, so there is nothing to open." };
   }
   const sieve = new Sieve();
   sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "margin"]);
   const units = sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
-  const part = adoptPart(sieve, value["part"], usual.part);
+  const part = adoptPart(sieve, value.part, usual.part);
   const file = present<JobFile>({
     noseroom: 1,
     units,
     part,
-    brake: adoptBrake(sieve, value["brake"], usual.brake),
-    order: adoptOrder(sieve, value["order"], part.bends.length),
+    brake: adoptBrake(sieve, value.brake, usual.brake),
+    order: adoptOrder(sieve, value.order, part.bends.length),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };

@@ -3,3 +3,9 @@ declare module "noseroom:worker" {
   const source: { readonly address: string } | { readonly text: string };
   export default source;
 }
+
+/** The job files of examples/ as text, by name. */
+declare module "noseroom:examples" {
+  const examples: Readonly<Record<string, string>>;
+  export default examples;
+}
