@@ -22,7 +22,7 @@ const MOST_LAYERS = 6;
 
 /**
  * Fewest layers of one sheet that bring the nose to the inside radius, the nearest of them; where none comes near,
- * the nearest of all. Undefined where the nose is there already, or is too round.
+ * the nearest of all. Undefined where the nose is there already, is too round, or is nearer bare.
  * @example noseShims({ noseRadiusMm: 0.8, insideRadiusMm: 2.4 }, "mm") // { layers: 2, eachMm: 0.8, reachedMm: 2.4 }
  */
 export function noseShims(
@@ -39,5 +39,6 @@ export function noseShims(
   const near = packs.filter((pack) => off(pack) <= NEAR_MM);
   const fewest = Math.min(...near.map((pack) => pack.layers));
   const best = near.length > 0 ? near.filter((pack) => pack.layers === fewest) : packs;
-  return best.reduce((nearest, pack) => (off(pack) < off(nearest) ? pack : nearest));
+  const nearest = best.reduce((so, pack) => (off(pack) < off(so) ? pack : so));
+  return off(nearest) < insideRadiusMm - noseRadiusMm ? nearest : undefined;
 }

@@ -18,7 +18,9 @@ const WORDS_MM: Mm = 3;
 const SIDE_MM: Mm = 12;
 /** So far apart that "12 down" does not run into its neighbor. */
 const LABEL_APART_MM: Mm = 14;
-const MOST_ENLARGED = 2;
+const MOST_ENLARGED = 3;
+/** A narrower strip has no room beneath for its words; they stand beside it. */
+const WORDS_BENEATH_FROM_MM: Mm = 100;
 
 /** The strip as a block of a page with `widthMm` between the margins. */
 export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
@@ -50,9 +52,8 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
         ...bendLabels(job, answer, x, top),
         ...flatLabels(answer, x, (top + bottom) / 2),
         width(job, answer, left, right, bottom),
-        text(left + 1.5, bottom - 4, "edge to measure from", "start"),
         ...grainArrow((left + right) / 2, bottom - 4),
-        text(right - 1.5, bottom - 4, lengthWords(job), "end"),
+        ...endWords(job, left, right, bottom),
       ];
       return { marks };
     },
@@ -95,6 +96,17 @@ function width(job: Job, answer: Answer, left: Mm, right: Mm, bottom: Mm): Mark 
     words: placeWords(answer.blank.developedWidth, job.units),
     offsetMm: -10,
   };
+}
+
+/** Which edge to measure from, and how long the blank is along the bends. */
+function endWords(job: Job, left: Mm, right: Mm, bottom: Mm): readonly Mark[] {
+  const datum = "edge to measure from";
+  if (right - left >= WORDS_BENEATH_FROM_MM) {
+    const y = bottom - 4;
+    return [text(left + 1.5, y, datum, "start"), text(right - 1.5, y, lengthWords(job), "end")];
+  }
+  const y = bottom + STRIP_HIGH_MM / 2;
+  return [text(left - 2, y, datum, "end"), text(right + 2, y, lengthWords(job), "start")];
 }
 
 function lengthWords({ part, units }: Job): string {

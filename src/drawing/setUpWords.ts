@@ -44,11 +44,12 @@ function shimSentences({ part, brake, units }: Job): readonly string[] {
     const shims = noseShims({ noseRadiusMm: brake.clamp.noseRadiusMm, insideRadiusMm }, units);
     if (shims === undefined) return [];
     const layers = shims.layers === 1 ? "one layer" : `${shims.layers} layers`;
+    const bring = shims.layers === 1 ? "brings" : "bring";
     const reached = lengthWords(shims.reachedMm, units);
     const asked = lengthWords(insideRadiusMm, units);
     const each = lengthWords(shims.eachMm, units);
     return [
-      `Over the nose: ${layers} of ${each} sheet bring its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose; the answer does not count the room that shims take.`,
+      `Over the nose: ${layers} of ${each} sheet ${bring} its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose; the answer does not count the room that shims take.`,
     ];
   });
 }
