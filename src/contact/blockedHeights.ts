@@ -76,11 +76,11 @@ export function blockHeights(
   for (let i = 0; i < piece.rounds; i++) {
     const r = piece.roundR[i]!;
     if (r === 0) continue;
-    arc(passing, piece.roundX[i]!, piece.roundY[i]!, r, piece.roundMx[i]!, piece.roundMy[i]!, piece.roundCos[i]!);
+    arc(passing, piece.roundX[i]!, piece.roundY[i]!, r, piece.roundMx[i]!, piece.roundMy[i]!, piece.roundCos[i]!, false);
   }
   for (let i = 0; i < piece.hollows; i++) {
     const [x, y, r] = [piece.hollowX[i]!, piece.hollowY[i]!, piece.hollowR[i]!];
-    arc(passing, x, y, r, piece.hollowMx[i]!, piece.hollowMy[i]!, piece.hollowCos[i]!);
+    arc(passing, x, y, r, piece.hollowMx[i]!, piece.hollowMy[i]!, piece.hollowCos[i]!, true);
   }
 }
 
@@ -92,7 +92,7 @@ function outOfTheWay(body: SolidBody, up: number, liftMm: number, minX: number, 
   return maxY <= B.minY || minY - liftMm >= B.maxY;
 }
 
-function arc(p: Passing, x: number, y: number, r: number, mx: number, my: number, cosHalf: number): void {
+function arc(p: Passing, x: number, y: number, r: number, mx: number, my: number, cosHalf: number, hollow: boolean): void {
   if (outOfTheWay(p.body, p.up, p.liftMm, x - r, y - r, y + r)) return;
   const half = Math.acos(cosHalf);
   const n = arcPieces(r, 2 * half);
@@ -103,31 +103,45 @@ function arc(p: Passing, x: number, y: number, r: number, mx: number, my: number
   const [c, s] = [Math.cos((2 * half) / n), Math.sin((2 * half) / n)];
   for (let i = 0; i < n; i++) {
     const [ex, ey] = [dx * c - dy * s, dx * s + dy * c];
-    edge(p, x + r * dx, y + r * dy, x + r * ex, y + r * ey);
+    // A hollow is run the other way round, so that its material too lies to the left.
+    if (hollow) edge(p, x + r * ex, y + r * ey, x + r * dx, y + r * dy);
+    else edge(p, x + r * dx, y + r * dy, x + r * ex, y + r * ey);
     dx = ex;
     dy = ey;
   }
 }
 
-/** One straight edge of the sheet against every straight piece of the body. */
+/**
+ * One straight edge of the sheet, material to its left. Sliding, an edge that faces left meets one of the body that faces
+ * right first; rising, one that faces up meets one that faces down. No other pairs need be looked at.
+ */
 function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): void {
-  const [minY, maxY] = py1 < py2 ? [py1, py2] : [py2, py1];
   const minX = px1 < px2 ? px1 : px2;
+  const minY = py1 < py2 ? py1 : py2;
+  const maxY = py1 < py2 ? py2 : py1;
   if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return;
-  const { pieces } = p.body;
-  for (let f = 0; f < pieces.length; f += 4) {
-    const [qx1, qy1, qx2, qy2] = [pieces[f]!, pieces[f + 1]!, pieces[f + 2]!, pieces[f + 3]!];
-    if (qx1 <= minX && qx2 <= minX) continue;
-    // Heights between the two edges, the way they pass.
-    const least = p.up > 0 ? Math.min(qy1, qy2) - maxY : minY - Math.max(qy1, qy2);
-    const most = p.up > 0 ? Math.max(qy1, qy2) - minY : maxY - Math.min(qy1, qy2);
-    if (most <= TOUCH_MM || least >= p.liftMm) continue;
-    pair(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
+  if (py1 > py2) {
+    const { facingRight } = p.body;
+    for (let f = 0; f < facingRight.length; f += 4) {
+      const [qx1, qy1, qx2, qy2] = [facingRight[f]!, facingRight[f + 1]!, facingRight[f + 2]!, facingRight[f + 3]!];
+      if (qx1 <= minX && qx2 <= minX) continue;
+      // The body's edge runs up: heights between the two edges, the way they pass.
+      const least = p.up > 0 ? qy1 - maxY : minY - qy2;
+      const most = p.up > 0 ? qy2 - minY : maxY - qy1;
+      if (most <= TOUCH_MM || least >= p.liftMm) continue;
+      slide(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
+    }
+  }
+  // An edge with its material to the left faces up where it runs to the left.
+  if (p.up > 0 ? px1 <= px2 : px1 >= px2) return;
+  const against = p.up > 0 ? p.body.facingDown : p.body.facingUp;
+  for (let f = 0; f < against.length; f += 4) {
+    rise(px1, py1, px2, py2, against[f]!, against[f + 1]!, against[f + 2]!, against[f + 3]!, p.up, p.out);
   }
 }
 
-/** What two straight edges block: the image of the part of a square where q is right of p, and where q is straight above. */
-function pair(
+/** What two straight edges block for sliding: the image of the part of a square where q is right of p. */
+function slide(
   px1: number,
   py1: number,
   px2: number,
@@ -140,7 +154,6 @@ function pair(
   out: BlockedHeights,
 ): void {
   let [lo, hi] = [Infinity, -Infinity];
-  let [above, below] = [Infinity, -Infinity];
   // Round the corners of the square: which end of the sheet's edge, which end of the body's.
   let d = qx1 - px2;
   let h = up * (qy1 - py2);
@@ -149,8 +162,8 @@ function pair(
     const h2 = up * ((corner === 0 || corner === 3 ? qy1 : qy2) - (corner < 2 ? py1 : py2));
     if (d > 0 !== d2 > 0 && d !== d2) {
       const at = h + ((h2 - h) * d) / (d - d2);
-      if (at < above) above = at;
-      if (at > below) below = at;
+      if (at < lo) lo = at;
+      if (at > hi) hi = at;
     }
     if (d2 > 0) {
       if (h2 < lo) lo = h2;
@@ -159,13 +172,28 @@ function pair(
     d = d2;
     h = h2;
   }
-  out.add(Math.min(lo, above), Math.max(hi, below));
-  // Straight above the sheet's edge: rising stops there for good.
-  if (below > TOUCH_MM && xRunsMeet(px1, px2, qx1, qx2)) out.add(Math.max(0, above), Infinity);
+  out.add(lo, hi);
 }
 
-function xRunsMeet(px1: number, px2: number, qx1: number, qx2: number): boolean {
+/** Where one edge stands straight above the other, rising stops for good at their least height. */
+function rise(
+  px1: number,
+  py1: number,
+  px2: number,
+  py2: number,
+  qx1: number,
+  qy1: number,
+  qx2: number,
+  qy2: number,
+  up: number,
+  out: BlockedHeights,
+): void {
   const from = Math.max(Math.min(px1, px2), Math.min(qx1, qx2));
   const to = Math.min(Math.max(px1, px2), Math.max(qx1, qx2));
-  return to - from > TOUCH_MM;
+  if (to - from <= TOUCH_MM) return;
+  const pRise = (py2 - py1) / (px2 - px1);
+  const qRise = (qy2 - qy1) / (qx2 - qx1);
+  const atFrom = up * (qy1 + (from - qx1) * qRise - py1 - (from - px1) * pRise);
+  const atTo = up * (qy1 + (to - qx1) * qRise - py1 - (to - px1) * pRise);
+  if (Math.max(atFrom, atTo) > TOUCH_MM) out.add(Math.max(0, Math.min(atFrom, atTo)), Infinity);
 }

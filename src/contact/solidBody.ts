@@ -13,6 +13,10 @@ export class SolidBody {
   readonly features: Features;
   /** x1, y1, x2, y2 of each straight piece, run with the material to the left. */
   readonly pieces: Float64Array;
+  /** Those of the pieces that face right (run up), up (run left) and down (run right). */
+  readonly facingRight: Float64Array;
+  readonly facingUp: Float64Array;
+  readonly facingDown: Float64Array;
 
   constructor(outline: Outline, pivot: Point) {
     this.features = featuresOf(outline, { x: -pivot.x, y: -pivot.y });
@@ -37,6 +41,18 @@ export class SolidBody {
       const j = (i + 1) % n;
       this.pieces.set([corners[2 * i]!, corners[2 * i + 1]!, corners[2 * j]!, corners[2 * j + 1]!], 4 * i);
     }
+    this.facingRight = this.facing((_dx, dy) => dy > 0);
+    this.facingUp = this.facing((dx) => dx < 0);
+    this.facingDown = this.facing((dx) => dx > 0);
+  }
+
+  private facing(wanted: (dx: number, dy: number) => boolean): Float64Array {
+    const { pieces } = this;
+    const kept: number[] = [];
+    for (let i = 0; i < pieces.length; i += 4) {
+      if (wanted(pieces[i + 2]! - pieces[i]!, pieces[i + 3]! - pieces[i + 1]!)) kept.push(...pieces.subarray(i, i + 4));
+    }
+    return Float64Array.from(kept);
   }
 
   /** Whether a point lies inside the outline (a ray to the right crosses it an odd number of times). */
