@@ -6,6 +6,9 @@
 import * as z from "zod";
 import { thicknessHint } from "../units/gauge.ts";
 
+// Without code made at run time, so that a page with a strict content policy reads jobs without a complaint.
+z.config({ jitless: true });
+
 /** Bounds that keep a job quick to answer; a real one stays far below. */
 export const LIMITS = { bends: 20, corners: 5000, pieces: 50, nameLength: 200 } as const;
 

@@ -69,8 +69,7 @@ describe("the examples", () => {
   it("lens-box-tray folds in 4 of 384 orders, its low side first", () => {
     const answer = answerOf("lens-box-tray");
     expect([answer.verdict, answer.viableOrders]).toEqual(["clear", 4]);
-    const bends = answer.order.map((step) => step.bend);
-    expect(bends.indexOf(3)).toBeLessThan(bends.indexOf(2));
+    expect(answer.order.map((step) => step.bend)).toEqual([4, 3, 1, 2]);
   });
 
   it("measured-setback forms 3 + 1 − 1.6 mm in both bends", () => {
