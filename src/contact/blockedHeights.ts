@@ -76,7 +76,16 @@ export function blockHeights(
   for (let i = 0; i < piece.rounds; i++) {
     const r = piece.roundR[i]!;
     if (r === 0) continue;
-    arc(passing, piece.roundX[i]!, piece.roundY[i]!, r, piece.roundMx[i]!, piece.roundMy[i]!, piece.roundCos[i]!, false);
+    arc(
+      passing,
+      piece.roundX[i]!,
+      piece.roundY[i]!,
+      r,
+      piece.roundMx[i]!,
+      piece.roundMy[i]!,
+      piece.roundCos[i]!,
+      false,
+    );
   }
   for (let i = 0; i < piece.hollows; i++) {
     const [x, y, r] = [piece.hollowX[i]!, piece.hollowY[i]!, piece.hollowR[i]!];
@@ -85,14 +94,30 @@ export function blockHeights(
 }
 
 /** Whether a box of sheet is right of the body, or already past it, or out of its reach. */
-function outOfTheWay(body: SolidBody, up: number, liftMm: number, minX: number, minY: number, maxY: number): boolean {
+function outOfTheWay(
+  body: SolidBody,
+  up: number,
+  liftMm: number,
+  minX: number,
+  minY: number,
+  maxY: number,
+): boolean {
   const B = body.features;
   if (minX >= B.maxX) return true;
   if (up > 0) return minY >= B.maxY || maxY + liftMm <= B.minY;
   return maxY <= B.minY || minY - liftMm >= B.maxY;
 }
 
-function arc(p: Passing, x: number, y: number, r: number, mx: number, my: number, cosHalf: number, hollow: boolean): void {
+function arc(
+  p: Passing,
+  x: number,
+  y: number,
+  r: number,
+  mx: number,
+  my: number,
+  cosHalf: number,
+  hollow: boolean,
+): void {
   if (outOfTheWay(p.body, p.up, p.liftMm, x - r, y - r, y + r)) return;
   const half = Math.acos(cosHalf);
   const n = arcPieces(r, 2 * half);
@@ -123,7 +148,12 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
   if (py1 > py2) {
     const { facingRight } = p.body;
     for (let f = 0; f < facingRight.length; f += 4) {
-      const [qx1, qy1, qx2, qy2] = [facingRight[f]!, facingRight[f + 1]!, facingRight[f + 2]!, facingRight[f + 3]!];
+      const [qx1, qy1, qx2, qy2] = [
+        facingRight[f]!,
+        facingRight[f + 1]!,
+        facingRight[f + 2]!,
+        facingRight[f + 3]!,
+      ];
       if (qx1 <= minX && qx2 <= minX) continue;
       // The body's edge runs up: heights between the two edges, the way they pass.
       const least = p.up > 0 ? qy1 - maxY : minY - qy2;

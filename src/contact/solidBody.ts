@@ -50,7 +50,8 @@ export class SolidBody {
     const { pieces } = this;
     const kept: number[] = [];
     for (let i = 0; i < pieces.length; i += 4) {
-      if (wanted(pieces[i + 2]! - pieces[i]!, pieces[i + 3]! - pieces[i + 1]!)) kept.push(...pieces.subarray(i, i + 4));
+      if (wanted(pieces[i + 2]! - pieces[i]!, pieces[i + 3]! - pieces[i + 1]!))
+        kept.push(...pieces.subarray(i, i + 4));
     }
     return Float64Array.from(kept);
   }

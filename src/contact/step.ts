@@ -27,6 +27,8 @@ export interface Contact {
 /** A bend of the part in the brake, judged. */
 export interface Step {
   readonly seat: Seat;
+  /** Bends made before it, bend 1 in bit 0. */
+  readonly bendsDone: number;
   readonly contact: Contact | undefined;
   /** Undefined where nothing is left to measure; 0 on contact. */
   readonly clearanceMm: Mm | undefined;
@@ -77,6 +79,7 @@ export function judgeStep(
   const tight = clearanceMm !== undefined && clearanceMm < marginMm;
   return {
     seat,
+    bendsDone,
     contact,
     clearanceMm,
     clearancePoints: clearance?.points,

@@ -150,7 +150,9 @@ export class SideTable {
     if (!checks.inRun(this.side, k, formed)) {
       near = Math.min(near, checks.a.near - FACE_INSET_MM);
       const slide = moving ? checks.pieces.turning.maxSlide : 0;
-      angle = moving ? Math.max(angle, largestDirection(checks.a, slide)) : Math.min(angle, smallestDirection(checks.a));
+      angle = moving
+        ? Math.max(angle, largestDirection(checks.a, slide))
+        : Math.min(angle, smallestDirection(checks.a));
     }
     // Rounded to be safe on the side that asks for the exact check.
     this.angle[node] = moving ? angle + 1e-6 : angle - 1e-6;
@@ -159,7 +161,11 @@ export class SideTable {
 }
 
 function sameRoom(a: Room, b: Room): boolean {
-  return a.overlaps === b.overlaps && sameHeights(a.sheet.bounds, b.sheet.bounds) && sameHeights(a.clamp.bounds, b.clamp.bounds);
+  return (
+    a.overlaps === b.overlaps &&
+    sameHeights(a.sheet.bounds, b.sheet.bounds) &&
+    sameHeights(a.clamp.bounds, b.clamp.bounds)
+  );
 }
 
 function sameHeights(a: readonly number[], b: readonly number[]): boolean {
