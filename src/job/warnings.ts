@@ -14,46 +14,72 @@ import type { Job } from "./job.ts";
 /** Radii that differ by less are the same to any shop. */
 const SAME_RADIUS_MM: Mm = 0.05;
 
+/** A remark on one bend, counted from 0. */
+interface BendRemark {
+  readonly bend: number;
+  readonly words: string;
+}
+
 export function warningsFor(job: Job, steps: readonly Step[]): string[] {
   const say = (mm: Mm) => `${formatLength(mm, job.units)} ${job.units}`;
-  return [
-    ...sharpBends(job.part).map(
-      (sharp) => `Bend ${sharp.bend + 1}: ${sharpBendWords(sharp, job.part.metal.name, job.units)}`,
-    ),
+  const onBends = [
+    ...sharpBends(job.part).map((sharp) => ({
+      bend: sharp.bend,
+      words: sharpBendWords(sharp, job.part.metal.name, job.units),
+    })),
     ...formedRadius(job, say),
-    ...steps.flatMap((step) => stepWarnings(job, step, say)),
+    ...steps.flatMap((step) => stepRemarks(job, step, say).map((words) => ({ bend: step.seat.bend, words }))),
+  ];
+  return [
+    ...together(onBends),
     ...forceWarnings(job, say),
     ...brakeWarnings(job.brake, job.part.thicknessMm, say),
   ];
 }
 
+/** The same words for several bends are said once. */
+function together(remarks: readonly BendRemark[]): string[] {
+  const bendsOf = new Map<string, number[]>();
+  for (const { bend, words } of remarks) bendsOf.set(words, [...(bendsOf.get(words) ?? []), bend + 1]);
+  return [...bendsOf].map(([words, bends]) => {
+    const numbers = bends.sort((a, b) => a - b);
+    const last = numbers.pop()!;
+    return numbers.length === 0
+      ? `Bend ${last}: ${words}`
+      : `Bends ${numbers.join(", ")} and ${last}: ${words}`;
+  });
+}
+
 /** A given nose setback forms its own radius in every bend. */
-function formedRadius({ part, brake, askedInsideRadiiMm }: Job, say: (mm: Mm) => string): string[] {
+function formedRadius({ part, brake, askedInsideRadiiMm }: Job, say: (mm: Mm) => string): BendRemark[] {
   if (brake.noseSetback === "auto") return [];
   const setBack = say(brake.noseSetback);
   return part.bends.flatMap(({ insideRadiusMm }, i) => {
     const asked = askedInsideRadiiMm[i]!;
     if (Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
-    return [
-      `Bend ${i + 1}: the nose set back by ${setBack} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`,
-    ];
+    const words = `the nose set back by ${setBack} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`;
+    return [{ bend: i, words }];
   });
 }
 
-function stepWarnings({ part, brake }: Job, step: Step, say: (mm: Mm) => string): string[] {
+function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string): string[] {
   const { seat } = step;
   const warnings: string[] = [];
-  const named = `Bend ${seat.bend + 1}`;
   const overbendDeg = toDeg(seat.overbendRad);
   if (step.swingShort) {
     warnings.push(
-      `${named}: the leaf swings to ${degrees(brake.leaf.swingDeg)} only, and the bend needs ${degrees(overbendDeg)}.`,
+      `the leaf swings to ${degrees(brake.leaf.swingDeg)} only, and the bend needs ${degrees(overbendDeg)}.`,
     );
   }
   const { noseAngleDeg, noseRadiusMm } = brake.clamp;
-  if (noseAngleDeg !== undefined && overbendDeg > 180 - noseAngleDeg + 1e-9 && overbendDeg > 90) {
+  // A short flange may clear a square front all the same; the check has proved it then.
+  if (
+    step.verdict === "hits" &&
+    noseAngleDeg !== undefined &&
+    overbendDeg > Math.max(90, 180 - noseAngleDeg)
+  ) {
     warnings.push(
-      `${named}: the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
+      `the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
     );
   }
   const needed = automaticNoseSetback({
@@ -65,14 +91,14 @@ function stepWarnings({ part, brake }: Job, step: Step, say: (mm: Mm) => string)
   });
   if (seat.noseSetbackMm < needed - 0.005) {
     warnings.push(
-      `${named}: with the nose set back by ${say(seat.noseSetbackMm)} the sheet is pinched before ${degrees(overbendDeg)}; set it back by ${say(needed)}.`,
+      `with the nose set back by ${say(seat.noseSetbackMm)} the sheet is pinched before ${degrees(overbendDeg)}; set it back by ${say(needed)}.`,
     );
   }
   const catches = seat.movingTangentX - seat.pivot.x + runLength(step);
   const wanted = seat.insideRadiusMm + 3 * part.thicknessMm;
   if (catches < wanted) {
     warnings.push(
-      `${named}: only ${say(Math.max(0, catches))} of sheet lies on the leaf; under ${say(wanted)} the leaf hardly catches it (inside radius and three thicknesses, common practice, no source).`,
+      `only ${say(Math.max(0, catches))} of sheet lies on the leaf; under ${say(wanted)} the leaf hardly catches it (inside radius and three thicknesses, common practice, no source).`,
     );
   }
   return warnings;
