@@ -11,6 +11,7 @@ import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { rectangle } from "./polygon.ts";
 import { contactWords } from "./stepWords.ts";
+import { wordsBeside } from "./wordsBeside.ts";
 
 /** The moment of least clearance, as an index of the scenes, and what it was measured to. */
 export interface LeastMoment {
@@ -57,22 +58,22 @@ export function findingGround(step: StepAnswer, textMm: number): Outline[] {
 export function findingMarks(
   step: StepAnswer,
   units: LengthUnit,
+  sheet: Outline,
   window: Drawing["window"],
   textMm: number,
 ): Mark[] {
   if (step.contact !== null) {
     const at = point(step.contact.point);
-    const toRight = at.x < (window.min.x + window.max.x) / 2;
+    const words = contactWords(step.contact);
     return [
       { kind: "outline", layer: "contact", outline: disc(at, textMm) },
       { kind: "cross", layer: "contact", at },
       {
         kind: "text",
         layer: "contact",
-        at: { x: at.x + (toRight ? 1.6 : -1.6) * textMm, y: at.y + textMm * 0.9 },
-        words: contactWords(step.contact),
+        words,
         heightMm: textMm,
-        anchor: toRight ? "start" : "end",
+        ...wordsBeside(at, words.length, textMm, sheet, window),
       },
     ];
   }

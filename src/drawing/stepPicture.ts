@@ -86,6 +86,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   const { window, groundMm } = stepWindow(scenes, TEXT_SHARE);
   const textMm = (window.max.x - window.min.x) * TEXT_SHARE;
 
+  const ground = { min: window.min, max: { x: window.max.x, y: groundMm } };
   const marks: Mark[] = [];
   for (const outline of sweptBand(scenes.map((scene) => scene.sheet))) {
     marks.push({ kind: "outline", layer: "swept", outline });
@@ -98,8 +99,8 @@ export function stepPicture(picture: StepScenes): Drawing {
   const caption = `sheet with the leaf at ${angleWords(step.reached)}`;
   marks.push({ kind: "outline", layer: "part", outline: last.sheet, caption });
   marks.push(...swingArc(picture.pivot, last.leaf, step.reached, window, textMm));
-  marks.push(...nameMarks(last, picture, { min: window.min, max: { x: window.max.x, y: groundMm } }, textMm));
-  marks.push(...findingMarks(step, units, window, textMm));
+  marks.push(...nameMarks(last, picture, ground, textMm));
+  marks.push(...findingMarks(step, units, last.sheet, ground, textMm));
   marks.push(...titleMarks(window, [title, outcome], textMm));
   const barAt = { x: window.min.x + textMm, y: window.min.y + textMm };
   marks.push(...scaleBar(barAt, (window.max.x - window.min.x) * 0.25, textMm, units));
