@@ -11,21 +11,37 @@ const requireBanner =
   'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);';
 const { version } = JSON.parse(await readFile("package.json", "utf8"));
 
-/** Gives the command the job files of examples/ as text; the folder is the list. */
+/** The job files of examples/ as text, and what each teaches; order and lines from the table in its README. */
+async function examples() {
+  const table = await readFile("examples/README.md", "utf8");
+  const lines = [...table.matchAll(/^\| `([\w-]+)\.json` \| (.+) \|$/gm)].map(([, name, line]) => [
+    name,
+    line,
+  ]);
+  const files = (await readdir("examples")).filter((name) => name.endsWith(".json"));
+  const missing = files.filter((file) => !lines.some(([name]) => `${name}.json` === file));
+  if (missing.length > 0) throw new Error(`examples/README.md has no line for ${missing.join(", ")}`);
+  const texts = await Promise.all(
+    lines.map(async ([name]) => [name, await readFile(`examples/${name}.json`, "utf8")]),
+  );
+  return {
+    "noseroom:examples": Object.fromEntries(texts),
+    "noseroom:example-lines": Object.fromEntries(lines),
+  };
+}
+
+/** Hands them to the command and the page. */
 const exampleFiles = {
   name: "example-files",
   setup(esbuild) {
-    esbuild.onResolve({ filter: /^noseroom:examples$/ }, (args) => ({
+    esbuild.onResolve({ filter: /^noseroom:example/ }, (args) => ({
       path: args.path,
       namespace: "example-files",
     }));
-    esbuild.onLoad({ filter: /.*/, namespace: "example-files" }, async () => {
-      const names = (await readdir("examples")).filter((name) => name.endsWith(".json")).sort();
-      const texts = await Promise.all(
-        names.map(async (name) => [name.slice(0, -5), await readFile(`examples/${name}`, "utf8")]),
-      );
-      return { contents: JSON.stringify(Object.fromEntries(texts)), loader: "json" };
-    });
+    esbuild.onLoad({ filter: /.*/, namespace: "example-files" }, async ({ path }) => ({
+      contents: JSON.stringify((await examples())[path]),
+      loader: "json",
+    }));
   },
 };
 

@@ -2,21 +2,13 @@
  * `noseroom example [NAME]`: a ready job file to start from, or the list of them.
  */
 import { writeFile } from "node:fs/promises";
+import lines from "noseroom:example-lines";
 import examples from "noseroom:examples";
-import { readJob } from "../job/readJob.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
-import { table } from "./table.ts";
 
-/** What an example is, from the names in it. */
-function aboutExample(text: string): string {
-  const reading = readJob(text);
-  return reading.ok ? `${reading.job.part.name} on ${reading.job.brake.name}` : "";
-}
-
-/** The list, one example a line. */
+/** The list: a name, and under it what the example teaches. */
 export function exampleLines(): string[] {
-  const rows = Object.entries(examples).map(([name, text]) => [name, aboutExample(text)]);
-  return table(rows, ["left", "left"]);
+  return Object.keys(examples).flatMap((name) => [name, `    ${lines[name] ?? ""}`]);
 }
 
 /**
@@ -49,6 +41,6 @@ export async function runExample(
       `${systemSentence(file, "written", reason)}${there ? " Name another file with -o." : ""}`,
     );
   }
-  process.stdout.write(`${aboutExample(text)}: written to ${file}.\nNow: noseroom check ${file}\n`);
+  process.stdout.write(`${lines[name] ?? ""}\n\nWritten to ${file}. Now: noseroom check ${file}\n`);
   return 0;
 }

@@ -3,5 +3,10 @@ declare module "noseroom:examples" {
   const examples: Readonly<Record<string, string>>;
   export default examples;
 }
+/** What each example teaches, one line each, from examples/README.md. */
+declare module "noseroom:example-lines" {
+  const lines: Readonly<Record<string, string>>;
+  export default lines;
+}
 /** The package's version, put in by build.mjs. */
 declare const NOSEROOM_VERSION: string;

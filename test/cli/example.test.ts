@@ -19,8 +19,10 @@ describe("noseroom example", () => {
   it("lists every job file of the folder, each with its line", async () => {
     const { status, out } = await noseroom(["example"]);
     expect(status).toBe(0);
-    const lines = out.split("\n").filter((line) => /^\S+ {2,}\S/u.test(line));
-    expect(lines.map((line) => line.split(" ")[0])).toEqual(names);
+    const listed = out.split("\n").filter((line) => /^[\w-]+$/u.test(line));
+    expect(listed.toSorted()).toEqual(names);
+    const taught = out.split("\n").filter((line) => /^ {4}\S.+\.$/u.test(line));
+    expect(new Set(taught).size).toBe(names.length);
     expect(names.length).toBeGreaterThanOrEqual(8);
   });
 
