@@ -11,12 +11,18 @@ import { readClamp } from "./readClamp.ts";
 import { angleAt, figureAt, lengthAt, noteFault, type Reading, thicknessAt } from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
-import type { JobFile } from "./schema.ts";
+import { type JobFile, LIMITS } from "./schema.ts";
 
 type BrakeFile = JobFile["brake"];
 
 /** The brake, or undefined with the problems noted. */
 export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined {
+  const corners = cornersOf(file);
+  if (corners > LIMITS.allCorners) {
+    const found = `${corners} corners in all its profiles`;
+    reading.problems.push({ path: "brake", found, allowed: `at most ${LIMITS.allCorners}` });
+    return undefined;
+  }
   const clamp = readClamp(reading, file.clamp);
   const bed = readBed(reading, file);
   const leaf = readLeaf(reading, file);
@@ -36,6 +42,12 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     noseSetback,
     ...(rating && { rating }),
   };
+}
+
+/** Corners of all profiles together: they bound the work of finding crossings. */
+function cornersOf({ clamp, bed, leaf, frame = [] }: BrakeFile): number {
+  const profiles = [bed.profile, leaf.profile, ...frame, ...(clamp.type === "profile" ? clamp.profiles : [])];
+  return profiles.reduce((sum, profile) => sum + profile.length, 0);
 }
 
 function readBed(reading: Reading, file: BrakeFile): Outline | undefined {

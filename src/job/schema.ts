@@ -10,7 +10,7 @@ import { thicknessHint } from "../units/gauge.ts";
 z.config({ jitless: true });
 
 /** Bounds that keep a job quick to answer; a real one stays far below. */
-export const LIMITS = { bends: 20, corners: 5000, pieces: 50, nameLength: 200 } as const;
+export const LIMITS = { bends: 20, corners: 5000, allCorners: 10_000, pieces: 50, nameLength: 200 } as const;
 
 const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
 const AN_ANGLE = "an angle in degrees";

@@ -39,10 +39,19 @@ export function distanceToEdge(point: Point, edge: Edge): Mm {
 
 /** Whether two edges cross or touch; a shared end counts, so neighbours of a chain always do. */
 export function edgesMeet(a: Edge, b: Edge): boolean {
+  if (a.kind === "line" && b.kind === "line" && (besideLine(a, b) || besideLine(b, a))) return false;
   if (distanceToEdge(a.from, b) <= TOUCH_MM || distanceToEdge(a.to, b) <= TOUCH_MM) return true;
   if (distanceToEdge(b.from, a) <= TOUCH_MM || distanceToEdge(b.to, a) <= TOUCH_MM) return true;
   if (a.kind === "line") return b.kind === "line" ? linesCross(a, b) : lineCrossesArc(a, b);
   return b.kind === "line" ? lineCrossesArc(b, a) : arcsCross(a, b);
+}
+
+/** Whether all of `b` lies clearly to one side of the line through `a`: the quick way to see that they don't meet. */
+function besideLine(a: LineEdge, b: LineEdge): boolean {
+  const [from, to] = [side(a, b.from), side(a, b.to)];
+  if (from > 0 !== to > 0) return false;
+  const [dx, dy] = [a.to.x - a.from.x, a.to.y - a.from.y];
+  return Math.min(from * from, to * to) > TOUCH_MM * TOUCH_MM * (dx * dx + dy * dy);
 }
 
 function side(line: LineEdge, p: Point): number {

@@ -1,10 +1,10 @@
 /**
  * Finds two edges of a closed chain that cross or touch where they should not.
- * Edges are dropped into a grid of about as many cells as there are edges, row by row, and only those that
+ * Edges are dropped into a grid of a few cells for each edge, row by row, and only those that
  * share a cell are tried, so thousands of edges stay quick; each pair tried is decided in closed form (edge.ts).
  */
-import { boxOfEdge } from "./bounding.ts";
-import { edgesMeet } from "./edge.ts";
+import { type Box, boxOfEdge } from "./bounding.ts";
+import { edgesMeet, TOUCH_MM } from "./edge.ts";
 import type { Edge } from "./outline.ts";
 
 interface Grid {
@@ -24,21 +24,23 @@ export function selfCrossing(edges: readonly Edge[]): readonly [number, number] 
   for (let i = 0; i < count; i++) {
     if (foldsBack(edges[i]!, edges[(i + 1) % count]!)) return [i, (i + 1) % count];
   }
-  const grid = gridOver(edges);
-  const cells = new Map<number, number[]>();
+  const boxes = edges.map(boxOfEdge);
+  const grid = gridOver(boxes);
+  const cells: (number[] | undefined)[] = new Array((grid.across + 1) ** 2);
   const lastTried = new Int32Array(count).fill(-1);
   for (let j = 0; j < count; j++) {
-    for (const cell of cellsOf(edges[j]!, grid)) {
-      const inCell = cells.get(cell);
+    for (const cell of cellsOf(edges[j]!, boxes[j]!, grid)) {
+      const inCell = cells[cell];
       if (!inCell) {
-        cells.set(cell, [j]);
+        cells[cell] = [j];
         continue;
       }
       for (const i of inCell) {
         if (lastTried[i] === j) continue;
         lastTried[i] = j;
         const neighbours = j - i <= 1 || (i === 0 && j === count - 1);
-        if (!neighbours && edgesMeet(edges[i]!, edges[j]!)) return [i, j];
+        if (neighbours || apart(boxes[i]!, boxes[j]!)) continue;
+        if (edgesMeet(edges[i]!, edges[j]!)) return [i, j];
       }
       if (inCell[inCell.length - 1] !== j) inCell.push(j);
     }
@@ -55,16 +57,25 @@ function foldsBack(a: Edge, b: Edge): boolean {
   return Math.abs(ax * by - ay * bx) <= 1e-9 * size && ax * bx + ay * by < 0;
 }
 
-function gridOver(edges: readonly Edge[]): Grid {
+function apart(a: Box, b: Box): boolean {
+  return (
+    a.minX > b.maxX + TOUCH_MM ||
+    b.minX > a.maxX + TOUCH_MM ||
+    a.minY > b.maxY + TOUCH_MM ||
+    b.minY > a.maxY + TOUCH_MM
+  );
+}
+
+function gridOver(boxes: readonly Box[]): Grid {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const edge of edges) {
-    const box = boxOfEdge(edge);
+  for (const box of boxes) {
     minX = Math.min(minX, box.minX);
     minY = Math.min(minY, box.minY);
     maxX = Math.max(maxX, box.maxX);
     maxY = Math.max(maxY, box.maxY);
   }
-  const across = Math.max(1, Math.ceil(Math.sqrt(edges.length)));
+  // Twice as fine as one cell an edge: long edges fill more cells, but a crowd of them is told apart sooner.
+  const across = Math.ceil(2 * Math.sqrt(boxes.length));
   return {
     minX,
     minY,
@@ -75,9 +86,8 @@ function gridOver(edges: readonly Edge[]): Grid {
 }
 
 /** The cells that an edge passes, a hair wider than it, so that edges which touch share at least one. */
-function cellsOf(edge: Edge, grid: Grid): number[] {
+function cellsOf(edge: Edge, box: Box, grid: Grid): number[] {
   const hair = 1e-6;
-  const box = boxOfEdge(edge);
   const row = (y: number) => Math.min(grid.across, Math.max(0, Math.floor((y - grid.minY) / grid.cellY)));
   const column = (x: number) => Math.min(grid.across, Math.max(0, Math.floor((x - grid.minX) / grid.cellX)));
   const cells: number[] = [];

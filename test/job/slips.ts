@@ -152,6 +152,7 @@ export const slips: readonly Slip[] = [
   ["a leaf that swings 200 degrees", "brake.leaf.swing", put("brake.leaf.swing", 200)],
   ["a pivot in space", "brake.leaf.pivot", put("brake.leaf.pivot", [0, 0, 0])],
   ["a pivot at no place", "brake.leaf.pivot[1]", put("brake.leaf.pivot", [0, "low"])],
+  ["12,008 corners in all", "brake", put("brake.frame", Array(4).fill(polygon(3000)))],
   ["51 frame pieces", "brake.frame", put("brake.frame", Array(51).fill(shape("-9,-9 -8,-9 -8,-8")))],
   [
     "a frame piece that touches itself",

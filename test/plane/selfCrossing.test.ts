@@ -67,6 +67,17 @@ describe("selfCrossing", () => {
     expect(selfCrossing(sidesOf(swapped))).toBeDefined();
   });
 
+  it("stays under a second where five thousand long sides crowd around one place", () => {
+    const spikes = Array.from({ length: 5000 }, (_, i) => {
+      const angle = (2 * Math.PI * i) / 5000;
+      const reach = i % 2 === 0 ? 0.5 : 40;
+      return { x: reach * Math.cos(angle), y: reach * Math.sin(angle) };
+    });
+    const begin = performance.now();
+    expect(selfCrossing(sidesOf(spikes))).toBeUndefined();
+    expect(performance.now() - begin).toBeLessThan(1000);
+  });
+
   it("rounds five thousand corners of a comb with long teeth in under a second", () => {
     const teeth = Array.from({ length: 1250 }, (_, i) => {
       const x = 100 - i * 0.08;
