@@ -18,6 +18,8 @@ export interface Ink {
 const HEAVY: Mm = 0.5;
 const LIGHT: Mm = 0.18;
 const MIDDLE: Mm = 0.3;
+/** Heavy beside its bend tangent lines, yet thin enough to scribe along. */
+const SIGHT: Mm = 0.4;
 
 /** A hatched body on white ground. */
 function body(angleDeg: Deg, spacingMm: Mm): Ink {
@@ -43,7 +45,7 @@ const INKS: Readonly<Record<Layer, Ink>> = {
   bendUp: line(MIDDLE, 6, 1.2, 1, 1.2),
   bendDown: line(MIDDLE, 3, 1.5),
   bendTangent: line(LIGHT),
-  sightLine: line(HEAVY),
+  sightLine: line(SIGHT),
   note: { weightMm: LIGHT, dashMm: [], ground: 1 },
   grain: line(LIGHT),
   waste: { weightMm: LIGHT, dashMm: [2, 1.2], hatch: { angleDeg: -15, spacingMm: 4 } },

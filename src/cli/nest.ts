@@ -1,0 +1,124 @@
+/**
+ * `noseroom nest JOB --sheet "48 x 96 in"`: how many blanks a sheet gives, where to cut, and what is left over.
+ */
+
+import { layOut } from "../blank/blank.ts";
+import { grainWarning } from "../blank/grain.ts";
+import { type Nest, type NestQuestion, nestOnSheet } from "../blank/nest.ts";
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { toDxf } from "../drawing/dxfPen.ts";
+import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
+import { drawNest } from "../drawing/nestDrawing.ts";
+import { writeSvg } from "../drawing/svgPen.ts";
+import type { Job } from "../job/job.ts";
+import { parseLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { inkFor } from "./ink.ts";
+import { openJob } from "./openJob.ts";
+import { Refusal } from "./refusal.ts";
+import { table } from "./table.ts";
+import { writeOut } from "./writeOut.ts";
+
+export interface NestOptions {
+  readonly sheet: string;
+  readonly count?: string;
+  readonly kerf?: string;
+  readonly anyWay?: boolean;
+  readonly svg?: string;
+  readonly dxf?: string;
+}
+
+/**
+ * Runs the command and gives its exit status: 0, or 1 where not one blank fits on the sheet.
+ * @throws Refusal for input that cannot be worked with
+ */
+export async function runNest(path: string, options: NestOptions): Promise<number> {
+  const job = await openJob(path);
+  const question = questionOf(job, options);
+  const nest = nestOnSheet(question);
+  const ink = inkFor(process.stdout, process.env);
+  const { blank, sheet } = question;
+  const size = `${lengthWords(blank.widthMm, job.units)} by ${lengthWords(blank.lengthMm, job.units)}`;
+  if (nest === undefined) {
+    const turn = question.grain === "across" ? " with its bends across the grain" : "";
+    process.stdout.write(
+      `${ink.strong(`The blank, ${size}, does not go on that sheet${turn}.`)}\n${ink.faint(CAUTIONS)}\n`,
+    );
+    return 1;
+  }
+  const drawing = drawNest(question, nest, job.units);
+  const lines = [
+    ink.strong(drawing.sentence),
+    `Blank ${size}. ${nest.sheets === 1 ? "One sheet" : `${nest.sheets} sheets`}, ${nest.cuts.length} cuts on a sheet, strips first.`,
+    "",
+    ...rowTable(nest, job.units),
+    "",
+    ...warnings(nest, job),
+    `Sheet ${lengthWords(sheet.widthMm, job.units)} wide, ${lengthWords(sheet.lengthMm, job.units)} along its grain.`,
+    ink.faint(CAUTIONS),
+  ];
+  if (options.svg !== undefined) {
+    await writeOut(options.svg, writeSvg(drawing, { title: `Sheet with ${job.part.name}` }));
+    lines.push("", `Drawn at true size: ${options.svg}`);
+  }
+  if (options.dxf !== undefined) {
+    await writeOut(options.dxf, toDxf(drawing));
+    lines.push("", `DXF in millimetres: ${options.dxf}`);
+  }
+  process.stdout.write(`${lines.join("\n")}\n`);
+  return 0;
+}
+
+/** Strips in the order in which they come off the sheet; equal neighbors share a line. */
+function rowTable(nest: Nest, units: "mm" | "in"): string[] {
+  const rows: string[][] = [["strip", `from the edge, ${units}`, `cut at, ${units}`, "blanks", "bends run"]];
+  nest.rows.forEach((row, i) => {
+    const run = row.laid === "across" ? "across the grain" : "along the grain";
+    const from = lengthFigure(row.fromMm, units);
+    rows.push([`${i + 1}`, from, lengthFigure(row.fromMm + row.sizeMm, units), `${row.count}`, run]);
+  });
+  return table(rows, ["right", "right", "right", "right", "left"]);
+}
+
+function warnings(nest: Nest, { part }: Job): string[] {
+  const along = nest.rows.some((row) => row.laid === "along");
+  const warning = along ? grainWarning("along", part.bends.length) : undefined;
+  return warning === undefined ? [] : [`Strips laid along the grain: ${warning}`];
+}
+
+function questionOf(job: Job, options: NestOptions): NestQuestion {
+  const { part, units } = job;
+  if (part.lengthMm === undefined) {
+    throw new Refusal("part.length is missing; a nest needs the part's length along its bends.");
+  }
+  const wanted = options.count === undefined ? undefined : Number(options.count);
+  if (wanted !== undefined && !(Number.isInteger(wanted) && wanted > 0)) {
+    throw new Refusal(`--count is "${options.count}"; it may be a whole number from 1.`);
+  }
+  const kerfMm = options.kerf === undefined ? 0 : parseLength(options.kerf, units);
+  if (kerfMm === undefined || kerfMm < 0) {
+    throw new Refusal(`--kerf is "${options.kerf}"; it may be a length of 0 or more.`);
+  }
+  const blank = { widthMm: layOut(part).developedWidthMm, lengthMm: part.lengthMm };
+  return {
+    blank,
+    sheet: sheetOf(options.sheet, units),
+    grain: options.anyWay ? "free" : "across",
+    kerfMm,
+    ...(wanted === undefined ? {} : { wanted }),
+  };
+}
+
+/** "48 x 96 in": width, then length along the grain; a unit at the end counts for both. */
+function sheetOf(written: string, units: "mm" | "in"): { widthMm: Mm; lengthMm: Mm } {
+  const [first, second, more] = written.split(/\s*[x×*]\s*/iu);
+  const unit = /\bmm\s*$/iu.test(written) ? "mm" : /(\bin|")\s*$/iu.test(written) ? "in" : units;
+  const widthMm = first === undefined ? undefined : parseLength(first, unit);
+  const lengthMm = second === undefined ? undefined : parseLength(second, unit);
+  if (more !== undefined || !widthMm || !lengthMm || widthMm <= 0 || lengthMm <= 0) {
+    throw new Refusal(
+      `--sheet is "${written}"; it may be two lengths, "48 x 96 in", the second along the grain.`,
+    );
+  }
+  return { widthMm, lengthMm };
+}

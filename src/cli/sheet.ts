@@ -1,0 +1,38 @@
+/**
+ * `noseroom sheet JOB --pdf FILE`: the shop sheet of a job as a PDF file, ready to print.
+ */
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { writePdf } from "../drawing/pdfPen.ts";
+import { shopSheet } from "../drawing/shopSheet.ts";
+import { verdictSentence } from "../drawing/verdictWords.ts";
+import { answerJob } from "./answerJob.ts";
+import { inkFor } from "./ink.ts";
+import { openJob } from "./openJob.ts";
+import { paperOption } from "./paper.ts";
+import { writeOut } from "./writeOut.ts";
+
+export interface SheetOptions {
+  readonly pdf: string;
+  readonly paper?: string;
+}
+
+/**
+ * Writes the sheet and gives the exit status of the answer: 0 where the part folds, 1 where it does not.
+ * @throws Refusal for input that cannot be worked with, or a file that cannot be written
+ */
+export async function runSheet(path: string, options: SheetOptions): Promise<number> {
+  const job = await openJob(path);
+  const size = paperOption(options.paper, job.units);
+  const answer = await answerJob(job);
+  const pages = shopSheet(job, answer, size);
+  await writeOut(options.pdf, await writePdf(pages, `Shop sheet: ${job.part.name}`));
+  const ink = inkFor(process.stdout, process.env);
+  const count = pages.length === 1 ? "one page" : `${pages.length} pages`;
+  const lines = [
+    ink.strong(verdictSentence(job, answer)),
+    `Shop sheet of ${job.part.name}, ${count} of ${size.name}: ${options.pdf}`,
+    ink.faint(CAUTIONS),
+  ];
+  process.stdout.write(`${lines.join("\n")}\n`);
+  return answer.verdict === "hits" ? 1 : 0;
+}
