@@ -3,7 +3,7 @@
  * Cantilever plate in front of the holder under the clamp load (strength/plateCantilever.ts).
  * Bound: the whole overhang is taken as the lever of the load, although the nose touches a little behind its foremost point.
  */
-import type { Mm } from "../../units/quantity.ts";
+import { type Deg, type Mm, toRad } from "../../units/quantity.ts";
 import {
   plateDeflection,
   plateStress,
@@ -38,18 +38,28 @@ export function barWindow(
   const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
   const thinnestByStrengthMm = thinnestByStrength(plate, steel.yieldMpa / safety.yield);
   const thinnestByStiffnessMm = thinnestByStiffness(plate, give.noseMm, steel.modulusMpa);
-  const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, noseRadiusMm);
+  const thinnestByNoseMm = thinnestByNose(noseRadiusMm, requirements.frontBevelDeg);
+  const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, thinnestByNoseMm);
   const governs =
-    thinnestMm === noseRadiusMm ? "nose" : thinnestMm === thinnestByStrengthMm ? "strength" : "stiffness";
+    thinnestMm === thinnestByNoseMm ? "nose" : thinnestMm === thinnestByStrengthMm ? "strength" : "stiffness";
   return {
     thinnestByStrengthMm,
     thinnestByStiffnessMm,
-    thinnestByNoseMm: noseRadiusMm,
+    thinnestByNoseMm,
     thinnestMm,
     governs,
     thickestMm: thickestByClearanceMm,
     stockInsideMm: stock.flatThicknessesMm.filter((t) => t >= thinnestMm && t <= thickestByClearanceMm),
   };
+}
+
+/**
+ * A rounding of radius R between underside and a front leaning back by γ ends on the front at the height R·(1 + sin γ):
+ * the bar must be at least so thick.
+ * @example thinnestByNose(2, 0) // 2
+ */
+export function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
+  return noseRadiusMm * (1 + Math.sin(toRad(frontBevelDeg)));
 }
 
 /** Stress and give of the bar that was picked. */

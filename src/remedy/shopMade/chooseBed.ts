@@ -8,6 +8,7 @@ import type { HolderPlan } from "./chooseHolder.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
 import { envelope, lightestThatPasses, type MemberPlan, planMember } from "./memberPlan.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
+import { upToMark } from "./shopMark.ts";
 import type { Stock } from "./stockSize.ts";
 
 /** The bed stands out beyond the holder at each end to carry the hinges. */
@@ -38,7 +39,10 @@ export function chooseBed(
         role: "bed",
         stock: size,
         shape: size.shape,
-        lengthMm: Math.max(holder.lengthMm, loads.longestPartMm + 2 * HINGE_ROOM_MM),
+        lengthMm: Math.max(
+          holder.lengthMm,
+          upToMark(loads.longestPartMm + 2 * HINGE_ROOM_MM, requirements.units),
+        ),
         beam: holder.beam,
         holeShare: insideLength ? 1 - thread.diameterMm / widthMm : 1,
       },

@@ -3,6 +3,7 @@
  * Formulas in strength/{pin,handle,setbackScrew,viseTongue}.ts.
  * Bound: hinge pins in single shear, one hinge taking half of the leaf's force and the whole hand; screws without the clamp's friction.
  */
+import { MM_PER_INCH } from "../../units/length.ts";
 import type { Mm, Mpa } from "../../units/quantity.ts";
 import type { Thread } from "../strength/bolt.ts";
 import { handleLength, handleStress } from "../strength/handle.ts";
@@ -13,6 +14,7 @@ import { gripForce, jawMoment, tongueStress } from "../strength/viseTongue.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
 import { envelope } from "./memberPlan.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
+import { upToMark } from "./shopMark.ts";
 import { flatStock, type Stock, type StockSize } from "./stockSize.ts";
 
 export interface PinPlan {
@@ -38,6 +40,9 @@ export interface HandlePlan {
 export interface ScrewPlan {
   readonly thread: Thread;
   readonly count: number;
+  /** From each end of the bar to its outer screws, and from screw to screw. */
+  readonly fromEndMm: Mm;
+  readonly spacingMm: Mm;
   readonly travelMm: Mm;
   readonly turns: number;
   readonly pushEachN: number;
@@ -104,11 +109,14 @@ export function choosePin(
 }
 
 export function chooseHandle(
-  { steel, safety, handForceN }: ResolvedRequirements,
+  { units, steel, safety, handForceN }: ResolvedRequirements,
   loads: GoverningLoads,
   stock: Stock,
 ): HandlePlan | undefined {
-  const reachMm = Math.max(SHORTEST_HANDLE_MM, handleLength(loads.turningNmm.value, handForceN));
+  const reachMm = upToMark(
+    Math.max(SHORTEST_HANDLE_MM, handleLength(loads.turningNmm.value, handForceN)),
+    units,
+  );
   for (const size of stock.rounds) {
     // One hand may do all the pulling, so each handle is made for the whole force.
     const stressMpa = handleStress(handForceN, reachMm, sectionOf(size.shape));
@@ -119,19 +127,32 @@ export function chooseHandle(
 }
 
 export function chooseScrews(
-  { parts, safety }: ResolvedRequirements,
+  { units, parts, safety }: ResolvedRequirements,
   loads: GoverningLoads,
   stock: Stock,
   barLengthMm: Mm,
 ): ScrewPlan | undefined {
   const count = screwCount(barLengthMm);
-  const travelMm = setbackTravel(parts.flatMap((part) => part.noseSetbacksMm)) + SPARE_TRAVEL_MM;
+  const spreadMm = setbackTravel(parts.flatMap((part) => part.noseSetbacksMm));
+  const travelMm = upToMark(spreadMm + SPARE_TRAVEL_MM, units);
   const pushEachN = loads.pushN.value / count;
   const allowedMpa = stock.boltGrade.proofMpa / safety.bolt;
   for (const thread of stock.screws) {
     const stressMpa = screwStress(pushEachN, thread);
     if (stressMpa <= allowedMpa) {
-      return { thread, count, travelMm, turns: turnsFor(travelMm, thread), pushEachN, stressMpa, allowedMpa };
+      const fromEndMm = units === "in" ? MM_PER_INCH : 25;
+      const spacingMm = (barLengthMm - 2 * fromEndMm) / (count - 1);
+      return {
+        thread,
+        count,
+        fromEndMm,
+        spacingMm,
+        travelMm,
+        turns: turnsFor(travelMm, thread),
+        pushEachN,
+        stressMpa,
+        allowedMpa,
+      };
     }
   }
   return undefined;
@@ -146,7 +167,7 @@ export function chooseRail(thread: Thread, stock: Stock, words: (mm: Mm) => stri
 }
 
 export function chooseTongue(
-  { steel, safety, vise, handForceN }: ResolvedRequirements,
+  { units, steel, safety, vise, handForceN }: ResolvedRequirements,
   stock: Stock,
   reachMm: Mm,
   bedHeightMm: Mm,
@@ -163,7 +184,7 @@ export function chooseTongue(
     stock: flatStock(thicknessMm, widthMm, words),
     widthMm,
     thicknessMm,
-    heightMm: vise.jawHeightMm,
+    heightMm: upToMark(vise.jawHeightMm, units),
     turningNm: turningNmm / 1000,
     stressMpa: tongueStress(turningNmm, widthMm, thicknessMm),
     gripN: gripForce(turningNmm, vise.jawHeightMm),

@@ -3,6 +3,7 @@
  * Bolts stand inside the length where the deepest sheet doesn't reach them (overhangs at Machinery's Handbook's 1 : 2.828), else beyond its ends.
  * Bound: loaded over the whole span as if the part filled it, by bolts tightened to their full preload; the heel bears along the whole length.
  */
+import type { LengthUnit } from "../../units/length.ts";
 import type { Mm, Mpa } from "../../units/quantity.ts";
 import { holdDownTension, reusablePreload, type Thread, tighteningTorque } from "../strength/bolt.ts";
 import type { Shape } from "../strength/section.ts";
@@ -10,6 +11,7 @@ import { evenOverhang, type UniformBeam } from "../strength/uniformBeam.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
 import { envelope, lightestThatPasses, type MemberPlan, planMember } from "./memberPlan.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
+import { upToMark } from "./shopMark.ts";
 import type { Stock, StockSize } from "./stockSize.ts";
 
 export interface BoltPlan {
@@ -42,7 +44,7 @@ export interface HolderPlan extends MemberPlan {
 const END_ROOM_MM = 25;
 const BEYOND_BOLT_MM = 20;
 /** The bar outlasts the longest part by this at each end. */
-export const BAR_SPARE_MM = 5;
+const BAR_SPARE_MM = 5;
 /** Sheet and bolt keep this apart. */
 const BOLT_CLEAR_MM = 12;
 /** A foot narrower than three bolts leaves no room for head and washer: common practice, no source. */
@@ -86,13 +88,15 @@ function holderPlan(
   const noseNPerMm = safety.bolt * loads.clampNPerMm.value;
   const heelNPerMm = (noseNPerMm * frontMm) / backMm;
   const loadNPerMm = noseNPerMm + heelNPerMm;
-  const beam = beamBetweenBolts(loads.longestPartMm, loadNPerMm, insideLength);
+  const beam = beamBetweenBolts(loads.longestPartMm, loadNPerMm, insideLength, requirements.units);
   const plan = planMember(
     {
       role: "holder",
       stock: size,
       shape: size.shape,
-      lengthMm: insideLength ? loads.longestPartMm + 2 * BAR_SPARE_MM : beam.spanMm + 2 * BEYOND_BOLT_MM,
+      lengthMm: insideLength
+        ? barLength(loads.longestPartMm, requirements.units)
+        : beam.spanMm + 2 * BEYOND_BOLT_MM,
       beam,
       holeShare: insideLength ? 1 - thread.diameterMm / footMm : 1,
     },
@@ -131,21 +135,23 @@ function footStress(shape: Shape, barMoment: number): Mpa {
   return 0;
 }
 
-function beamBetweenBolts(longestPartMm: Mm, loadNPerMm: number, insideLength: boolean): UniformBeam {
+function beamBetweenBolts(
+  longestPartMm: Mm,
+  loadNPerMm: number,
+  insideLength: boolean,
+  units: LengthUnit,
+): UniformBeam {
   if (!insideLength) {
-    return {
-      loadNPerMm,
-      spanMm: longestPartMm + 2 * END_ROOM_MM,
-      overhangLeftMm: 0,
-      overhangRightMm: 0,
-    };
+    const spanMm = upToMark(longestPartMm + 2 * END_ROOM_MM, units);
+    return { loadNPerMm, spanMm, overhangLeftMm: 0, overhangRightMm: 0 };
   }
-  const wholeMm = longestPartMm + 2 * BAR_SPARE_MM;
-  const overhangMm = evenOverhang(wholeMm);
-  return {
-    loadNPerMm,
-    spanMm: wholeMm - 2 * overhangMm,
-    overhangLeftMm: overhangMm,
-    overhangRightMm: overhangMm,
-  };
+  const wholeMm = barLength(longestPartMm, units);
+  const spanMm = upToMark(wholeMm - 2 * evenOverhang(wholeMm), units);
+  const overhangMm = (wholeMm - spanMm) / 2;
+  return { loadNPerMm, spanMm, overhangLeftMm: overhangMm, overhangRightMm: overhangMm };
+}
+
+/** The bar outlasts the longest part a little at both ends. @example barLength(305, "mm") // 315 */
+export function barLength(longestPartMm: Mm, units: LengthUnit): Mm {
+  return upToMark(longestPartMm + 2 * BAR_SPARE_MM, units);
 }

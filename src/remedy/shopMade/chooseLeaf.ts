@@ -10,6 +10,7 @@ import { middleTwist, torsionConstant, torsionStress } from "../strength/torsion
 import { governingLoads } from "./governingLoads.ts";
 import { envelope, lightestThatPasses, type MemberPlan, planMember } from "./memberPlan.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
+import { upToMark } from "./shopMark.ts";
 import { flatStock, type Stock, type StockSize } from "./stockSize.ts";
 
 export interface LeafPlan extends MemberPlan {
@@ -74,7 +75,7 @@ function leafPlan(stock: StockSize, shape: Shape, requirements: ResolvedRequirem
   const { steel } = requirements;
   const { widthMm, heightMm } = envelope(shape);
   const loads = governingLoads(requirements, widthMm);
-  const lengthMm = loads.longestPartMm + 2 * LEAF_SPARE_MM;
+  const lengthMm = upToMark(loads.longestPartMm + 2 * LEAF_SPARE_MM, requirements.units);
   const spanMm = lengthMm + HINGE_LENGTH_MM;
   const beam = { loadNPerMm: loads.leafNPerMm.value, spanMm, overhangLeftMm: 0, overhangRightMm: 0 };
   const plan = planMember(

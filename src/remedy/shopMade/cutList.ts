@@ -10,6 +10,7 @@ import { sectionOf } from "../strength/section.ts";
 import { barWeight } from "../strength/weight.ts";
 import { HINGE_LENGTH_MM } from "./chooseLeaf.ts";
 import type { CutPiece, NarrowBrakePlan } from "./narrowBrake.ts";
+import { upToMark } from "./shopMark.ts";
 import type { StockSize } from "./stockSize.ts";
 
 /** Handles are let into the leaf by this much. */
@@ -35,6 +36,7 @@ export function cutList(plan: NarrowBrakePlan, thinnestSheetMm: Mm, units: Lengt
   const leafWork = leaf.faceCutBack
     ? `cut the face leg back to ${words(leaf.faceMm)}, dress its edge`
     : "dress the face, break the edges";
+  const earMm = upToMark(EAR_LENGTH_MM, units);
   return [
     piece(
       "clamp bar",
@@ -46,10 +48,16 @@ export function cutList(plan: NarrowBrakePlan, thinnestSheetMm: Mm, units: Lengt
     piece("holder", 1, holder.stock, holder.lengthMm, "two bolt holes, front edge straight"),
     piece("bed", 1, bed.stock, bed.lengthMm, "two bolt holes, front top edge sharp and straight"),
     piece("leaf", 1, leaf.stock, leaf.lengthMm, leafWork),
-    piece("hinge pin", 2, pin.stock, 2 * HINGE_LENGTH_MM, "turn or pick a free running fit"),
-    piece("hinge ear", 4, pin.ear, EAR_LENGTH_MM, "drill together, so that all bores line up"),
-    piece("handle", handle.count, handle.stock, handle.reachMm + HANDLE_ROOT_MM, "round the hand's end"),
-    piece("tongue", 1, tongue.stock, tongue.heightMm + bar.thicknessMm, "square to the bed"),
+    piece("hinge pin", 2, pin.stock, upToMark(2 * HINGE_LENGTH_MM, units), "turn or pick a free running fit"),
+    piece("hinge ear", 4, pin.ear, earMm, "drill together, so that all bores line up"),
+    piece(
+      "handle",
+      handle.count,
+      handle.stock,
+      upToMark(handle.reachMm + HANDLE_ROOT_MM, units),
+      "round the hand's end",
+    ),
+    piece("tongue", 1, tongue.stock, tongue.heightMm, "square to the bed"),
     piece(
       "screw rail",
       1,

@@ -9,7 +9,7 @@ import { GUESSED_ULTIMATE_OVER_YIELD } from "../strength/sheetMoment.ts";
 import { barChecks, barWindow } from "./barWindow.ts";
 import { chooseBed } from "./chooseBed.ts";
 import { chooseHandle, choosePin, chooseRail, chooseScrews, chooseTongue } from "./chooseFittings.ts";
-import { BAR_SPARE_MM, chooseHolder } from "./chooseHolder.ts";
+import { barLength, chooseHolder } from "./chooseHolder.ts";
 import { chooseLeaf, type LeafPlan, wantedFace } from "./chooseLeaf.ts";
 import { cutList } from "./cutList.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
@@ -98,7 +98,7 @@ function makePlan(
     stock: flatStock(barThicknessMm, depthMm, words),
     thicknessMm: barThicknessMm,
     depthMm,
-    lengthMm: loads.longestPartMm + 2 * BAR_SPARE_MM,
+    lengthMm: barLength(loads.longestPartMm, units),
     overhangMm,
     noseRadiusMm,
     frontBevelDeg,

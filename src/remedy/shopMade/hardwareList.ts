@@ -8,6 +8,7 @@ import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import { envelope } from "./memberPlan.ts";
 import type { HardwareItem, NarrowBrakePlan } from "./narrowBrake.ts";
+import { upToMark } from "./shopMark.ts";
 
 /** Newton metres in a pound-force foot, inverted: 1 N·m = 0.73756 lbf·ft. */
 const LBF_FT_PER_NM = 0.737562;
@@ -34,7 +35,7 @@ export function hardwareList(plan: NarrowBrakePlan, liftMm: Mm, units: LengthUni
     {
       item: "hold-down bolt",
       count: bolts.count,
-      size: `${bolts.thread.name} ${bolts.gradeName}, at least ${words(gripMm + liftMm + 2 * bolts.thread.diameterMm)} long`,
+      size: `${bolts.thread.name} ${bolts.gradeName}, at least ${words(upToMark(gripMm + liftMm + 2 * bolts.thread.diameterMm, units))} long`,
       remark: `tighten to ${torqueWords(bolts.torqueNm, units)}, never past ${torqueWords(bolts.largestTorqueNm, units)}`,
     },
     {

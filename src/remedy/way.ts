@@ -1,0 +1,34 @@
+/**
+ * A way out: changes to a job, how it comes out with them, and the limit that was found. Proved, never guessed.
+ */
+import type { Deg, Mm } from "../units/quantity.ts";
+import type { Change, OrderedBend } from "./change.ts";
+import type { FamilyKind } from "./family.ts";
+
+export type WayKind = FamilyKind | "side" | "order" | "automaticSetback";
+
+/** Where a family of changes begins to pass. */
+export interface Limit {
+  /** The figure itself: a length in mm, an angle in degrees; of a flat, by how much. */
+  readonly figure: number;
+  /** Changes that just pass. */
+  readonly changes: readonly Change[];
+  /** One step smaller (0.05 mm or 0.25°): does not pass. Null where that is no change at all. */
+  readonly oneStepLess: readonly Change[] | null;
+}
+
+export interface Way {
+  readonly kind: WayKind;
+  /** Flat or bend, counted from 1. */
+  readonly index?: number;
+  readonly changes: readonly Change[];
+  /** The figure as it is, and as it should be. */
+  readonly from?: Mm | Deg;
+  readonly to?: Mm | Deg;
+  readonly limit?: Limit;
+  readonly verdict: "clear" | "tight";
+  readonly clearanceMm: Mm | null;
+  readonly order: readonly OrderedBend[];
+  /** How much it costs the user: ways are ranked by it. */
+  readonly cost: number;
+}
