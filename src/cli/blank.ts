@@ -60,6 +60,7 @@ export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
     ...table([headings, width, ...rows], ["left", "left", "right", "right", "right"]),
     "",
     verdictSentence(job, answer),
+    "",
     ink.faint(CAUTIONS),
   ];
 }

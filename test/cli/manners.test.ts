@@ -28,13 +28,6 @@ describe("noseroom --help", () => {
     expect((await noseroom([])).out).toBe(out);
   });
 
-  it("carries an example that README.md carries too", async () => {
-    const { out } = await noseroom(["--help"]);
-    const readme = readFileSync(join(EXAMPLES, "..", "README.md"), "utf8");
-    expect(out).toContain("noseroom check cable-trough-bar.json --svg pictures");
-    expect(readme).toContain("noseroom check cable-trough-bar.json --svg pictures");
-  });
-
   it("prints the package's version", async () => {
     const { version } = JSON.parse(readFileSync(join(EXAMPLES, "..", "package.json"), "utf8"));
     expect((await noseroom(["--version"])).out).toBe(`${version}\n`);
