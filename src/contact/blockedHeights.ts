@@ -41,10 +41,14 @@ export class BlockedHeights {
     for (let i = 0; i < other.bounds.length; i += 2) this.add(other.bounds[i]!, other.bounds[i + 1]!);
   }
 
-  /** Least height from 0 up that is free; Infinity if none is. */
-  leastFree(): number {
+  /** Least height from `from` up that is free; Infinity if none is. */
+  leastFree(from: number): number {
     const b = this.bounds;
-    return b.length === 0 || b[0]! >= 0 ? 0 : b[1]!;
+    let height = from;
+    for (let i = 0; i < b.length; i += 2)
+      if (b[i]! < height && b[i + 1]! > height) height = b[i + 1]!;
+      else if (b[i]! < 0 && height === 0) height = b[i + 1]!;
+    return height;
   }
 }
 

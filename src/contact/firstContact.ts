@@ -37,28 +37,17 @@ export function firstContact(
   meeting.fixed = B;
   let first = limitRad;
 
-  const solve = (kind: PairKind, a: number, b: number) => {
-    meeting.kind = kind;
-    meeting.a = a;
-    meeting.b = b;
-    const phi = firstCrossing(k, swing, first, meeting);
-    if (phi >= first) return;
-    first = phi;
-    found.phiRad = phi;
-    found.kind = kind;
-    found.a = a;
-    found.b = b;
-  };
-
   for (let a = 0; a < A.rounds; a++) {
-    const [x, y, r] = [A.roundX[a]!, A.roundY[a]!, A.roundR[a]!];
+    const x = A.roundX[a]!;
+    const y = A.roundY[a]!;
+    const r = A.roundR[a]!;
     const out = A.roundReach[a]! + slide + r;
     const inn = A.roundReach[a]! - slide - r;
     if (inn > B.far || out < B.near) continue;
     for (let b = 0; b < B.segments; b++) {
       if (out < B.segNear[b]! || inn > B.segFar[b]!) continue;
       pointOverLine(k, x, y, B.segUy[b]!, -B.segUx[b]!, B.segOff[b]!, r - playMm);
-      solve("roundOnEdge", a, b);
+      first = solved(k, swing, first, meeting, "roundOnEdge", a, b, found);
     }
     for (let b = 0; b < B.rounds; b++) {
       const both = r + B.roundR[b]!;
@@ -67,33 +56,58 @@ export function firstContact(
       const gap = both - playMm;
       if (gap <= 0) continue;
       pointFromPoint(k, x, y, B.roundX[b]!, B.roundY[b]!, gap * gap, 1);
-      solve("roundOnRound", a, b);
+      first = solved(k, swing, first, meeting, "roundOnRound", a, b, found);
     }
     for (let b = 0; b < B.hollows; b++) {
       const room = B.hollowR[b]! - r;
       if (room <= 0 || A.roundReach[a]! + B.hollowReach[b]! + slide < room) continue;
       const gap = room + playMm;
       pointFromPoint(k, x, y, B.hollowX[b]!, B.hollowY[b]!, gap * gap, -1);
-      solve("roundInHollow", a, b);
+      first = solved(k, swing, first, meeting, "roundInHollow", a, b, found);
     }
   }
   for (let b = 0; b < B.rounds; b++) {
-    const [x, y, r] = [B.roundX[b]!, B.roundY[b]!, B.roundR[b]!];
+    const x = B.roundX[b]!;
+    const y = B.roundY[b]!;
+    const r = B.roundR[b]!;
     const out = B.roundReach[b]! + slide + r;
     const inn = B.roundReach[b]! - slide - r;
     if (inn > A.far || out < A.near) continue;
     for (let a = 0; a < A.segments; a++) {
       if (out < A.segNear[a]! || inn > A.segFar[a]!) continue;
       lineOverPoint(k, x, y, A.segUy[a]!, -A.segUx[a]!, A.segOff[a]!, r - playMm);
-      solve("edgeOnRound", a, b);
+      first = solved(k, swing, first, meeting, "edgeOnRound", a, b, found);
     }
     for (let a = 0; a < A.hollows; a++) {
       const room = A.hollowR[a]! - r;
       if (room <= 0 || A.hollowReach[a]! + B.roundReach[b]! + slide < room) continue;
       const gap = room + playMm;
       pointFromPoint(k, A.hollowX[a]!, A.hollowY[a]!, x, y, gap * gap, -1);
-      solve("hollowOnRound", a, b);
+      first = solved(k, swing, first, meeting, "hollowOnRound", a, b, found);
     }
   }
   return first < limitRad ? first : Infinity;
+}
+
+/** First crossing of one pair's curve before `first`, noted in `found`; else `first` as it was. */
+function solved(
+  k: PairCurve,
+  swing: Swing,
+  first: number,
+  meeting: Meeting,
+  kind: PairKind,
+  a: number,
+  b: number,
+  found: ContactFound,
+): number {
+  meeting.kind = kind;
+  meeting.a = a;
+  meeting.b = b;
+  const phi = firstCrossing(k, swing, first, meeting);
+  if (phi >= first) return first;
+  found.phiRad = phi;
+  found.kind = kind;
+  found.a = a;
+  found.b = b;
+  return phi;
 }

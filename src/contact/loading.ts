@@ -92,21 +92,22 @@ export class LoadingChecks {
   }
 
   /** The way of handling that the room of all pieces together leaves. */
-  handling(...rooms: readonly Room[]): Handling {
-    if (rooms.some((room) => room.overlaps)) return "blocked";
+  handling(moving: Room, clamped: Room, zone: Room): Handling {
+    if (moving.overlaps || clamped.overlaps || zone.overlaps) return "blocked";
     const { liftMm, openEnds } = this.machine.brake;
-    const sheet = leastFreeOf(rooms.map((room) => room.sheet));
-    const clamp = leastFreeOf(rooms.map((room) => room.clamp));
+    const sheet = leastFreeOf(moving.sheet, clamped.sheet, zone.sheet);
+    const clamp = leastFreeOf(moving.clamp, clamped.clamp, zone.clamp);
     if (sheet + clamp <= liftMm) return "front";
     return openEnds ? "end" : "blocked";
   }
 }
 
-function leastFreeOf(lists: readonly BlockedHeights[]): number {
-  const busy = lists.filter((list) => list.bounds.length > 0);
-  if (busy.length === 0) return 0;
-  if (busy.length === 1) return busy[0]!.leastFree();
-  const all = new BlockedHeights();
-  for (const list of busy) all.addAll(list);
-  return all.leastFree();
+function leastFreeOf(a: BlockedHeights, b: BlockedHeights, c: BlockedHeights): number {
+  // A height that is free of one list alone need not be free of the others: take turns until all agree.
+  let height = 0;
+  for (;;) {
+    const next = Math.max(a.leastFree(height), b.leastFree(height), c.leastFree(height));
+    if (next === height || next === Infinity) return next;
+    height = next;
+  }
 }

@@ -28,6 +28,9 @@ export class SeatPieces {
   readonly startCut: Swing | undefined;
   private readonly cutTan: number;
   private readonly startX: number;
+  private readonly finishedX: number;
+  private readonly finishedCos: number;
+  private readonly finishedSin: number;
 
   constructor(readonly seat: Seat) {
     const { movingChain, clampedChain, thicknessMm: T, pivot, slideTan, slideTurn, sweepRad } = seat;
@@ -38,6 +41,9 @@ export class SeatPieces {
     this.sliding = tableSwing(0, slideTan, slideTurn, sweepRad);
     this.leafTurning = tableSwing(1, 0, 0, sweepRad);
     this.startX = seat.movingTangentX - pivot.x;
+    this.finishedX = this.startX + slideAt(seat, seat.angleRad);
+    this.finishedCos = Math.cos(seat.angleRad);
+    this.finishedSin = Math.sin(seat.angleRad);
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
     const half = Math.tan(sweepRad / 2);
@@ -56,10 +62,9 @@ export class SeatPieces {
 
   /** Lays the moving side down as at rest, or turned to the finished angle for taking the part out. */
   layMoving(finished: boolean): void {
-    const { seat } = this;
-    const x = this.startX + (finished ? slideAt(seat, seat.angleRad) : 0);
-    const [c, s] = finished ? [Math.cos(seat.angleRad), Math.sin(seat.angleRad)] : [1, 0];
-    this.moving.placeTurned(x, -seat.pivot.y, c, s);
+    const y = -this.seat.pivot.y;
+    if (finished) this.moving.placeTurned(this.finishedX, y, this.finishedCos, this.finishedSin);
+    else this.moving.placeTurned(this.startX, y, 1, 0);
   }
 
   /**

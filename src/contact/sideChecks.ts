@@ -37,7 +37,9 @@ export const WHOLE = JOINT | FLAT;
 export class SideChecks {
   readonly pieces: SeatPieces;
   readonly clamp: readonly SolidBody[];
-  readonly fixed: readonly (readonly [MemberName, SolidBody])[];
+  /** What stands still, and the name of each. */
+  readonly fixed: readonly SolidBody[];
+  readonly fixedNames: readonly MemberName[];
   readonly curve = makePairCurve();
   readonly meeting = new Meeting();
   readonly a: Features;
@@ -51,10 +53,11 @@ export class SideChecks {
   ) {
     this.pieces = new SeatPieces(seat);
     this.clamp = machine.clampAt(seat.noseSetbackMm);
-    this.fixed = [
-      ...this.clamp.map((body) => ["clamp", body] as const),
-      ["bed", machine.bed] as const,
-      ...machine.frame.map((body) => ["frame", body] as const),
+    this.fixed = [...this.clamp, machine.bed, ...machine.frame];
+    this.fixedNames = [
+      ...this.clamp.map(() => "clamp" as const),
+      "bed",
+      ...machine.frame.map(() => "frame" as const),
     ];
     [this.a, this.b] = [new Features(12, 12, 4), new Features(12, 12, 4)];
   }
@@ -64,7 +67,7 @@ export class SideChecks {
     const { pieces, a } = this;
     if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
     else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
-    for (const [member, body] of this.fixed) this.atRest(a, body, member, record);
+    for (let i = 0; i < this.fixed.length; i++) this.atRest(a, this.fixed[i]!, this.fixedNames[i]!, record);
     this.atRest(a, this.machine.leaf, "leaf", record);
     if (record.phiRad <= 0) return;
     if (side === "clamped") {
@@ -82,7 +85,9 @@ export class SideChecks {
   }
 
   private movingWithBrake(F: Features, swing: Swing, ridesLeaf: boolean, record: ContactRecord): void {
-    for (const [member, body] of this.fixed) this.swept(F, body.features, swing, member, "moving", 0, record);
+    for (let i = 0; i < this.fixed.length; i++) {
+      this.swept(F, this.fixed[i]!.features, swing, this.fixedNames[i]!, "moving", 0, record);
+    }
     if (ridesLeaf)
       this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);
   }
@@ -125,7 +130,8 @@ export class SideChecks {
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
   leafWithBrake(record: ContactRecord): void {
     const leaf = this.machine.leaf.features;
-    for (const [member, body] of this.fixed) {
+    for (let i = 0; i < this.fixed.length; i++) {
+      const [member, body] = [this.fixedNames[i]!, this.fixed[i]!];
       if (member === "frame") continue;
       if (record.phiRad > 0 && bordersOverlap(leaf, body.features, this.spot) && this.deep(leaf, body)) {
         this.note(record, 0, member, -1);

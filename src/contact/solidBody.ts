@@ -1,13 +1,13 @@
 /**
  * A fixed body of the brake made ready for the checks: its touchable features, its outline as short straight pieces
  * for loading, and whether a point lies inside. Coordinates from the leaf's pivot.
- * Pieces leave an arc by at most 0.001 mm, well inside the 0.01 mm by which the sheet's faces are drawn in.
+ * Pieces leave an arc by at most 0.004 mm, well inside the 0.01 mm by which the sheet's faces are drawn in.
  */
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { type Features, featuresOf } from "./features.ts";
 
-const PIECE_OFF_MM = 0.001;
+const PIECE_OFF_MM = 0.004;
 
 export class SolidBody {
   readonly features: Features;

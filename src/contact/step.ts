@@ -148,12 +148,12 @@ function handlingOf(
   finished: boolean,
   sidesOverlap: boolean,
 ): Handling {
-  const room = openRoom();
-  room.overlaps = sidesOverlap;
+  const [moving, clamped, zone] = [openRoom(), openRoom(), openRoom()];
+  zone.overlaps = sidesOverlap;
   for (let k = 0; k <= seat.movingChain.joints; k++)
-    loading.element("moving", k, formed.moving, finished, room);
+    loading.element("moving", k, formed.moving, finished, moving);
   for (let k = 0; k <= seat.clampedChain.joints; k++)
-    loading.element("clamped", k, formed.clamped, finished, room);
-  loading.bendZone(finished, room);
-  return loading.handling(room);
+    loading.element("clamped", k, formed.clamped, finished, clamped);
+  loading.bendZone(finished, zone);
+  return loading.handling(moving, clamped, zone);
 }

@@ -30,6 +30,13 @@ export class Strip {
   private yx = 0;
   private yy = 1;
   private mirrored = false;
+  // Where the last walk ended: the same element is often asked for several times in a row.
+  private walkedFlats = -1;
+  private walkedFormed = 0;
+  private walkedX = 0;
+  private walkedY = 0;
+  private walkedC = 1;
+  private walkedS = 0;
 
   constructor(
     readonly chain: Chain,
@@ -59,9 +66,23 @@ export class Strip {
 
   /** Walks to the end of flat `k` with the joints in `formed` made; −1 is the bend tangent line itself. */
   walkTo(k: number, formed: number): void {
-    this.x = this.y = this.s = 0;
-    this.c = 1;
-    for (let j = 0; j <= k; j++) this.step(j, j > 0 && ((formed >>> (j - 1)) & 1) === 1);
+    const nearer = k > 0 ? formed & ((1 << k) - 1) : 0;
+    if (this.walkedFlats !== k || this.walkedFormed !== nearer) {
+      this.x = this.y = this.s = 0;
+      this.c = 1;
+      for (let j = 0; j <= k; j++) this.step(j, j > 0 && ((nearer >>> (j - 1)) & 1) === 1);
+      this.walkedFlats = k;
+      this.walkedFormed = nearer;
+      this.walkedX = this.x;
+      this.walkedY = this.y;
+      this.walkedC = this.c;
+      this.walkedS = this.s;
+      return;
+    }
+    this.x = this.walkedX;
+    this.y = this.walkedY;
+    this.c = this.walkedC;
+    this.s = this.walkedS;
   }
 
   /** Walks on over element k: its joint, formed or flat, and flat k. */
