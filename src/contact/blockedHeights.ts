@@ -145,9 +145,9 @@ function arc(
  * right first; rising, one that faces up meets one that faces down. No other pairs need be looked at.
  */
 function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): void {
-  const minX = px1 < px2 ? px1 : px2;
-  const minY = py1 < py2 ? py1 : py2;
-  const maxY = py1 < py2 ? py2 : py1;
+  const minX = Math.min(px1, px2);
+  const minY = Math.min(py1, py2);
+  const maxY = Math.max(py1, py2);
   if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return;
   if (py1 > py2) {
     const { facingRight } = p.body;

@@ -118,8 +118,8 @@ export class Features {
     const inside = along1 <= 0 && along2 >= 0;
     const d1 = along1 * along1;
     const d2 = along2 * along2;
-    const near = inside ? Math.abs(off) : Math.sqrt(off * off + (d1 < d2 ? d1 : d2));
-    const far = Math.sqrt(off * off + (d1 < d2 ? d2 : d1));
+    const near = inside ? Math.abs(off) : Math.sqrt(off * off + Math.min(d1, d2));
+    const far = Math.sqrt(off * off + Math.max(d1, d2));
     this.segNear[i] = near;
     this.segFar[i] = far;
     if (near < this.near) this.near = near;

@@ -14,6 +14,7 @@ import { Meeting } from "./meeting.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
 import { makePairCurve } from "./pairCurve.ts";
 import { FLAT, JOINT, SeatPieces, type Side } from "./seatPieces.ts";
+import { leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SolidBody } from "./solidBody.ts";
 
 export type MemberName = "clamp" | "bed" | "frame" | "leaf" | "part";
@@ -46,12 +47,14 @@ export class SideChecks {
   readonly b: Features;
   private readonly found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
   private readonly spot: Spot = { x: 0, y: 0 };
+  private readonly leafLow: boolean;
 
   constructor(
     readonly seat: Seat,
     readonly machine: Machine,
   ) {
     this.pieces = new SeatPieces(seat);
+    this.leafLow = machine.leaf.features.maxY <= 1e-9;
     this.clamp = machine.clampAt(seat.noseSetbackMm);
     this.fixed = [...this.clamp, machine.bed, ...machine.frame];
     this.fixedNames = [
@@ -71,6 +74,8 @@ export class SideChecks {
     this.atRest(a, this.machine.leaf, "leaf", record);
     if (record.phiRad <= 0) return;
     if (side === "clamped") {
+      // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
+      if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
       this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", 0, record);
       return;
     }
@@ -85,8 +90,12 @@ export class SideChecks {
   }
 
   private movingWithBrake(F: Features, swing: Swing, ridesLeaf: boolean, record: ContactRecord): void {
+    const leading = leadingDirection(F, swing.maxSlide, 0) + swing.sweepRad;
+    const lowest = lowestDirection(F, swing.maxSlide);
     for (let i = 0; i < this.fixed.length; i++) {
-      this.swept(F, this.fixed[i]!.features, swing, this.fixedNames[i]!, "moving", 0, record);
+      const body = this.fixed[i]!;
+      if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
+      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", 0, record);
     }
     if (ridesLeaf)
       this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);

@@ -6,13 +6,20 @@
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { type Features, featuresOf } from "./features.ts";
+import { directionsOf } from "./sector.ts";
 
 const PIECE_OFF_MM = 0.004;
+
+/** By how much a direction may be off because arcs are taken as straight pieces; a body on the pivot has none there. */
+const ARC_BULGE_RAD = 0.01;
 
 export class SolidBody {
   readonly features: Features;
   /** x1, y1, x2, y2 of each straight piece, run with the material to the left. */
   readonly pieces: Float64Array;
+  /** Smallest and largest direction in which the body is seen from the pivot (sector.ts). */
+  readonly leastDirection: number;
+  readonly mostDirection: number;
   /** Those of the pieces that face right (run up), up (run left) and down (run right). */
   readonly facingRight: Float64Array;
   readonly facingUp: Float64Array;
@@ -41,6 +48,10 @@ export class SolidBody {
       const j = (i + 1) % n;
       this.pieces.set([corners[2 * i]!, corners[2 * i + 1]!, corners[2 * j]!, corners[2 * j + 1]!], 4 * i);
     }
+    const [least, most] = directionsOf(this.pieces);
+    // An arc bulges past its straight pieces: a hundredth of a radian is far more than that at any radius.
+    this.leastDirection = least - ARC_BULGE_RAD;
+    this.mostDirection = most + ARC_BULGE_RAD;
     this.facingRight = this.facing((_dx, dy) => dy > 0);
     this.facingUp = this.facing((dx) => dx < 0);
     this.facingDown = this.facing((dx) => dx > 0);

@@ -4,10 +4,10 @@
  * and shared by all sets that begin alike, so that 2·2^n elements a role do for all sets of all bends.
  */
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
-import type { Features } from "../contact/features.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
+import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
 
 const UNKNOWN = 0;
@@ -151,8 +151,8 @@ export class SideTable {
       near = Math.min(near, checks.a.near - FACE_INSET_MM);
       const slide = moving ? checks.pieces.turning.maxSlide : 0;
       angle = moving
-        ? Math.max(angle, largestDirection(checks.a, slide))
-        : Math.min(angle, smallestDirection(checks.a));
+        ? Math.max(angle, leadingDirection(checks.a, slide, FACE_INSET_MM))
+        : Math.min(angle, trailingDirection(checks.a, FACE_INSET_MM));
     }
     // Rounded to be safe on the side that asks for the exact check.
     this.angle[node] = moving ? angle + 1e-6 : angle - 1e-6;
@@ -170,21 +170,4 @@ function sameRoom(a: Room, b: Room): boolean {
 
 function sameHeights(a: readonly number[], b: readonly number[]): boolean {
   return a.length === b.length && a.every((bound, i) => bound === b[i]);
-}
-
-/** Largest direction of a piece seen from the pivot, from its box's corners; 2π where it winds behind and under. */
-function largestDirection(F: Features, slide: number): number {
-  // The faces are drawn in; the sheet itself reaches a little farther.
-  const minX = F.minX - slide - FACE_INSET_MM;
-  const [minY, maxY] = [F.minY - FACE_INSET_MM, F.maxY + FACE_INSET_MM];
-  if (minX >= 0) return maxY > 0 ? Math.atan2(maxY, minX) : 0;
-  return minY >= 0 ? Math.atan2(minY, minX) : 2 * Math.PI;
-}
-
-/** Smallest direction of a piece seen from the pivot, counted from 0 to 2π; −1 where it reaches in front and under. */
-function smallestDirection(F: Features): number {
-  const maxX = F.maxX + FACE_INSET_MM;
-  const [minY, maxY] = [F.minY - FACE_INSET_MM, F.maxY + FACE_INSET_MM];
-  if (maxX >= 0) return minY >= 0 ? Math.atan2(minY, maxX) : -1;
-  return maxY > 0 ? Math.atan2(maxY, maxX) : Math.PI;
 }
