@@ -25,7 +25,7 @@ const INSTALLED = [
 
 /** Candidates in order of preference. */
 async function executables(): Promise<string[]> {
-  const named = process.env["NOSEROOM_BROWSER"];
+  const named = process.env.NOSEROOM_BROWSER;
   if (named) return [named];
   const fromNpm = await packed.executablePath().catch(() => null);
   return [fromNpm, ...INSTALLED].filter((path): path is string => path !== null && existsSync(path));

@@ -1,8 +1,6 @@
 /**
  * A choice between a few words: radio buttons drawn as a row of tabs on shop paper, or a list when there are many.
  */
-import { useId } from "preact/hooks";
-
 export interface Option<T extends string> {
   readonly value: T;
   readonly words: string;
@@ -18,7 +16,7 @@ interface ChoiceProps<T extends string> {
 
 /** Two to four words side by side. */
 export function Choice<T extends string>({ label, options, value, onChoose, quiet }: ChoiceProps<T>) {
-  const name = useId();
+  const name = `choice-${label.replaceAll(" ", "-")}`;
   return (
     <fieldset class={`choice${quiet ? " quiet" : ""}`}>
       <legend>{label}</legend>
@@ -42,7 +40,7 @@ export function Choice<T extends string>({ label, options, value, onChoose, quie
 
 /** A list to pick from. */
 export function Pick<T extends string>({ label, options, value, onChoose }: ChoiceProps<T>) {
-  const id = useId();
+  const id = `pick-${label.replaceAll(" ", "-")}`;
   return (
     <div class="field pick">
       <label for={id}>{label}</label>

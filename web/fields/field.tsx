@@ -2,7 +2,7 @@
  * One figure of the job: label, box, the reading echoed below it, and one line that says what would be right.
  * What is typed is never changed by the page; a wrong figure stays as typed.
  */
-import { useId, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import { pathText } from "../../src/job/problem.ts";
 import { usePage } from "../page.ts";
 import { getAt, type JobFile, type KeyPath, type Typed } from "../store/jobFile.ts";
@@ -38,7 +38,7 @@ export function useProblem(path: KeyPath): string | null {
 
 export function Field({ label, path, kind, optional, unit, note, wide, through }: FieldProps) {
   const { store, snapshot } = usePage();
-  const id = useId();
+  const id = `field-${path.join("-")}`;
   const box = useRef<HTMLInputElement>(null);
   const value = through ? through.show(snapshot.file) : getAt(snapshot.file, path);
   const problem = useProblem(path);

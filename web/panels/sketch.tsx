@@ -79,7 +79,7 @@ export function Sketch({ file, marked }: { readonly file: JobFile; readonly mark
           </g>
         );
       })}
-      <text class="face" x={points[0]!.x} y={Math.min(HEIGHT - 4, points[0]!.y + 22)} text-anchor="start">
+      <text class="face" x={6} y={HEIGHT - 5} text-anchor="start">
         marked face on top of flat 1
       </text>
     </svg>

@@ -109,7 +109,7 @@ export function StagePanel() {
         {stageOpen ? "Fold the drawing" : "Open the drawing"}
       </button>
       <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box}>
-        <canvas ref={back} aria-hidden="true" />
+        <canvas ref={back} />
         <canvas
           ref={front}
           role="img"

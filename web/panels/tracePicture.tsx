@@ -66,7 +66,9 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
 
   return (
     <>
-      <div class="photo" tabIndex={0} role="region" aria-label="The photo, to be scrolled when enlarged">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: an enlarged photo must be scrolled with the keys too */}
+      <section class="photo" tabIndex={0} aria-label="The photo, to be scrolled when enlarged">
+        {/* biome-ignore lint/a11y/useSemanticElements: marks on a picture; a fieldset can't stand for an svg */}
         <svg
           ref={svg}
           viewBox={`0 0 ${width} ${height}`}
@@ -99,6 +101,7 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
           />
           {MODES.flatMap((of) =>
             marks[of].map((s, i) => (
+              // biome-ignore lint/a11y/useSemanticElements: there is no button element inside an svg
               <g
                 key={`${of}${i}`}
                 class={`trace-mark ${of}${of === mode ? " on" : ""}`}
@@ -123,7 +126,7 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
             )),
           )}
         </svg>
-      </div>
+      </section>
       <div class="row">
         <label class="leaf">
           <span>Enlarge</span>
