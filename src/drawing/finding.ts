@@ -43,12 +43,18 @@ export function leastMarks(scenes: readonly Scene[], least: LeastMoment | undefi
   ];
 }
 
+/** The points that a bend's picture is about. */
+export function findingPoints(step: StepAnswer): Point[] {
+  const pairs = step.contact ? [step.contact.point] : (step.clearancePoints ?? []);
+  return pairs.map(point);
+}
+
 /** Ground that names must leave free: around the cross and its words, or the dimension and its figure. */
 export function findingGround(step: StepAnswer, textMm: number): Outline[] {
-  const points = step.contact ? [step.contact.point] : (step.clearancePoints ?? []);
+  const points = findingPoints(step);
   if (points.length === 0) return [];
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
   const min = { x: Math.min(...xs) - 4 * textMm, y: Math.min(...ys) - 2 * textMm };
   const max = { x: Math.max(...xs) + 4 * textMm, y: Math.max(...ys) + 2 * textMm };
   return [rectangle(min, max)];

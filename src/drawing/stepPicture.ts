@@ -7,7 +7,14 @@ import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { LengthUnit } from "../units/length.ts";
-import { dashed, findingGround, findingMarks, type LeastMoment, leastMarks } from "./finding.ts";
+import {
+  dashed,
+  findingGround,
+  findingMarks,
+  findingPoints,
+  type LeastMoment,
+  leastMarks,
+} from "./finding.ts";
 import { labelPoint } from "./labelPoint.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
 import { rectangle } from "./polygon.ts";
@@ -83,7 +90,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   if (first === undefined || last === undefined) throw new RangeError("a step's picture needs a scene");
   const title = stepTitle(step, picture.bendCount);
   const outcome = outcomeSentence(step, units);
-  const { window, groundMm } = stepWindow(scenes, TEXT_SHARE);
+  const { window, groundMm } = stepWindow(scenes, TEXT_SHARE, findingPoints(step));
   const textMm = (window.max.x - window.min.x) * TEXT_SHARE;
 
   const ground = { min: window.min, max: { x: window.max.x, y: groundMm } };
