@@ -67,7 +67,14 @@ export class Features {
   cutSlideTurn = 0;
 
   constructor(segments: number, rounds: number, hollows: number) {
-    const f = (n: number) => new Float64Array(n);
+    // All of a body's figures in one buffer: a buffer for each would cost more than the checks themselves.
+    const store = new ArrayBuffer(8 * (8 * segments + 7 * rounds + 7 * hollows));
+    let at = 0;
+    const f = (n: number) => {
+      const view = new Float64Array(store, at, n);
+      at += 8 * n;
+      return view;
+    };
     [this.segX, this.segY, this.segUx, this.segUy] = [f(segments), f(segments), f(segments), f(segments)];
     [this.segLength, this.segOff, this.segNear, this.segFar] = [
       f(segments),
