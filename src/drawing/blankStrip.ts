@@ -8,6 +8,7 @@ import type { Mm } from "../units/quantity.ts";
 import { placeWords } from "./blankDrawing.ts";
 import type { Block } from "./block.ts";
 import type { Layer, Mark } from "./model.ts";
+import { sightLines } from "./sightLine.ts";
 import { spread } from "./spread.ts";
 
 const STRIP_HIGH_MM: Mm = 26;
@@ -45,10 +46,8 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
       ];
       const marks: Mark[] = [
         ...rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from })),
-        ...bends.flatMap((bend) => [
-          ...bend.tangents.map((placeMm) => upright("bendTangent", placeMm)),
-          upright("sightLine", bend.sightLine),
-        ]),
+        ...bends.flatMap((bend) => bend.tangents.map((placeMm) => upright("bendTangent", placeMm))),
+        ...sightLines(job, answer).map(({ atMm }) => upright("sightLine", atMm)),
         ...bendLabels(job, answer, x, top),
         ...flatLabels(answer, x, (top + bottom) / 2),
         width(job, answer, left, right, bottom),

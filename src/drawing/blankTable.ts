@@ -9,6 +9,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { Block } from "./block.ts";
 import { lengthFigure } from "./lengthWords.ts";
 import { pageTable } from "./pageTable.ts";
+import { sightLines } from "./sightLine.ts";
 import { angleWords, faceWords, throatWords } from "./stepWords.ts";
 
 /** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
@@ -46,7 +47,7 @@ function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[]
     `${bend.bend}`,
     `${turn} ${angleWords(angleDeg)}`,
     place(bend.tangents[0]),
-    place(bend.sightLine),
+    place(sightLines(job, answer)[bend.bend - 1]?.atMm ?? bend.sightLine),
     place(bend.tangents[1]),
     when,
   ];

@@ -12,6 +12,7 @@ import type { Drawing, Mark } from "./model.ts";
 import { placeInBox } from "./page.ts";
 import { paragraph, stack } from "./paragraph.ts";
 import { oneNoseSetback } from "./setUpWords.ts";
+import { sightLines } from "./sightLine.ts";
 import { drawStepPair } from "./stepPair.ts";
 import { angleWords, faceWords, outcomeSentence, throatWords } from "./stepWords.ts";
 
@@ -75,7 +76,7 @@ function rowSentences(job: Job, answer: Answer, stepIndex: number): readonly str
   const step = answer.order[stepIndex] as StepAnswer;
   const { units, part } = job;
   const throat = throatWords(step, part.bends.length);
-  const sight = answer.blank.bends.find((bend) => bend.bend === step.bend)?.sightLine;
+  const sight = sightLines(job, answer)[step.bend - 1]?.atMm;
   const stays =
     Math.abs(step.relaxesTo - step.reached) < 0.05 ? "" : `; relaxes to ${angleWords(step.relaxesTo)}`;
   const nose = oneNoseSetback(answer) ? [] : [`Nose ${placeWords(step.setback, units)} back.`];
