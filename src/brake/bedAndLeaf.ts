@@ -18,6 +18,7 @@ export function bedFault(corners: readonly Corner[]): BrakeFault | undefined {
   }
   return {
     key: "profile",
+    found: (say) => `a top at y = ${say(topY)} whose front edge is at x = ${say(frontX)}`,
     allowed: () =>
       "drawn with its top on y = 0 and its front top edge on (0, 0), the rest of the top at x less than 0",
   };
@@ -26,11 +27,16 @@ export function bedFault(corners: readonly Corner[]): BrakeFault | undefined {
 /** Fault of a leaf at rest, given the box around it. */
 export function leafFault(box: Box): BrakeFault | undefined {
   if (box.maxY > FRAME_SLACK_MM) {
-    return { key: "profile", allowed: () => "drawn at rest, with nothing above y = 0" };
+    return {
+      key: "profile",
+      found: (say) => `a leaf that reaches up to y = ${say(box.maxY)}`,
+      allowed: () => "drawn at rest, with nothing above y = 0",
+    };
   }
   if (box.maxX <= FRAME_SLACK_MM) {
     return {
       key: "profile",
+      found: (say) => `a leaf that ends at x = ${say(box.maxX)}`,
       allowed: () => "drawn at rest, its face in front of the bed at x greater than 0",
     };
   }

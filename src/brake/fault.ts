@@ -1,6 +1,6 @@
 /**
  * Why a brake can't be as it is described: which measure is at fault and what it may be, in a few words.
- * Lengths in the words are left to the caller's unit: `allowed` takes them through `say`.
+ * Lengths in the words are left to the caller's unit: the words take them through `say`.
  */
 import type { OutlineFault } from "../plane/fillet.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -11,6 +11,8 @@ export type SayLength = (lengthMm: Mm) => string;
 export interface BrakeFault {
   /** Key of the clamp's, bed's or leaf's description, as in the job file. */
   readonly key: string;
+  /** What is there instead, where the key's own value doesn't show it. */
+  readonly found?: (say: SayLength) => string;
   readonly allowed: (say: SayLength) => string;
 }
 

@@ -113,5 +113,10 @@ export function angleAt(reading: Reading, path: string, written: Written, range:
 
 /** Notes a fault of the brake's shape at the key that would have to change. */
 export function noteFault(reading: Reading, path: string, written: unknown, fault: BrakeFault): undefined {
-  refuse(reading, `${path}.${fault.key}`, written, fault.allowed(sayLimit(reading.units, "most")));
+  const say = sayLimit(reading.units, "most");
+  reading.problems.push({
+    path: `${path}.${fault.key}`,
+    found: fault.found?.(say) ?? foundText(written),
+    allowed: fault.allowed(say),
+  });
 }

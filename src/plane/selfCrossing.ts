@@ -42,7 +42,7 @@ export function selfCrossing(edges: readonly Edge[]): readonly [number, number] 
         if (neighbours || apart(boxes[i]!, boxes[j]!)) continue;
         if (edgesMeet(edges[i]!, edges[j]!)) return [i, j];
       }
-      if (inCell[inCell.length - 1] !== j) inCell.push(j);
+      inCell.push(j);
     }
   }
   return undefined;

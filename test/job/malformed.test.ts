@@ -56,6 +56,18 @@ describe("a malformed job file", () => {
     expect(problemsOf(many)).toHaveLength(20);
   });
 
+  it("says where a shape stands that is drawn in the wrong place", () => {
+    const leaf = put("brake.leaf.profile", [
+      [0, -10],
+      [25, -10],
+      [25, 5],
+      [0, 5],
+    ]);
+    expect(sentences(changed(leaf))).toEqual([
+      "brake.leaf.profile: found a leaf that reaches up to y = 5 mm; it should be drawn at rest, with nothing above y = 0.",
+    ]);
+  });
+
   it("counts flats, bends, steps and corners from 1 beside the path", () => {
     expect(sentences(changed(put("part.flats[2]", -3)))[0]).toMatch(
       /^part\.flats\[2\] \(flat 3\): found -3; it should be a length greater than 0/u,

@@ -13,6 +13,12 @@ function sidesOf(points: readonly Point[]): LineEdge[] {
   return points.map((from, i) => ({ kind: "line", from, to: points[(i + 1) % points.length]! }));
 }
 
+/** Time that this process itself has worked, so that a busy machine doesn't count. */
+function cpuMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 function crossesByLibrary(sides: readonly LineEdge[]): boolean {
   const segments = sides.map(
     ({ from, to }) => new Flatten.Segment(new Flatten.Point(from.x, from.y), new Flatten.Point(to.x, to.y)),
@@ -59,9 +65,9 @@ describe("selfCrossing", () => {
       });
     const points = wheel(1000);
     selfCrossing(sidesOf(wheel(400)));
-    const begin = performance.now();
+    const begin = cpuMs();
     expect(selfCrossing(sidesOf(points))).toBeUndefined();
-    expect(performance.now() - begin).toBeLessThan(50);
+    expect(cpuMs() - begin).toBeLessThan(50);
     const swapped = [...points];
     [swapped[500], swapped[502]] = [points[502]!, points[500]!];
     expect(selfCrossing(sidesOf(swapped))).toBeDefined();
@@ -73,9 +79,9 @@ describe("selfCrossing", () => {
       const reach = i % 2 === 0 ? 0.5 : 40;
       return { x: reach * Math.cos(angle), y: reach * Math.sin(angle) };
     });
-    const begin = performance.now();
+    const begin = cpuMs();
     expect(selfCrossing(sidesOf(spikes))).toBeUndefined();
-    expect(performance.now() - begin).toBeLessThan(1000);
+    expect(cpuMs() - begin).toBeLessThan(1000);
   });
 
   it("rounds five thousand corners of a comb with long teeth in under a second", () => {
@@ -89,9 +95,9 @@ describe("selfCrossing", () => {
       ];
     }).flat();
     const comb = [{ x: 0, y: 0 }, { x: 100, y: 0 }, ...teeth.slice(0, -1), { x: 0, y: 1 }];
-    const begin = performance.now();
+    const begin = cpuMs();
     const result = filletedOutline(comb);
-    expect(performance.now() - begin).toBeLessThan(1000);
+    expect(cpuMs() - begin).toBeLessThan(1000);
     expect(result.ok && result.outline.edges.length).toBeGreaterThan(9000);
   });
 });

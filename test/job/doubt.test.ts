@@ -1,0 +1,176 @@
+/**
+ * Doubtful readings against plain sampling: where the analysis says clear, no sampled mix of the doubts hits; where it
+ * names a worst mix, that mix hits when it is judged on its own. Samples come from a seeded generator, half of them
+ * with each reading at an end of its doubt, where trouble is likeliest. SAMPLES=10000 for the long run.
+ */
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { Machine } from "../../src/contact/machine.ts";
+import { judgeStep } from "../../src/contact/step.ts";
+import { check } from "../../src/job/check.ts";
+import { type DoubtAnswer, judgeDoubts } from "../../src/job/doubt.ts";
+import type { Job, OrderStep } from "../../src/job/job.ts";
+import { readJob } from "../../src/job/readJob.ts";
+
+const SAMPLES = Number(process.env.SAMPLES ?? 1000);
+
+const JOBS = [
+  "../../examples/cable-trough-bar.json",
+  "../../examples/hat-stiffener.json",
+  "../cases/u-square-pass.json",
+  "../cases/c-lips-thin-bar.json",
+  "../cases/z-finger45.json",
+] as const;
+
+function jobOf(path: string): Job {
+  const reading = readJob(readFileSync(new URL(path, import.meta.url), "utf8"));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return reading.job;
+}
+
+function orderOf(job: Job): readonly OrderStep[] {
+  return check(job).order.map(({ bend, clamped }) => ({ bend: bend - 1, clamped }));
+}
+
+/** Seeded generator, 0 up to 1 (mulberry32). */
+function generator(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+function hits(job: Job, order: readonly OrderStep[], offMm: readonly number[]): boolean {
+  const part = { ...job.part, flatsMm: job.part.flatsMm.map((flat, i) => flat + offMm[i]!) };
+  const machine = new Machine(job.brake, part.thicknessMm);
+  let bendsDone = 0;
+  return order.some(({ bend, clamped }) => {
+    const step = judgeStep(part, job.brake, bendsDone, bend, clamped, job.marginMm, machine);
+    bendsDone |= 1 << bend;
+    return step.verdict === "hits";
+  });
+}
+
+function sampledHits(
+  job: Job,
+  order: readonly OrderStep[],
+  doubtsMm: readonly number[],
+  seed: number,
+): number {
+  const next = generator(seed);
+  let found = 0;
+  for (let i = 0; i < SAMPLES; i += 1) {
+    const atEnds = i % 2 === 0;
+    const offMm = doubtsMm.map((doubt) => {
+      const share = atEnds ? Math.sign(next() - 0.5) : 2 * next() - 1;
+      return doubt * share;
+    });
+    if (hits(job, order, offMm)) found += 1;
+  }
+  return found;
+}
+
+describe.each(JOBS)("judgeDoubts of %s", (path) => {
+  const job = jobOf(path);
+  const order = orderOf(job);
+  const least = Math.min(...job.part.flatsMm);
+  const sizes = [0.02, 0.1, 0.25, 0.5, 1, 2, 4].filter((size) => size < least);
+  const answers = new Map<number, DoubtAnswer>();
+  for (const size of sizes) {
+    answers.set(
+      size,
+      judgeDoubts(
+        job,
+        order,
+        job.part.flatsMm.map(() => size),
+      ),
+    );
+  }
+
+  test("never says clear where a sample hits, at the largest doubt that it calls clear", () => {
+    const clear = sizes.filter((size) => answers.get(size)?.verdict === "clear");
+    if (clear.length === 0) {
+      // Tight as read already: then there is nothing that is called clear.
+      expect(check(job).verdict).not.toBe("clear");
+      return;
+    }
+    const doubts = job.part.flatsMm.map(() => Math.max(...clear));
+    expect(sampledHits(job, order, doubts, 4)).toBe(0);
+  });
+
+  test("a worst mix that it names is within the doubts and hits when judged on its own", () => {
+    const named = sizes.filter((size) => answers.get(size)?.worst != null);
+    for (const size of named) {
+      const { worst, verdict } = answers.get(size)!;
+      for (const off of worst!.offMm) expect(Math.abs(off)).toBeLessThanOrEqual(size + 1e-12);
+      expect(hits(job, order, worst!.offMm)).toBe(true);
+      expect(verdict).not.toBe("clear");
+    }
+  });
+
+  test("larger doubts never turn a hit into clear", () => {
+    const found = sizes.map((size) => answers.get(size)!.worst !== null);
+    expect(found).toEqual(found.toSorted((a, b) => Number(a) - Number(b)));
+  });
+});
+
+describe("judgeDoubts", () => {
+  // Closed form (no overbend, P = O): a square bar of thickness h under a channel of web W passes where T + h < W − T.
+  // The case has W = 10, T = 0.8128 and a bar that passes; a web shorter by more than what is to spare hits.
+  test("names the web of a channel as the reading that decides", () => {
+    const job = jobOf("../cases/u-square-pass.json");
+    const order = orderOf(job);
+    const web = job.part.flatsMm.map((_, i) => (i === 1 ? 1.5 : 0));
+    const answer = judgeDoubts(job, order, web);
+    expect(answer.verdict).toBe("tight");
+    expect(answer.deciding).toEqual([1]);
+    expect(answer.worst?.offMm[1]).toBeLessThan(0);
+    const flanges = job.part.flatsMm.map((_, i) => (i === 1 ? 0 : 0.1));
+    expect(judgeDoubts(job, order, flanges).worst).toBeNull();
+  });
+
+  test("a part that hits as read says so, and which reading alone would save it", () => {
+    const job = jobOf("../../examples/no-way.json");
+    const order = orderOf(job);
+    const answer = judgeDoubts(
+      job,
+      order,
+      job.part.flatsMm.map(() => 0.1),
+    );
+    expect(answer.verdict).toBe("hits");
+    expect(answer.worst?.offMm.every((off) => off === 0)).toBe(true);
+  });
+
+  test("no doubts: the verdict as read", () => {
+    const job = jobOf("../../examples/hat-stiffener.json");
+    const answer = judgeDoubts(
+      job,
+      orderOf(job),
+      job.part.flatsMm.map(() => 0),
+    );
+    expect(answer).toMatchObject({ verdict: check(job).verdict, worst: null, deciding: [], proved: true });
+  });
+
+  test("refuses doubts that don't go with the flats", () => {
+    const job = jobOf("../../examples/hat-stiffener.json");
+    const { flatsMm } = job.part;
+    expect(() => judgeDoubts(job, [], [0.1])).toThrow(RangeError);
+    expect(() =>
+      judgeDoubts(
+        job,
+        [],
+        flatsMm.map(() => -1),
+      ),
+    ).toThrow(RangeError);
+    expect(() =>
+      judgeDoubts(
+        job,
+        [],
+        flatsMm.map((flat) => flat),
+      ),
+    ).toThrow(RangeError);
+  });
+});
