@@ -20,11 +20,7 @@ export function Notices() {
                 Save its text
               </button>
             ) : null}
-            <button
-              type="button"
-              onClick={() => store.putAway(notice.id)}
-              aria-label={`Put this line away: ${notice.sentence.slice(0, 40)}`}
-            >
+            <button type="button" onClick={() => store.putAway(notice.id)}>
               Put away
             </button>
           </span>

@@ -1,0 +1,141 @@
+/**
+ * axe-core (WCAG 2.0 to 2.2, levels A and AA, and its good practices) finds nothing on any state of the page, in
+ * light and dark, on desktop and phone. The states are those that a person can bring about.
+ */
+import { readFileSync } from "node:fs";
+import type { Server } from "node:http";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { photoOfFinger } from "./photo.ts";
+import { openShop, press, settled, until, visit } from "./shop.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+interface Finding {
+  readonly id: string;
+  readonly nodes: readonly { readonly target: readonly unknown[]; readonly failureSummary?: string }[];
+}
+
+let browser: Browser;
+let server: Server;
+let address: string;
+
+beforeAll(async () => {
+  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
+
+async function findings(page: Page): Promise<string[]> {
+  const found = await page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run: (options: object) => Promise<{ violations: Finding[] }> };
+    };
+    return (await axe.run({ resultTypes: ["violations"] })).violations;
+  });
+  return found.map(
+    (f) => `${f.id}: ${f.nodes.map((n) => `${n.target.join(" ")} ${n.failureSummary ?? ""}`).join(" | ")}`,
+  );
+}
+
+/** Ways to bring the page into each of its states, one after another on one page. */
+const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
+  ["first visit", async () => {}],
+  [
+    "everything unfolded",
+    async (page) => {
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll("details")) fold.open = true;
+      });
+      const open = page.getByRole("button", { name: "Open the drawing" });
+      if (await open.isVisible()) await open.click();
+    },
+  ],
+  [
+    "leaf pulled past a contact",
+    async (page) => {
+      await page.getByRole("slider", { name: "Leaf" }).focus();
+      await page.keyboard.press("End");
+      await until(() => page.locator(".where").innerText(), /hatched metal/);
+    },
+  ],
+  [
+    "a dimension open on the drawing",
+    async (page) => {
+      await page.getByRole("button", { name: /^Flat 2 is / }).click();
+      await page.getByLabel(/^Flat 2, on the drawing/).waitFor();
+    },
+  ],
+  [
+    "a figure that can't be read",
+    async (page) => {
+      await page.getByLabel("Flat 1", { exact: true }).fill("about 3");
+      await until(() => page.locator(".answer").innerText(), /to put right/);
+    },
+  ],
+  [
+    "own metal, own order, brakes compared",
+    async (page) => {
+      await page.getByLabel("Flat 1", { exact: true }).fill("1/2");
+      await settled(page);
+      await page.getByLabel("Metal", { exact: true }).selectOption("own figures");
+      await settled(page);
+      await press(page, "Bend 2 earlier");
+      await settled(page);
+      await press(page, "This part on these brakes");
+      await page.locator(".still").nth(1).waitFor();
+    },
+  ],
+  [
+    "a clamp of own profile, tracing a photo",
+    async (page) => {
+      await page.getByRole("radio", { name: "Own profile" }).check();
+      const photo = await photoOfFinger(page);
+      await page.locator('input[type="file"][accept="image/*"]').setInputFiles({
+        name: "finger.png",
+        mimeType: "image/png",
+        buffer: photo.png,
+      });
+      await page.locator(".photo svg").waitFor();
+      await press(page, "Set a mark in the middle");
+      await page.locator(".trace-mark").waitFor();
+    },
+  ],
+  [
+    "a file that could not be read",
+    async (page) => {
+      await page
+        .locator('input[type="file"][accept*="json"]')
+        .setInputFiles({
+          name: "cut.json",
+          mimeType: "application/json",
+          buffer: Buffer.from('{"noseroom": 1, "par'),
+        });
+      await page.locator(".notice").first().waitFor();
+    },
+  ],
+];
+
+describe.each([
+  ["desktop, light", { ...DESKTOP, colorScheme: "light" }],
+  ["desktop, dark", { ...DESKTOP, colorScheme: "dark" }],
+  ["phone, light", { ...PHONE, colorScheme: "light" }],
+  ["phone, dark", { ...PHONE, colorScheme: "dark" }],
+] as const)("axe-core on a %s", (_name, options) => {
+  let page: Page;
+  beforeAll(async () => {
+    page = await visit(browser, { ...options, reducedMotion: "reduce" }, address);
+    await page.evaluate(AXE);
+  });
+  afterAll(() => page?.context().close());
+
+  it.each(STATES)("finds nothing: %s", async (_state, bring) => {
+    await bring(page);
+    await settled(page);
+    expect(await findings(page)).toEqual([]);
+  });
+});
