@@ -3,7 +3,7 @@
  * Lengths are written as the shop writes them: 64ths where the figure is one, else decimals fine to 0.0001 mm.
  * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
  */
-import { outsideBendSetback, insideBendSetback } from "../part/bendSetback.ts";
+import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import type { Change } from "../remedy/change.ts";
 import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";

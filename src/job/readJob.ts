@@ -26,7 +26,7 @@ export const DEFAULT_MARGIN_MM = 0.5;
 
 /**
  * Reads a job file's text.
- * @example readJob("{}") // { ok: false, problems: [{ path: "noseroom", found: "nothing", allowed: "1, …" }, …] }
+ * @example readJob("{}").problems[0].path // "noseroom"
  */
 export function readJob(text: string): JobRead {
   if (text.length > MOST_TEXT) {
@@ -41,10 +41,14 @@ export function readJob(text: string): JobRead {
   return shape.ok ? jobOf(shape.file) : shape;
 }
 
-/** A job file of the right shape made into a job, or what is wrong with its figures. */
-export function jobOf(file: JobFile): JobRead {
+/**
+ * A job file of the right shape made into a job, or what is wrong with its figures. `known` is another job read
+ * before: where both files share one brake (the same object), it is taken over as read.
+ */
+export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly job: Job }): JobRead {
   const reading: Reading = { units: file.units, problems: [] };
-  const brake = readBrake(reading, file.brake);
+  const sameBrake = known !== undefined && known.file.brake === file.brake;
+  const brake = sameBrake ? known.job.brake : readBrake(reading, file.brake);
   const asked = readPart(reading, file.part);
   const order = file.order && readOrder(reading, file.order, file.part.bends.length);
   const marginMm =

@@ -30,6 +30,8 @@ export interface Family {
   readonly change: (to: number) => Change;
   /** Flat or bend, counted from 1. */
   readonly index?: number;
+  /** What the figure is rounded to, where that is no matter of the user's unit. */
+  readonly grain?: number;
 }
 
 /** What the job file says of the clamp and the outlines of the engine no longer do. */
@@ -43,8 +45,8 @@ export interface ClampMeasures {
 
 /** Steps by which a limit is proved, and to which the closing in goes. */
 export const STEP: Readonly<Record<Family["measure"], number>> = { mm: 0.05, deg: 0.25 };
-export const TOLERANCE: Readonly<Record<Family["measure"], number>> = { mm: 0.001, deg: 0.005 };
-export const FIRST: Readonly<Record<Family["measure"], number>> = { mm: 0.25, deg: 1 };
+export const TOLERANCE: Readonly<Record<Family["measure"], number>> = { mm: 0.005, deg: 0.02 };
+export const FIRST: Readonly<Record<Family["measure"], number>> = { mm: 0.5, deg: 1 };
 
 const LEAST_FLAT_MM: Mm = 2;
 const MOST_WIDER_MM: Mm = 40;
@@ -86,7 +88,7 @@ function settings({ part, brake }: Trial): Family[] {
 }
 
 function bendsLeftOpen({ part }: Trial): Family[] {
-  return part.bends.map(({ angleDeg }, i) => ({
+  return part.bends.map(({ angleDeg, overbendDeg }, i) => ({
     kind: "leaveOpen",
     measure: "deg",
     base: angleDeg,
@@ -94,6 +96,8 @@ function bendsLeftOpen({ part }: Trial): Family[] {
     most: MOST_OPEN * angleDeg,
     change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
     index: i + 1,
+    // Whole degrees of the leaf, which is what the person reads.
+    grain: angleDeg / overbendDeg,
   }));
 }
 
@@ -161,6 +165,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
 
 /** Inch shops mark 64ths, metric ones half millimetres; angles are read in half degrees. */
 export function grainOf(family: Family, units: LengthUnit): number {
+  if (family.grain !== undefined) return family.grain;
   if (family.measure === "deg") return 0.5;
   return units === "in" ? MM_PER_INCH / 64 : 0.5;
 }

@@ -3,7 +3,6 @@
  * Every one is run again on the changed job before it is offered, with the figure rounded for the shop.
  * Bound: up to SEARCHED bends all orders are tried at each size; beyond, the order that got furthest, with either end.
  */
-import type { Step } from "../contact/step.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Change, OrderedBend, Trial, Tryout } from "./change.ts";
 import { costOf } from "./cost.ts";
@@ -17,7 +16,7 @@ import {
   safeFigures,
   TOLERANCE,
 } from "./family.ts";
-import { folds, type Outcome, outcomeOf } from "./folds.ts";
+import { folds, type Machines, type Outcome, outcomeOf } from "./folds.ts";
 import { type Goal, otherHandling, otherSides, reaches } from "./handling.ts";
 import { smallestPassing } from "./limit.ts";
 import type { Way, WayKind } from "./way.ts";
@@ -34,9 +33,9 @@ export interface Situation {
   readonly own?: readonly OrderedBend[];
   /** The order that the check of the job came to, as far as it got. */
   readonly reached: readonly OrderedBend[];
-  readonly verdict: Step["verdict"];
   readonly goal: Goal;
   readonly tryout: Tryout;
+  readonly machines: Machines;
   readonly units: LengthUnit;
 }
 
@@ -131,7 +130,7 @@ function isSearched({ trial }: Situation): boolean {
 function passesWith(situation: Situation, changes: readonly Change[]): boolean {
   const trial = situation.tryout(changes);
   if (!trial) return false;
-  if (isSearched(situation)) return folds(trial, situation.goal.leastMm);
+  if (isSearched(situation)) return folds(trial, situation.goal.leastMm, situation.machines);
   return otherSides(trial, sequenceOf(situation), situation.goal) !== undefined;
 }
 

@@ -3,6 +3,7 @@
  * Depth first over sets of bends with the search's own tables, stopping at the first whole order: the same yes or no
  * as sequence/search.ts, exact, without its count and rank.
  */
+import type { Brake } from "../brake/brake.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStep, type Step } from "../contact/step.ts";
 import { seatFor } from "../motion/seat.ts";
@@ -13,12 +14,24 @@ import { SeatTable } from "../sequence/seatTable.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
 
+/** Keeps the brake made ready for the checks while only the part changes. */
+export class Machines {
+  private last: { readonly machine: Machine; readonly thicknessMm: Mm } | undefined;
+
+  of(brake: Brake, thicknessMm: Mm): Machine {
+    if (this.last?.machine.brake === brake && this.last.thicknessMm === thicknessMm) return this.last.machine;
+    const machine = new Machine(brake, thicknessMm);
+    this.last = { machine, thicknessMm };
+    return machine;
+  }
+}
+
 const ENDS: readonly End[] = ["start", "end"];
 
 /** Whether there is an order with every clearance at least `leastMm`; 0 asks for no contact only. */
-export function folds({ part, brake }: Trial, leastMm: Mm): boolean {
+export function folds({ part, brake }: Trial, leastMm: Mm, machines = new Machines()): boolean {
   const n = part.bends.length;
-  const machine = new Machine(brake, part.thicknessMm);
+  const machine = machines.of(brake, part.thicknessMm);
   const seats: (SeatTable | undefined)[] = [];
   const seatOf = (bend: number, end: 0 | 1): SeatTable => {
     const known = seats[2 * bend + end];

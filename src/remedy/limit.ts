@@ -19,7 +19,7 @@ export interface LimitSearch {
 }
 
 /** Each step of the scan is so much wider than the one before. */
-const WIDENING = 1.7;
+const WIDENING = 2;
 
 /**
  * Size of the smallest passing change found, or undefined.

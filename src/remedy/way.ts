@@ -1,7 +1,7 @@
 /**
  * A way out: changes to a job, how it comes out with them, and the limit that was found. Proved, never guessed.
  */
-import type { Deg, Mm } from "../units/quantity.ts";
+import type { Mm } from "../units/quantity.ts";
 import type { Change, OrderedBend } from "./change.ts";
 import type { FamilyKind } from "./family.ts";
 
@@ -23,8 +23,8 @@ export interface Way {
   readonly index?: number;
   readonly changes: readonly Change[];
   /** The figure as it is, and as it should be. */
-  readonly from?: Mm | Deg;
-  readonly to?: Mm | Deg;
+  readonly from?: number;
+  readonly to?: number;
   readonly limit?: Limit;
   readonly verdict: "clear" | "tight";
   readonly clearanceMm: Mm | null;

@@ -1,0 +1,115 @@
+/**
+ * Ways out of a job that does not fold, or folds only just: the smallest changes that the engine has proved.
+ * Joins the remedies to the job file: each size tried is the file changed, read anew and run again.
+ */
+import type { OrderedBend, Tryout } from "../remedy/change.ts";
+import type { ClampMeasures } from "../remedy/family.ts";
+import { fillerThickness } from "../remedy/filler.ts";
+import { findWays, type Situation } from "../remedy/findWays.ts";
+import { Machines } from "../remedy/folds.ts";
+import type { Way } from "../remedy/way.ts";
+import { parseLength } from "../units/length.ts";
+import type { Answer, StepAnswer } from "./answer.ts";
+import { changedFile } from "./changeFile.ts";
+import type { Job } from "./job.ts";
+import { jobOf } from "./readJob.ts";
+import type { JobFile } from "./schema.ts";
+import type { FileChange, Remedy, WayOut } from "./wayOut.ts";
+import { limitWords, waySentence } from "./wayWords.ts";
+
+/**
+ * The file as it is with the changes of a way out. `job` is what the unchanged file reads as.
+ * @example applied(file, job, way.changes) // a job file to check, show or save
+ */
+export function applied(file: JobFile, job: Job, changes: readonly FileChange[]): JobFile {
+  return changes.reduce(
+    (so, change) =>
+      change.kind === "brake" ? { ...so, brake: change.brake } : changedFile(so, job, [change]),
+    file,
+  );
+}
+
+/**
+ * Ways out, cheapest first; empty for a job that is clear. Where nothing helps, one entry of kind "none" says why.
+ * @example waysOut(file, job, check(job))[0]?.sentence // "Take 3/32 in off flat 1: folds, 0.021 in to spare."
+ */
+export function waysOut(file: JobFile, job: Job, answer: Answer): Remedy[] {
+  if (answer.verdict === "clear") return [];
+  const ways = findWays(situationOf(file, job, answer)).map((way) => wayOut(job, way));
+  if (ways.length > 0 || answer.verdict === "tight") return ways;
+  return [{ kind: "none", sentence: whyNothingHelps(answer) }];
+}
+
+function situationOf(file: JobFile, job: Job, answer: Answer): Situation {
+  const tryout: Tryout = (changes) => {
+    const read = jobOf(changedFile(file, job, changes), { file, job });
+    return read.ok ? read.job : undefined;
+  };
+  const orderOf = ({ bend, clamped }: StepAnswer): OrderedBend => ({ bend, clamped });
+  return {
+    trial: job,
+    clamp: clampMeasures(file),
+    ...(job.order && { own: job.order.map(({ bend, clamped }) => ({ bend: bend + 1, clamped })) }),
+    reached: answer.order.map(orderOf),
+    goal: { marginMm: job.marginMm, leastMm: answer.verdict === "tight" ? job.marginMm : 0 },
+    tryout,
+    machines: new Machines(),
+    units: job.units,
+  };
+}
+
+function clampMeasures({ brake: { clamp }, units }: JobFile): ClampMeasures {
+  const mm = (written: number | string) => parseLength(written, units) ?? 0;
+  if (clamp.type === "profile") return { type: "profile", noseAngleDeg: 90, topRadiusMm: 0, heightMm: 0 };
+  return {
+    type: clamp.type,
+    noseAngleDeg: Number.parseFloat(String(clamp.noseAngle ?? 90)),
+    topRadiusMm: mm(clamp.topRadius ?? 0),
+    heightMm: mm(clamp.type === "finger" ? clamp.height : clamp.thickness),
+  };
+}
+
+function wayOut(job: Job, way: Way): WayOut {
+  const leftOpen = leftOpenOf(job, way);
+  const because = limitWords(way, job.units);
+  return {
+    kind: way.kind,
+    sentence: waySentence(job, way, leftOpen),
+    ...(because !== undefined && { because }),
+    changes: way.changes,
+    verdict: way.verdict,
+    clearance: way.clearanceMm,
+    order: way.order,
+    cost: way.cost,
+    ...(way.index !== undefined && { index: way.index }),
+    ...(way.from !== undefined && { from: way.from }),
+    ...(way.to !== undefined && { to: way.to }),
+    ...(way.limit && { limit: way.limit }),
+    ...(leftOpen && { leftOpen }),
+  };
+}
+
+function leftOpenOf({ part }: Job, { kind, index, to }: Way): WayOut["leftOpen"] {
+  const bend = index === undefined ? undefined : part.bends[index - 1];
+  if (kind !== "leaveOpen" || bend === undefined || index === undefined || to === undefined) return undefined;
+  return {
+    leafTo: (bend.overbendDeg * to) / bend.angleDeg,
+    toClose: bend.angleDeg - to,
+    filler: fillerThickness(part, index - 1) ?? null,
+  };
+}
+
+/** Why no change of one figure helps, from what stops the bend. */
+function whyNothingHelps(answer: Answer): string {
+  const start = "No small change lets it fold";
+  const blocked = answer.order.find((step) => step.verdict === "hits");
+  if (blocked?.contact?.member === "part") {
+    return `${start}: at bend ${blocked.bend} the ${blocked.contact.part} must pass through the part itself, which no brake changes.`;
+  }
+  if (blocked?.contact) {
+    const { part, member } = blocked.contact;
+    const what = part === "leaf" ? `the leaf meets the ${member}` : `the ${part} meets the ${member}`;
+    return `${start}: at bend ${blocked.bend} ${what}, and neither a flat, an angle nor the clamp changed by itself clears it.`;
+  }
+  return `${start}: neither a flat, an angle nor the clamp changed by itself clears it.`;
+}
