@@ -101,25 +101,25 @@ function firstBetween(
   return firstBetween(pair, middle, b, room, roomB, finest);
 }
 
-/** First angle in [0, endPhi] at which the pair overlaps. */
-export function firstOverlap(pair: Pair, endPhi: number, finest = FINEST): number | null {
-  const start = roomAt(pair, 0);
-  if (start < 0) return 0;
+/** First angle in [from, endPhi] at which the pair overlaps. */
+export function firstOverlap(pair: Pair, endPhi: number, finest = FINEST, from = 0): number | null {
+  const start = roomAt(pair, from);
+  if (start < 0) return from;
   if (pair.speed(endPhi) === 0) return null;
-  return firstBetween(pair, 0, endPhi, start, roomAt(pair, endPhi), finest);
+  return firstBetween(pair, from, endPhi, start, roomAt(pair, endPhi), finest);
 }
 
-/** First contact of the bend, or null. */
-export function firstContact(stage: Stage, alone: LeafAlone): Contact | null {
+/** First contact of the bend from leaf angle `from` on, or null. */
+export function firstContact(stage: Stage, alone: LeafAlone, from = 0): Contact | null {
   const pairs = contactPairs(stage);
   let least = Infinity;
   let member: Member = "part";
   for (const pair of pairs) {
-    const phi = firstOverlap(pair, Math.min(least, stage.endPhi));
+    const phi = firstOverlap(pair, Math.min(least, stage.endPhi), FINEST, from);
     if (phi === null || phi >= least) continue;
     least = phi;
     member = pair.member;
-    if (least === 0) break;
+    if (least === from) break;
   }
   const byLeaf = (["bed", "clamp"] as const).map((body) => ({
     body,

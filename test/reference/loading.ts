@@ -99,12 +99,19 @@ function leastRise(barred: Barred): number {
   return rise <= barred.free + HAIR ? rise : Infinity;
 }
 
+/** Whether the seated sheet overlaps the brake with its leaf at rest. */
+export function overlapsBrake(stage: Stage, seated: readonly Shape[]): boolean {
+  const { machine, clamp } = stage;
+  const bodies = [machine.bed, machine.leaf, ...machine.frame, ...clamp];
+  const meets = (a: Shape, b: Shape) => separation(a, false, b, false) <= 0 && overlaps(a, b);
+  return seated.some((piece) => bodies.some((body) => meets(piece, body)));
+}
+
 /** How the seated sheet (pieces in the section frame, faces inset) comes in or out with the leaf at rest. */
-export function handlingOf(stage: Stage, seated: readonly Shape[]): Handling {
+export function handlingOf(stage: Stage, seated: readonly Shape[], seatedOverlaps: boolean): Handling {
+  if (seatedOverlaps) return "blocked";
   const { machine, clamp } = stage;
   const below = [machine.bed, machine.leaf, ...machine.frame];
-  const meets = (a: Shape, b: Shape) => separation(a, false, b, false) <= 0 && overlaps(a, b);
-  if (seated.some((piece) => [...below, ...clamp].some((body) => meets(piece, body)))) return "blocked";
   const partRise = leastRise(barredBy(seated, below, 1));
   if (partRise <= machine.lift + HAIR) {
     const clampRise = leastRise(barredBy(seated, clamp, -1));

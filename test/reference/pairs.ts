@@ -6,7 +6,7 @@ import { chainOf, type Piece } from "./chain.ts";
 import { type Machine, machineOf } from "./machine.ts";
 import { isConvex } from "./overlap.ts";
 import type { PlainJob, State } from "./plainJob.ts";
-import { Motion, straightLead } from "./pose.ts";
+import { Motion, nearBend } from "./pose.ts";
 import { placed, type Shape } from "./shape.ts";
 import { noseSetbackOf, type Sheet, sheetOf } from "./sheet.ts";
 
@@ -82,7 +82,7 @@ function reachOf(shape: Shape, x: number, y: number): number {
 export function movingAgainst(stage: Stage, i: number, still: Shape, member: Member): Pair {
   const { motion, movingPieces } = stage;
   const piece = movingPieces[i]!;
-  const onFace = i < straightLead(movingPieces);
+  const onFace = i < nearBend(movingPieces);
   const slideMost = Math.max(Math.abs(motion.slide(0)), Math.abs(motion.slide(stage.endPhi)));
   const reach = reachOf(piece.shape, 0, 0) + slideMost + motion.bend.setbackOut;
   return {
@@ -101,7 +101,7 @@ export function movingAgainst(stage: Stage, i: number, still: Shape, member: Mem
 export function movingAgainstLeaf(stage: Stage, i: number): Pair {
   const { motion, movingPieces, machine } = stage;
   const piece = movingPieces[i]!;
-  const onFace = i < straightLead(movingPieces);
+  const onFace = i < nearBend(movingPieces);
   return {
     member: "leaf",
     at: (phi) => motion.onLeaf(piece.shape, phi, onFace),

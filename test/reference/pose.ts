@@ -3,7 +3,7 @@
  * d(φ) = BA − SB + 2(r+T)·tan(φ/2) − φ(r+kT) + a(θ) − a(φ) from it, along the leaf face. Closed formulas, exact.
  */
 import { type Piece, zoneOf } from "./chain.ts";
-import { mirrored, placed, type Shape } from "./shape.ts";
+import { mirrored, placed, rightOf, type Shape } from "./shape.ts";
 import { apexAt, type Sheet, type SheetBend } from "./sheet.ts";
 
 /** The motion of one bend: what the pieces of both sides do while the leaf swings. Angles in radians. */
@@ -39,15 +39,10 @@ export class Motion {
   /** A moving piece seen from the leaf at rest, in the section frame; what the bend zone takes is cut off. */
   onLeaf(shape: Shape, phi: number, onFace: boolean): Shape | null {
     const reach = this.slide(phi);
-    const out = placed(shape, 0, reach, 0);
     const from = (this.bend.radius + this.sheet.thickness) * Math.tan(phi / 2);
-    if (onFace && reach < from) {
-      if (out[2]! <= from) return null;
-      for (let i = 0; i < out.length; i += 2) out[i] = Math.max(out[i]!, from);
-    }
-    const apexOnLeaf = this.pivot[0] - this.pivot[1] * Math.tan(phi / 2);
-    for (let i = 0; i < out.length; i += 2) out[i] = out[i]! + apexOnLeaf;
-    return out;
+    const whole = placed(shape, 0, reach, 0);
+    const left = onFace && reach < from ? rightOf(whole, from) : whole;
+    return left === null ? null : placed(left, 0, this.pivot[0] - this.pivot[1] * Math.tan(phi / 2), 0);
   }
 
   /** The leaf's own motion: the section at rest turned by φ about the pivot. */
@@ -99,8 +94,8 @@ export class Motion {
   }
 }
 
-/** How many leading pieces lie on the leaf face in one straight stretch from the bend. */
-export function straightLead(pieces: readonly Piece[]): number {
+/** How many leading pieces the bend zone may cut into: the straight stretch from the bend, and the bend that ends it. */
+export function nearBend(pieces: readonly Piece[]): number {
   const first = pieces.findIndex((piece) => piece.kind === "bend");
-  return first < 0 ? pieces.length : first;
+  return first < 0 ? pieces.length : first + 1;
 }

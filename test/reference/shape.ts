@@ -82,6 +82,18 @@ export function mirrored(shape: Shape): Shape {
   return out;
 }
 
+/** What of the shape lies at or right of x = `from`, or null. */
+export function rightOf(shape: Shape, from: number): Shape | null {
+  const out: number[] = [];
+  for (let i = 0; i < shape.length; i += 2) {
+    const j = (i + 2) % shape.length;
+    const [ax, ay, bx, by] = [shape[i]!, shape[i + 1]!, shape[j]!, shape[j + 1]!];
+    if (ax >= from) out.push(ax, ay);
+    if (ax >= from !== bx >= from) out.push(from, ay + ((by - ay) * (from - ax)) / (bx - ax));
+  }
+  return out.length < 6 ? null : Float64Array.from(out);
+}
+
 /** Smallest box round the shape: [xmin, ymin, xmax, ymax]. */
 export function boxOf(shape: Shape): [number, number, number, number] {
   let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
