@@ -1,16 +1,21 @@
 /**
- * The docstring examples of units, metal, part (bends) and blank, run: `@example expression // value`.
+ * The docstring examples of the rooms named below, run: `@example expression // value`.
  * Numbers to 9 figures; the value may itself be an expression. Scope: every export of those files.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 
-const rooms = ["units", "metal", "part", "blank"];
+const rooms = ["units", "plane", "metal", "part", "blank"];
 const source = new URL("../src/", import.meta.url);
 const files = rooms.flatMap((room) =>
   readdirSync(new URL(`${room}/`, source))
     .filter((file) => file.endsWith(".ts"))
     .map((file) => `${room}/${file}`),
+);
+// Of brake and job the files whose examples need no job at hand.
+files.push(
+  ...["bar", "finger", "noseSetback"].map((file) => `brake/${file}.ts`),
+  ...["problem", "reading", "readJob", "jsonText"].map((file) => `job/${file}.ts`),
 );
 const examples = files.flatMap((file) =>
   readFileSync(new URL(file, source), "utf8")

@@ -15,7 +15,10 @@ export interface BarMeasures {
   readonly holder?: Holder;
 }
 
-/** @example barClamp({ thicknessMm: 8, depthMm: 45, noseRadiusMm: 0.8, topRadiusMm: 0.8 }) */
+/**
+ * The bar as a clamp; a fault where its measures don't go together.
+ * @example barClamp({ thicknessMm: 8, depthMm: 45, noseRadiusMm: 0.8, topRadiusMm: 0.8 }).clamp.noseAngleDeg // 90
+ */
 export function barClamp(bar: BarMeasures): ClampResult {
   const { thicknessMm, depthMm, noseRadiusMm, noseAngleDeg = 90, topRadiusMm = 0, holder } = bar;
   return frontedClamp({

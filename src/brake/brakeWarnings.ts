@@ -18,7 +18,7 @@ const SHARED_MM2 = 0.1;
 
 /**
  * Remarks on the brake alone, for a sheet of the given thickness.
- * @example brakeWarnings(brake, 0.8, (mm) => `${mm} mm`) // ["The clamp doesn't lift, …"]
+ * @example brakeWarnings(brake, 0.8, (mm) => `${mm} mm`)
  */
 export function brakeWarnings(brake: Brake, thicknessMm: Mm, say: SayLength): string[] {
   const warnings: string[] = [];

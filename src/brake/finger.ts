@@ -15,7 +15,10 @@ export interface FingerMeasures {
   readonly holder?: Holder;
 }
 
-/** @example fingerClamp({ noseAngleDeg: 45, noseRadiusMm: 0.8, heightMm: 25, footDepthMm: 40 }) */
+/**
+ * The finger as a clamp; a fault where its measures don't go together.
+ * @example fingerClamp({ noseAngleDeg: 45, noseRadiusMm: 1, heightMm: 50, footDepthMm: 40 }).fault.key // "height"
+ */
 export function fingerClamp(finger: FingerMeasures): ClampResult {
   const { noseAngleDeg, noseRadiusMm, heightMm, footDepthMm, topRadiusMm = 0, holder } = finger;
   return frontedClamp({

@@ -16,8 +16,7 @@ export function apexX(pivot: Point, phiRad: Rad): Mm {
 
 /**
  * Nose setback that forms the asked inside radius.
- * @example
- * automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRadiusMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
+ * @example automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRadiusMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
  */
 export function automaticNoseSetback(of: {
   readonly insideRadiusMm: Mm;

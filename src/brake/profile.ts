@@ -11,7 +11,10 @@ import type { ClampResult } from "./frontedClamp.ts";
 /** How far a drawn shape may be off the frame it is drawn in: what a shop measures, not what a file rounds. */
 export const FRAME_SLACK_MM: Mm = 0.01;
 
-/** @example profileClamp({ noseRadiusMm: 0.6, outlines: [bar, holder] }) */
+/**
+ * The shape as a clamp; a fault where it is drawn in another place.
+ * @example profileClamp({ noseRadiusMm: 0.6, outlines: [bar, holder] })
+ */
 export function profileClamp(profile: {
   readonly noseRadiusMm: Mm;
   readonly outlines: readonly Outline[];

@@ -8,7 +8,10 @@ import { foundText, type Problem } from "./problem.ts";
 /** A job nests seven deep. */
 const DEEPEST = 20;
 
-/** The first fault of the text, or undefined where JSON.parse will take it. */
+/**
+ * The first fault of the text, or undefined where JSON.parse will take it.
+ * @example jsonFault("[1, 2").found // "the end of the text at line 1, column 6"
+ */
 export function jsonFault(text: string): Problem | undefined {
   try {
     new JsonWalk(text).whole();

@@ -22,9 +22,7 @@ const COUNTED: readonly (readonly [RegExp, string])[] = [
 
 /**
  * The problem in one sentence.
- * @example
- * problemSentence({ path: "part.flats[2]", found: "-3", allowed: "a length greater than 0" })
- * // "part.flats[2] (flat 3): found -3; it should be a length greater than 0."
+ * @example problemSentence({ path: "order[1].bend", found: "0", allowed: "1 or 2" }) // "order[1].bend (step 2): found 0; it should be 1 or 2."
  */
 export function problemSentence(problem: Problem): string {
   const where = problem.path === "" ? "The job file" : `${problem.path}${inWords(problem.path)}`;

@@ -10,7 +10,7 @@ type Json = string | number | boolean | null | undefined | readonly Json[] | { r
 /** What fits within this width stays on one line. */
 const WIDTH = 100;
 
-/** The file's text, ending with a line end. @example readJob(writeJob(file)) // ok, with the same job */
+/** The file's text, ending with a line end. @example readJob(writeJob(file)) */
 export function writeJob(file: JobFile): string {
   // Holding a file against the schema hands its keys back in the schema's order.
   const shape = shapeOf(file);

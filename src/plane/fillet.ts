@@ -41,8 +41,7 @@ interface Rounded {
 
 /**
  * Outline of a closed polygon, corners rounded as given. The last corner joins the first; don't repeat it.
- * @example
- * filletedOutline([{ x: 0, y: 0 }, { x: 4, y: 0, radius: 1 }, { x: 4, y: 3 }]) // three lines and one arc
+ * @example filletedOutline([{ x: 0, y: 0 }, { x: 4, y: 0, radius: 1 }, { x: 4, y: 3 }]).outline.edges.length // 4
  */
 export function filletedOutline(corners: readonly Corner[]): OutlineResult {
   const count = corners.length;
