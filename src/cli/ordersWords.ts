@@ -18,7 +18,7 @@ function grouped(count: number | bigint): string {
   return String(count).replace(/\B(?=(?:\d{3})+$)/gu, ",");
 }
 
-/** @example ordersSentence(job, answer) // "3 of the 48 orders work; this is the best of them." */
+/** @example ordersSentence(job, answer) // "2 of the 8 orders work; this one is the best." */
 export function ordersSentence(job: Job, answer: Answer): string {
   const all = allOrders(job.part.bends.length);
   const viable = BigInt(answer.viableOrders);
