@@ -118,18 +118,21 @@ describe.each(JOBS)("judgeDoubts of %s", (path) => {
 });
 
 describe("judgeDoubts", () => {
-  // Closed form (no overbend, P = O): a square bar of thickness h under a channel of web W passes where T + h < W − T.
-  // The case has W = 10, T = 0.8128 and a bar that passes; a web shorter by more than what is to spare hits.
-  test("names the web of a channel as the reading that decides", () => {
+  // Closed form (pivot on the edge, no overbend): a square bar of thickness h passes under a channel of web W where
+  // T + h < W − T. The case has W = 15, T = 0.8, h = 10: 3.4 to spare, less a tenth at most where its radii meet.
+  test("names the web of a channel as the reading that decides, from the closed form's limit on", () => {
     const job = jobOf("../cases/u-square-pass.json");
     const order = orderOf(job);
-    const web = job.part.flatsMm.map((_, i) => (i === 1 ? 1.5 : 0));
-    const answer = judgeDoubts(job, order, web);
+    const onlyWeb = (doubt: number) => job.part.flatsMm.map((_, i) => (i === 1 ? doubt : 0));
+    expect(judgeDoubts(job, order, onlyWeb(3.3))).toMatchObject({
+      verdict: "clear",
+      worst: null,
+      deciding: [],
+    });
+    const answer = judgeDoubts(job, order, onlyWeb(3.45));
     expect(answer.verdict).toBe("tight");
     expect(answer.deciding).toEqual([1]);
-    expect(answer.worst?.offMm[1]).toBeLessThan(0);
-    const flanges = job.part.flatsMm.map((_, i) => (i === 1 ? 0 : 0.1));
-    expect(judgeDoubts(job, order, flanges).worst).toBeNull();
+    expect(answer.worst?.offMm).toEqual([0, -3.45, 0]);
   });
 
   test("a part that hits as read says so, and which reading alone would save it", () => {
