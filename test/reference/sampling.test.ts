@@ -139,7 +139,7 @@ it("bars a slide where the swept sheet meets the brake, and nowhere else", () =>
     }),
     { seed: 9, numRuns: 8 },
   );
-  expect(Math.min(barredOnes, freeOnes)).toBeGreaterThan(20);
+  expect(Math.min(barredOnes, freeOnes)).toBeGreaterThan(10);
 });
 
 it("answers the same for a random part seen from its other end", () => {
