@@ -76,7 +76,7 @@ function settings({ part, brake }: Trial): Family[] {
   };
   if (brake.noseSetback === "auto") return [lift];
   const base = brake.noseSetback;
-  const setback = (sign: 1 | -1, most: Mm): Family => ({
+  const noseSetback = (sign: 1 | -1, most: Mm): Family => ({
     kind: "setback",
     measure: "mm",
     base,
@@ -84,7 +84,7 @@ function settings({ part, brake }: Trial): Family[] {
     most,
     change: (toMm) => ({ kind: "setback", toMm }),
   });
-  return [lift, setback(1, MOST_SETBACK_MM), setback(-1, base - part.thicknessMm)];
+  return [lift, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - part.thicknessMm)];
 }
 
 function bendsLeftOpen({ part }: Trial): Family[] {

@@ -1,0 +1,220 @@
+/**
+ * The house rules that a machine can hold: which room may import which, no circles, an engine that knows no machine it
+ * runs on, short files with a header, and words that stay out. Source: the project's own rules (DEVELOPERS.md).
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { builtinModules } from "node:module";
+import { dirname, join, normalize } from "node:path/posix";
+import { fileURLToPath } from "node:url";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("../", import.meta.url));
+
+/** Rooms from left to right; a room imports from its left only, never from a neighbour in the same place. */
+const PLACES = [
+  ["units"],
+  ["plane"],
+  ["metal"],
+  ["part", "brake"],
+  ["motion"],
+  ["contact"],
+  ["sequence"],
+  ["blank"],
+  ["remedy"],
+  ["job"],
+  ["drawing"],
+  ["index.ts"],
+  ["cli", "web"],
+];
+const DOORS = ["cli", "web"];
+/** Counted with every engine file, so that a rule over no files at all cannot pass. */
+const LEAST_FILES = 60;
+
+interface SourceFile {
+  readonly path: string;
+  readonly room: string;
+  readonly text: string;
+  readonly imports: readonly string[];
+}
+
+function listed(folder: string): string[] {
+  return readdirSync(root + folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(root.length));
+}
+
+function roomOf(path: string): string {
+  const [top, room] = path.split("/");
+  return top === "web" ? "web" : room!;
+}
+
+function sourceFile(path: string): SourceFile {
+  const text = readFileSync(root + path, "utf8");
+  const imports = ts.preProcessFile(text).importedFiles.map((file) => file.fileName);
+  return { path, room: roomOf(path), text, imports };
+}
+
+const files = [...listed("src"), ...listed("web")]
+  .filter((path) => /\.[cm]?tsx?$/.test(path))
+  .map(sourceFile);
+const engine = files.filter((file) => !DOORS.includes(file.room));
+
+/** Files of the project that a file names, by their path from the root. */
+function namedBy(file: SourceFile): string[] {
+  return file.imports
+    .filter((name) => name.startsWith("."))
+    .map((name) => normalize(join(dirname(file.path), name)));
+}
+
+function placeOf(room: string): number {
+  return PLACES.findIndex((rooms) => rooms.includes(room));
+}
+
+/** A circle of files that name each other, or undefined. */
+function circleIn(naming: ReadonlyMap<string, readonly string[]>): string[] | undefined {
+  const finished = new Set<string>();
+  const walk = (path: string, way: readonly string[]): string[] | undefined => {
+    if (way.includes(path)) return [...way.slice(way.indexOf(path)), path];
+    if (finished.has(path)) return undefined;
+    for (const next of naming.get(path) ?? []) {
+      const circle = walk(next, [...way, path]);
+      if (circle) return circle;
+    }
+    finished.add(path);
+    return undefined;
+  };
+  for (const path of naming.keys()) {
+    const circle = walk(path, []);
+    if (circle) return circle;
+  }
+  return undefined;
+}
+
+/** The text without comments and quoted words, so that names alone are left. */
+function namesIn(text: string): string {
+  return text
+    .replace(/\/\*[\s\S]*?\*\//g, "")
+    .replace(/\/\/.*$/gm, "")
+    .replace(/`[^`]*`|"[^"\n]*"|'[^'\n]*'/g, '""');
+}
+
+describe("rooms", () => {
+  it("are all known, and there are files in them", () => {
+    expect(files.filter((file) => placeOf(file.room) < 0).map((file) => file.path)).toEqual([]);
+    expect(engine.length).toBeGreaterThan(LEAST_FILES);
+  });
+
+  it("import leftwards only", () => {
+    const wrong = files.flatMap((file) =>
+      namedBy(file)
+        .filter((path) => roomOf(path) !== file.room && placeOf(roomOf(path)) >= placeOf(file.room))
+        .map((path) => `${file.path} imports ${path}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it("name no file outside src and web", () => {
+    const outside = files.flatMap((file) =>
+      namedBy(file)
+        .filter((path) => !/^(src|web)\//.test(path))
+        .map((path) => `${file.path} imports ${path}`),
+    );
+    expect(outside).toEqual([]);
+  });
+
+  it("hold no circle of files", () => {
+    expect(circleIn(new Map(files.map((file) => [file.path, namedBy(file)])))).toBeUndefined();
+    // The finder itself, on a circle that is there.
+    const ring = new Map([
+      ["a", ["b"]],
+      ["b", ["c"]],
+      ["c", ["b"]],
+    ]);
+    expect(circleIn(ring)).toEqual(["b", "c", "b"]);
+  });
+});
+
+describe("the engine", () => {
+  it("knows neither Node nor a page nor the page's paper", () => {
+    const foreign = engine.flatMap((file) =>
+      file.imports
+        .filter(
+          (name) =>
+            name.startsWith("node:") || /^(paper|preact)(\/|$)/.test(name) || builtinModules.includes(name),
+        )
+        .map((name) => `${file.path} imports ${name}`),
+    );
+    expect(foreign).toEqual([]);
+    const settings = JSON.parse(readFileSync(`${root}tsconfig.json`, "utf8")) as {
+      compilerOptions: { lib: string[]; types: string[] };
+    };
+    // With these two the compiler knows no name of a page or of Node.
+    expect(settings.compilerOptions.lib.filter((name) => /dom/i.test(name))).toEqual([]);
+    expect(settings.compilerOptions.types).toEqual([]);
+  });
+
+  it("leaves the geometry library to src/plane", () => {
+    const users = files.filter((file) => file.imports.some((name) => name.startsWith("@flatten-js")));
+    expect(users.map((file) => file.room)).toEqual(users.map(() => "plane"));
+    expect(users.length).toBeGreaterThan(0);
+  });
+});
+
+describe("files", () => {
+  it("are at most 300 lines long, or say on top why not", () => {
+    const long = [
+      ...files,
+      ...listed("web")
+        .filter((path) => path.endsWith(".css"))
+        .map(sourceFile),
+    ].filter(
+      (file) =>
+        file.text.split("\n").length > 301 &&
+        !file.text.slice(0, 1200).includes("Longer than 300 lines because"),
+    );
+    expect(long.map((file) => file.path)).toEqual([]);
+  });
+
+  it("start with a header that says what they are", () => {
+    const bare = files.filter((file) => !/^(#!.*\n)?\/\*\*(\n \*)? \S.{20,}/.test(file.text));
+    expect(bare.map((file) => file.path)).toEqual([]);
+  });
+
+  it("are named for their work, not for their helpfulness", () => {
+    const vague = /(^|\/)[^/]*(util|helper|manager)[^/]*$/i;
+    expect(files.map((file) => file.path).filter((path) => vague.test(path))).toEqual([]);
+  });
+});
+
+describe("words", () => {
+  it("of other machines stay out", () => {
+    const texts = [
+      ...files,
+      ...[...listed("examples"), "README.md", "CHANGELOG.md", "web/index.html"]
+        .filter((path) => /\.(md|json|html)$/.test(path))
+        .map(sourceFile),
+    ];
+    const found = texts.filter((file) => /\b(punch(es)?|dies?|rams?)\b/i.test(file.text));
+    expect(found.map((file) => file.path)).toEqual([]);
+  });
+
+  it("say which setback is meant, but for the key of the job file", () => {
+    const bare = files.filter((file) =>
+      /\b(const|let|var|function|class)\s+setbacks?\b/.test(namesIn(file.text)),
+    );
+    expect(bare.map((file) => file.path)).toEqual([]);
+  });
+
+  it("that put work off stay out", () => {
+    // Put together here, so that this file does not find itself.
+    const later = new RegExp(`\\b(TO${"DO"}|FIX${"ME"})\\b|not ${"implemented"}`, "i");
+    const found = [
+      ...files,
+      ...listed("test")
+        .filter((path) => path.endsWith(".ts"))
+        .map(sourceFile),
+    ].filter((file) => later.test(file.text));
+    expect(found.map((file) => file.path)).toEqual([]);
+  });
+});
