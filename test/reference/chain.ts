@@ -135,8 +135,3 @@ export function zoneOf(sheet: Sheet, bend: number, formed: boolean, inset: numbe
   const made = sheet.bends[bend]!;
   return formed ? walker.arc(made.radius, made.theta, true) : walker.straight(made.allowance);
 }
-
-/** Which way the marked face looks while the bend is made. */
-export function markedFaceUp(sheet: Sheet, bend: number): boolean {
-  return sheet.bends[bend]!.up;
-}
