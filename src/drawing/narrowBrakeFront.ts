@@ -7,7 +7,7 @@ import { envelope } from "../remedy/shopMade/memberPlan.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Mark } from "./model.ts";
 import { boltTopY, measured, type NarrowBrakeLayout } from "./narrowBrakeLayout.ts";
-import { circle, rectangleLines } from "./plainOutline.ts";
+import { circle, rectangleLines } from "./stockView.ts";
 
 /** Ends of a piece of this length, middle on the middle of the bed. */
 export function endsOf(layout: NarrowBrakeLayout, lengthMm: Mm): readonly [left: Mm, right: Mm] {

@@ -13,7 +13,8 @@ import type { Shape } from "../remedy/strength/section.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
 import type { Mark } from "./model.ts";
 import { boltTopY, measured, type NarrowBrakeLayout } from "./narrowBrakeLayout.ts";
-import { polygon, rectangle, rectangleLines, tubeOutline } from "./plainOutline.ts";
+import { polygon, rectangle } from "./polygon.ts";
+import { rectangleLines, tubeOutline } from "./stockView.ts";
 
 /** The section view with its dimensions. */
 export function sectionView(layout: NarrowBrakeLayout): Mark[] {
@@ -38,10 +39,8 @@ function bodies(layout: NarrowBrakeLayout): Mark[] {
       kind: "outline",
       layer: "bed",
       outline: rectangle(
-        tongueX - tongue.thicknessMm / 2,
-        tongueBottomY,
-        tongueX + tongue.thicknessMm / 2,
-        bedBottomY,
+        { x: tongueX - tongue.thicknessMm / 2, y: tongueBottomY },
+        { x: tongueX + tongue.thicknessMm / 2, y: bedBottomY },
       ),
       caption: "tongue for the vise",
     },
@@ -49,10 +48,8 @@ function bodies(layout: NarrowBrakeLayout): Mark[] {
       kind: "outline",
       layer: "frame",
       outline: rectangle(
-        -bedBox.widthMm - rail.thicknessMm,
-        barTopY - rail.heightMm,
-        -bedBox.widthMm,
-        barTopY,
+        { x: -bedBox.widthMm - rail.thicknessMm, y: barTopY - rail.heightMm },
+        { x: -bedBox.widthMm, y: barTopY },
       ),
       caption: "screw rail",
     },
@@ -67,17 +64,15 @@ function bodies(layout: NarrowBrakeLayout): Mark[] {
     {
       kind: "outline",
       layer: "part",
-      outline: rectangle(-Math.min(bar.depthMm, longestFlat), 0, longestFlat, sheetMm),
+      outline: rectangle({ x: -Math.min(bar.depthMm, longestFlat), y: 0 }, { x: longestFlat, y: sheetMm }),
       caption: "sheet",
     },
     {
       kind: "outline",
       layer: "frame",
       outline: rectangle(
-        -noseSetbackMm - bar.depthMm,
-        0,
-        -noseSetbackMm - bar.depthMm + bar.depthMm / 5,
-        sheetMm,
+        { x: -noseSetbackMm - bar.depthMm, y: 0 },
+        { x: -noseSetbackMm - bar.depthMm + bar.depthMm / 5, y: sheetMm },
       ),
       caption: "heel strip",
     },
@@ -88,7 +83,7 @@ function bodies(layout: NarrowBrakeLayout): Mark[] {
 function placed(shape: Shape, frontX: Mm, underY: Mm): Outline {
   const { widthMm: w, heightMm: h } = envelope(shape);
   if (shape.kind === "tube") return tubeOutline(frontX - w, underY, frontX, underY + h, shape.wallMm);
-  if (shape.kind !== "angle") return rectangle(frontX - w, underY, frontX, underY + h);
+  if (shape.kind !== "angle") return rectangle({ x: frontX - w, y: underY }, { x: frontX, y: underY + h });
   const t = shape.thicknessMm;
   return polygon([
     { x: frontX, y: underY },

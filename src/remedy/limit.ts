@@ -9,7 +9,7 @@ export interface LimitSearch {
   readonly passes: (amount: number) => boolean;
   /** Largest change worth trying. */
   readonly most: number;
-  /** First step of the scan. */
+  /** First step of the scan, which then widens; where the largest is asked for, every step. */
   readonly first: number;
   /** The answer passes and this much less does not. */
   readonly step: number;
@@ -46,6 +46,28 @@ export function smallestPassing(search: LimitSearch): number | undefined {
     limit = between(search, Math.max(0, passed - step), passed);
   }
   return limit;
+}
+
+/**
+ * Size up to which everything tried passes, from 0, which is known to pass; `most` where nothing fails.
+ * @example largestPassing({ passes: (a) => a < 3, most: 50, first: 0.5, tolerance: 0.001 }) // 2.9995, about
+ */
+export function largestPassing(search: Omit<LimitSearch, "monotone" | "step">): number {
+  const { passes, most, tolerance } = search;
+  let good = 0;
+  for (let amount = Math.min(search.first, most); ; amount = Math.min(most, amount + search.first)) {
+    if (!passes(amount)) {
+      let [low, high] = [good, amount];
+      while (high - low > tolerance) {
+        const middle = (low + high) / 2;
+        if (passes(middle)) low = middle;
+        else high = middle;
+      }
+      return low;
+    }
+    good = amount;
+    if (amount >= most) return most;
+  }
 }
 
 /** Closes in from a size that fails and a larger one that passes; gives one that passes. */

@@ -3,6 +3,7 @@
  * Cantilever plate in front of the holder under the clamp load (strength/plateCantilever.ts).
  * Bound: the whole overhang is taken as the lever of the load, although the nose touches a little behind its foremost point.
  */
+import { formatLength, type LengthUnit } from "../../units/length.ts";
 import { type Deg, type Mm, toRad } from "../../units/quantity.ts";
 import {
   plateDeflection,
@@ -60,6 +61,25 @@ export function barWindow(
  */
 export function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
   return noseRadiusMm * (1 + Math.sin(toRad(frontBevelDeg)));
+}
+
+/**
+ * The window as it is said in a shop.
+ * @example windowSentence({ thinnestMm: 3.78, thickestMm: 7.9, stockInsideMm: [4.7625, 6.35] }, "in") // "Clamp bar from 0.149 to 5/16 in thick: 3/16 or 1/4 in from stock."
+ */
+export function windowSentence(
+  { thinnestMm, thickestMm, stockInsideMm }: Pick<BarWindow, "thinnestMm" | "thickestMm" | "stockInsideMm">,
+  units: LengthUnit,
+): string {
+  const words = (mm: Mm) => formatLength(mm, units);
+  if (thinnestMm > thickestMm) {
+    return `No clamp bar will do: it must be at least ${words(thinnestMm)} ${units} to hold and at most ${words(thickestMm)} ${units} to clear.`;
+  }
+  const stock =
+    stockInsideMm.length > 0
+      ? `${stockInsideMm.map(words).join(" or ")} ${units} from stock`
+      : "no stock size";
+  return `Clamp bar from ${words(thinnestMm)} to ${words(thickestMm)} ${units} thick: ${stock}.`;
 }
 
 /** Stress and give of the bar that was picked. */

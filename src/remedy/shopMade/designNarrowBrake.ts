@@ -6,7 +6,8 @@
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import { GUESSED_ULTIMATE_OVER_YIELD } from "../strength/sheetMoment.ts";
-import { barChecks, barWindow } from "./barWindow.ts";
+import { barChecks, barWindow, windowSentence } from "./barWindow.ts";
+import { bowReports } from "./bowReport.ts";
 import { chooseBed } from "./chooseBed.ts";
 import { chooseHandle, choosePin, chooseRail, chooseScrews, chooseTongue } from "./chooseFittings.ts";
 import { barLength, chooseHolder } from "./chooseHolder.ts";
@@ -61,7 +62,9 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
     requirements,
     loads,
     window,
+    windowSentence: windowSentence(window, units),
     plan,
+    bows: plan ? bowReports(plan) : [],
     checks,
     problems,
     feasible: plan !== null && problems.length === 0,

@@ -3,7 +3,7 @@
  * The file's own keys; measured sizes may replace the planned ones before it is written.
  * Exact: the outlines are those of the planned sections, sharp cornered.
  */
-import type { Mm } from "../../units/quantity.ts";
+import type { Deg, Mm } from "../../units/quantity.ts";
 import type { Shape } from "../strength/section.ts";
 import { envelope } from "./memberPlan.ts";
 import type { NarrowBrake, NarrowBrakePlan } from "./narrowBrake.ts";
@@ -32,11 +32,24 @@ export interface MadeBrake {
 /** How far a leaf on these hinges can swing: square to the bed and half a right angle more. */
 const SWING_DEG = 135;
 
+/** What is measured on the brake once it is made; what is left out is taken as planned. */
+export interface AsBuilt {
+  readonly barThicknessMm?: Mm;
+  readonly barDepthMm?: Mm;
+  readonly noseRadiusMm?: Mm;
+  /** Between underside and front: 90 is square. */
+  readonly noseAngleDeg?: Deg;
+  readonly overhangMm?: Mm;
+  readonly leafFaceMm?: Mm;
+  readonly liftMm?: Mm;
+  readonly swingDeg?: Deg;
+}
+
 /**
- * The brake as it will be.
+ * The brake as it will be, or as it was built where sizes were measured.
  * @throws RangeError where there is no plan
  */
-export function madeBrake(brake: NarrowBrake): MadeBrake {
+export function madeBrake(brake: NarrowBrake, built: AsBuilt = {}): MadeBrake {
   const { plan, requirements } = brake;
   if (plan === null) throw new RangeError("there is no plan to make a brake from");
   const { bar, holder } = plan;
@@ -45,17 +58,17 @@ export function madeBrake(brake: NarrowBrake): MadeBrake {
     name: "shop-made narrow brake",
     clamp: {
       type: "bar",
-      noseRadius: bar.noseRadiusMm,
-      noseAngle: 90 - bar.frontBevelDeg,
-      thickness: bar.thicknessMm,
-      depth: bar.depthMm,
-      holderBack: bar.overhangMm,
+      noseRadius: built.noseRadiusMm ?? bar.noseRadiusMm,
+      noseAngle: built.noseAngleDeg ?? 90 - bar.frontBevelDeg,
+      thickness: built.barThicknessMm ?? bar.thicknessMm,
+      depth: built.barDepthMm ?? bar.depthMm,
+      holderBack: built.overhangMm ?? bar.overhangMm,
       holderHeight: holderBox.heightMm,
       holderDepth: holderBox.widthMm,
     },
     bed: { profile: bedProfile(plan.bed.shape) },
-    leaf: { profile: leafProfile(plan), swing: SWING_DEG },
-    lift: requirements.liftMm,
+    leaf: { profile: leafProfile(plan, built.leafFaceMm), swing: built.swingDeg ?? SWING_DEG },
+    lift: built.liftMm ?? requirements.liftMm,
     openEnds: false,
     setback: "auto",
   };
@@ -84,8 +97,9 @@ export function bedProfile(shape: Shape): ProfilePoint[] {
 }
 
 /** Leaf at rest: face at y = 0 from the pivot out, standing leg at the pivot. */
-export function leafProfile({ leaf }: NarrowBrakePlan): ProfilePoint[] {
-  const { faceMm: w, standingMm: h, thicknessMm: t } = leaf;
+export function leafProfile({ leaf }: NarrowBrakePlan, measuredFaceMm?: Mm): ProfilePoint[] {
+  const w = measuredFaceMm ?? leaf.faceMm;
+  const { standingMm: h, thicknessMm: t } = leaf;
   if (leaf.shape.kind !== "angle") {
     return [
       [0, 0],

@@ -4,6 +4,7 @@
  * Lengths in mm, forces in N, torques in N·m.
  */
 import type { Deg, Mm } from "../../units/quantity.ts";
+import type { CrownStation } from "../strength/crown.ts";
 import type { BarWindow } from "./barWindow.ts";
 import type { BedPlan } from "./chooseBed.ts";
 import type { HandlePlan, PinPlan, RailPlan, ScrewPlan, TonguePlan } from "./chooseFittings.ts";
@@ -56,12 +57,28 @@ export interface HardwareItem {
   readonly remark: string;
 }
 
+/** How a long member bows under the full load, and the packing that cancels it. */
+export interface BowReport {
+  readonly member: string;
+  /** Against its supports. */
+  readonly midDeflectionMm: Mm;
+  readonly bowMm: Mm;
+  /** What bow (and twist, in a leaf) takes off the bend angle at mid-length. */
+  readonly angleLostDeg: Deg;
+  readonly crown: readonly CrownStation[];
+  /** The same in words, hundredths of a millimetre. */
+  readonly sentence: string;
+}
+
 export interface NarrowBrake {
   readonly requirements: ResolvedRequirements;
   readonly loads: GoverningLoads;
   readonly window: BarWindow;
   /** Null where the window is empty or stock runs out; `problems` says why. */
   readonly plan: NarrowBrakePlan | null;
+  /** The window in words, in the user's unit. */
+  readonly windowSentence: string;
+  readonly bows: readonly BowReport[];
   readonly checks: readonly StrengthCheck[];
   /** One sentence each; empty where all is well. */
   readonly problems: readonly string[];

@@ -1,5 +1,5 @@
 /**
- * Outlines and lines of straight-edged stock: polygons, rectangles, square tube with its hollow.
+ * Stock as drawn: square tube with its hollow in section, rectangles and circles seen from outside.
  * A tube's outline runs round the outside, through its seam, and back round the hollow, so that it stays one loop.
  * Exact.
  */
@@ -7,18 +7,7 @@ import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Layer, Mark } from "./model.ts";
-
-/** A closed polygon, corners counter-clockwise, the last joined to the first. */
-export function polygon(corners: readonly Point[]): Outline {
-  return {
-    edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % corners.length]! })),
-  };
-}
-
-/** A rectangle by two opposite corners. @example rectangle(0, 0, 2, 1).edges.length // 4 */
-export function rectangle(minX: Mm, minY: Mm, maxX: Mm, maxY: Mm): Outline {
-  return polygon(rectangleCorners(minX, minY, maxX, maxY));
-}
+import { polygon } from "./polygon.ts";
 
 /** Section of a tube, seam in the middle of its underside. */
 export function tubeOutline(minX: Mm, minY: Mm, maxX: Mm, maxY: Mm, wall: Mm): Outline {

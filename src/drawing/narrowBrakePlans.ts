@@ -1,0 +1,116 @@
+/**
+ * The plans of a shop-made narrow brake to print: the drawing on its side, then lists, checks, making and proving.
+ * Blocks flow over as many pages as they need; checks show figure, limit, formula and source.
+ * Words and figures are the design's own.
+ */
+import type { NarrowBrake } from "../remedy/shopMade/narrowBrake.ts";
+import type { CheckUnit, StrengthCheck } from "../remedy/shopMade/strengthCheck.ts";
+import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import type { Block } from "./block.ts";
+import { flowBlocks, flowWidth } from "./flow.ts";
+import { drawNarrowBrake } from "./narrowBrake.ts";
+import { onItsSide, type Page, placeInBox } from "./page.ts";
+import { type PageSize, PRINTER_MARGIN_MM } from "./pageSize.ts";
+import { pageTable } from "./pageTable.ts";
+import { paragraph, stack } from "./paragraph.ts";
+import { weightWords } from "./weightWords.ts";
+
+const TITLE = "Shop-made narrow brake";
+const TITLE_MM: Mm = 6;
+const HEADING_MM: Mm = 4.2;
+const WORDS_MM: Mm = 3.1;
+
+/**
+ * Pages of the plans.
+ * @throws RangeError where there is no plan
+ */
+export function narrowBrakePlans(brake: NarrowBrake, size: PageSize): readonly Page[] {
+  const aside = onItsSide(size);
+  const box = {
+    min: { x: PRINTER_MARGIN_MM, y: PRINTER_MARGIN_MM },
+    max: { x: aside.widthMm - PRINTER_MARGIN_MM, y: aside.heightMm - PRINTER_MARGIN_MM },
+  };
+  const drawing: Page = { size: aside, placed: [placeInBox(drawNarrowBrake(brake), box, 1)] };
+  return [drawing, ...flowBlocks(blocksOf(brake, flowWidth(size)), size, TITLE, brake.cautions.join(" "))];
+}
+
+function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
+  const { units } = brake.requirements;
+  const words = (sentence: string) => paragraph(sentence, WORDS_MM, widthMm);
+  const heading = (sentence: string) => paragraph(sentence, HEADING_MM, widthMm);
+  const headed = (title: string, lines: readonly string[]) =>
+    stack([heading(title), ...lines.map(words)], 0.6);
+  const table = (
+    titles: readonly string[],
+    shares: readonly number[],
+    rows: readonly (readonly string[])[],
+  ) =>
+    pageTable(
+      titles.map((title, i) => ({ heading: title, widthMm: widthMm * shares[i]! })),
+      rows,
+    );
+  const numbered = (lines: readonly string[]) => lines.map((line, i) => `${i + 1}. ${line}`);
+  return [
+    stack(
+      [
+        paragraph(TITLE, TITLE_MM, widthMm),
+        words(`For: ${brake.requirements.parts.map(({ name }) => name).join(", ")}.`),
+        words(`${brake.windowSentence} Weight ${weightWords(brake.weightKg, units)}.`),
+        ...brake.problems.map((problem) => words(`Not yet right: ${problem}`)),
+      ],
+      1,
+    ),
+    headed("Where this stops", brake.limits),
+    heading("Cut list"),
+    table(
+      ["Piece", "Count", "Stock", `Length, ${units}`, "Weight", "Work"],
+      [0.13, 0.07, 0.25, 0.11, 0.12, 0.32],
+      brake.cutList.map((piece) => [
+        piece.piece,
+        String(piece.count),
+        piece.stock,
+        formatLength(piece.lengthMm, units),
+        piece.weightKg > 0 ? weightWords(piece.weightKg, units) : "",
+        piece.work,
+      ]),
+    ),
+    heading("Hardware"),
+    table(
+      ["Item", "Count", "Size", "Remark"],
+      [0.22, 0.08, 0.35, 0.35],
+      brake.hardware.map(({ item, count, size, remark }) => [item, String(count), size, remark]),
+    ),
+    headed("Tools", [`${brake.tools.join("; ")}.`]),
+    headed("Making it", numbered(brake.makingOrder)),
+    headed("Proving it", numbered(brake.proving)),
+    headed(
+      "Bow and crown",
+      brake.bows.map(({ sentence }) => sentence),
+    ),
+    heading("Checks"),
+    ...brake.checks.map((check) =>
+      table(
+        [`${check.member}: ${check.check}`, checkFigures(check, units)],
+        [0.55, 0.45],
+        [[check.formula, `${check.source}. Taken: ${check.assumptions.join("; ")}.`]],
+      ),
+    ),
+    headed("Taken for granted", [`${brake.assumptions.join("; ")}.`]),
+  ];
+}
+
+/** Figure against limit. */
+function checkFigures({ value, limit, unit, passes }: StrengthCheck, units: LengthUnit): string {
+  return `${inUnit(value, unit, units)} of ${inUnit(limit, unit, units)} ${unitWords(unit, units)}${passes ? "" : ": too much"}`;
+}
+
+function inUnit(value: number, unit: CheckUnit, units: LengthUnit): string {
+  if (unit === "mm") return units === "mm" ? value.toFixed(2) : (value / MM_PER_INCH).toFixed(3);
+  return value >= 100 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
+}
+
+function unitWords(unit: CheckUnit, units: LengthUnit): string {
+  if (unit === "mm") return units;
+  return unit === "deg" ? "degrees" : unit;
+}
