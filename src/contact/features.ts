@@ -108,31 +108,37 @@ export class Features {
   /** A straight edge with the material to the left of its direction; shorter than a nanometre it is left out. */
   addSegment(x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {
     const length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
-    if (length < 1e-6) return;
+    this.addEdge(x1, y1, (x2 - x1) / length, (y2 - y1) / length, length, tag);
+  }
+
+  /** The same from its start, unit direction and length. */
+  addEdge(x: Mm, y: Mm, ux: number, uy: number, length: Mm, tag: number): void {
+    if (!(length >= 1e-6)) return;
     const i = this.segments++;
-    const ux = (x2 - x1) / length;
-    const uy = (y2 - y1) / length;
-    this.segX[i] = x1;
-    this.segY[i] = y1;
+    this.segX[i] = x;
+    this.segY[i] = y;
     this.segUx[i] = ux;
     this.segUy[i] = uy;
     this.segLength[i] = length;
     this.segTag[i] = tag;
-    const off = uy * x1 - ux * y1;
+    const off = uy * x - ux * y;
     this.segOff[i] = off;
-    const along1 = x1 * ux + y1 * uy;
-    const along2 = along1 + length;
-    const inside = along1 <= 0 && along2 >= 0;
-    const d1 = along1 * along1;
-    const d2 = along2 * along2;
-    const near = inside ? Math.abs(off) : Math.sqrt(off * off + Math.min(d1, d2));
-    const far = Math.sqrt(off * off + Math.max(d1, d2));
+    const from = x * ux + y * uy;
+    const to = from + length;
+    const high = Math.max(Math.abs(from), Math.abs(to));
+    const low = from <= 0 && to >= 0 ? 0 : Math.min(Math.abs(from), Math.abs(to));
+    const near = low === 0 ? Math.abs(off) : Math.sqrt(off * off + low * low);
+    const far = Math.sqrt(off * off + high * high);
     this.segNear[i] = near;
     this.segFar[i] = far;
-    if (near < this.near) this.near = near;
-    if (far > this.far) this.far = far;
-    this.include(x1, y1, 0);
-    this.include(x2, y2, 0);
+    const x2 = x + length * ux;
+    const y2 = y + length * uy;
+    this.near = Math.min(this.near, near);
+    this.far = Math.max(this.far, far);
+    this.minX = Math.min(this.minX, x, x2);
+    this.maxX = Math.max(this.maxX, x, x2);
+    this.minY = Math.min(this.minY, y, y2);
+    this.maxY = Math.max(this.maxY, y, y2);
   }
 
   /** A convex arc of radius r about (x, y); (mx, my) is the middle direction, `cosHalf` the cosine of half its sweep. */

@@ -148,31 +148,37 @@ export class Strip {
   addStraight(F: Features, length: Mm, insetMm: Mm, flat: number, ends: number, freeEnd: boolean): void {
     const T = this.thicknessMm;
     const tag = (flat << 2) | FACE_OF_FLAT;
-    const { c, s } = this;
-    const [x1, y1] = [this.x, this.y];
+    // Along the sheet and up from its under face, as placed.
+    const ux = this.xx * this.c + this.xy * this.s;
+    const uy = this.yx * this.c + this.yy * this.s;
+    const vx = this.xy * this.c - this.xx * this.s;
+    const vy = this.yy * this.c - this.yx * this.s;
+    const x1 = this.placeX(this.x, this.y);
+    const y1 = this.placeY(this.x, this.y);
     this.advance(length);
-    const [x2, y2] = [this.x, this.y];
-    const [ux, uy] = [-s * insetMm, c * insetMm];
-    const [vx, vy] = [-s * (T - insetMm), c * (T - insetMm)];
-    this.addFace(F, x1 + ux, y1 + uy, x2 + ux, y2 + uy, tag);
-    this.addFace(F, x2 + vx, y2 + vy, x1 + vx, y1 + vy, tag);
+    const x2 = x1 + length * ux;
+    const y2 = y1 + length * uy;
+    const over = T - insetMm;
+    if (this.mirrored) {
+      F.addEdge(x2 + insetMm * vx, y2 + insetMm * vy, -ux, -uy, length, tag);
+      F.addEdge(x1 + over * vx, y1 + over * vy, ux, uy, length, tag);
+    } else {
+      F.addEdge(x1 + insetMm * vx, y1 + insetMm * vy, ux, uy, length, tag);
+      F.addEdge(x2 + over * vx, y2 + over * vy, -ux, -uy, length, tag);
+    }
+    F.setCore(x1 + (T / 2) * vx, y1 + (T / 2) * vy, x2 + (T / 2) * vx, y2 + (T / 2) * vy);
     if (ends & 1) {
-      F.addCorner(this.placeX(x1 + ux, y1 + uy), this.placeY(x1 + ux, y1 + uy), tag);
-      F.addCorner(this.placeX(x1 + vx, y1 + vy), this.placeY(x1 + vx, y1 + vy), tag);
+      F.addCorner(x1 + insetMm * vx, y1 + insetMm * vy, tag);
+      F.addCorner(x1 + over * vx, y1 + over * vy, tag);
     }
-    if (freeEnd || ends & 2) {
-      const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
-      F.addCorner(this.placeX(x2 + ux, y2 + uy), this.placeY(x2 + ux, y2 + uy), endTag);
-      F.addCorner(this.placeX(x2 + vx, y2 + vy), this.placeY(x2 + vx, y2 + vy), endTag);
-      if (freeEnd) this.addFace(F, x2 + ux, y2 + uy, x2 + vx, y2 + vy, endTag);
-    }
-    const [mx, my] = [(-s * T) / 2, (c * T) / 2];
-    F.setCore(
-      this.placeX(x1 + mx, y1 + my),
-      this.placeY(x1 + mx, y1 + my),
-      this.placeX(x2 + mx, y2 + my),
-      this.placeY(x2 + mx, y2 + my),
-    );
+    if (!freeEnd && !(ends & 2)) return;
+    const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
+    F.addCorner(x2 + insetMm * vx, y2 + insetMm * vy, endTag);
+    F.addCorner(x2 + over * vx, y2 + over * vy, endTag);
+    if (!freeEnd) return;
+    const from = this.mirrored ? over : insetMm;
+    const way = this.mirrored ? -1 : 1;
+    F.addEdge(x2 + from * vx, y2 + from * vy, way * vx, way * vy, T - 2 * insetMm, endTag);
   }
 
   /** The cross-section where the first flat starts: its edge toward the bend and the two corners. */

@@ -25,7 +25,7 @@ export class SideTable {
   private readonly rooms: Room[] = [openRoom()];
   private readonly angle: Float32Array;
   private readonly near: Float32Array;
-  private clear: Float64Array | undefined;
+  private clear: Float32Array | undefined;
   private readonly record: ContactRecord = noContact();
   /** What one more element blocks; kept for the next as long as nothing was put into it. */
   private own: Room | undefined;
@@ -80,11 +80,11 @@ export class SideTable {
 
   /** Clearance of this side from the brake; Infinity where nothing is measured. */
   clearance(formed: number): number {
-    this.clear ??= new Float64Array(2 << this.joints).fill(-1);
+    this.clear ??= new Float32Array(2 << this.joints).fill(-1);
     return this.clearanceAt(this.clear, this.joints, formed);
   }
 
-  private clearanceAt(clear: Float64Array, k: number, formed: number): number {
+  private clearanceAt(clear: Float32Array, k: number, formed: number): number {
     const node = (1 << k) | formed;
     const known = clear[node]!;
     if (known >= 0) return known;
