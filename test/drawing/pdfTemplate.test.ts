@@ -188,7 +188,7 @@ describe("templatePages", () => {
     const hole = ink.filter((run) => run.length > 2).flat();
     expect(hole.length).toBeGreaterThan(40);
     for (const [x, y] of hole)
-      expect(Math.abs(Math.hypot(x - center[0], y - center[1]) - 20)).toBeLessThan(RULE_MM);
+      expect(Math.abs(Math.hypot(x - center[0], y - center[1]) - 20)).toBeLessThan(RULE_MM / 10);
   });
 
   test("no ink comes nearer to the edge of the paper than 10 mm", async () => {

@@ -135,6 +135,37 @@ describe("judgeDoubts", () => {
     expect(answer.worst?.offMm).toEqual([0, -3.45, 0]);
   });
 
+  // A thin blade of the frame hangs behind the brake at x = −99.9 to −99.7. The flange bent first stands up at the web's
+  // outside length W behind the edge, 0.8 thick: it meets the blade for W from 99.7 to 100.7 only. As read W is 98.9,
+  // and a doubt of 1.9 ends at 97.0 and 100.8: as read and at both ends it passes, and in between it does not.
+  test("finds a hit that lies between the ends of a doubt", () => {
+    const file = JSON.parse(readFileSync(new URL("../cases/u-square-pass.json", import.meta.url), "utf8"));
+    file.part.flats = [20, 98.9, 20];
+    const blade = [
+      [-99.9, 8],
+      [-99.7, 8],
+      [-99.7, 60],
+      [-99.9, 60],
+    ];
+    file.brake.frame = [blade];
+    file.order = [
+      { bend: 1, clamped: "start" },
+      { bend: 2, clamped: "start" },
+    ];
+    const reading = readJob(JSON.stringify(file));
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+    const { job } = reading;
+    const order = orderOf(job);
+    expect(hits(job, order, [0, 0, 0])).toBe(false);
+    expect(hits(job, order, [0, 1.9, 0])).toBe(false);
+    expect(hits(job, order, [0, -1.9, 0])).toBe(false);
+    expect(hits(job, order, [0, 1.3, 0])).toBe(true);
+    const answer = judgeDoubts(job, order, [0, 1.9, 0]);
+    expect(answer.verdict).toBe("tight");
+    expect(answer.worst?.offMm[1]).toBeGreaterThan(0.79);
+    expect(answer.worst?.offMm[1]).toBeLessThan(1.81);
+  });
+
   test("a part that hits as read says so, and which reading alone would save it", () => {
     const job = jobOf("../../examples/no-way.json");
     const order = orderOf(job);
