@@ -9,7 +9,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { DESKTOP, launch, PHONE } from "./browser.ts";
 import { photoOfFinger } from "./photo.ts";
-import { openShop, press, settled, until, visit } from "./shop.ts";
+import { openShop, press, settled, until, visit, words } from "./shop.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -49,7 +49,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
     "everything unfolded",
     async (page) => {
       await page.evaluate(() => {
-        for (const fold of document.querySelectorAll("details")) fold.open = true;
+        for (const fold of Array.from(document.querySelectorAll("details"))) fold.open = true;
       });
       const open = page.getByRole("button", { name: "Open the drawing" });
       if (await open.isVisible()) await open.click();
@@ -60,7 +60,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
     async (page) => {
       await page.getByRole("slider", { name: "Leaf" }).focus();
       await page.keyboard.press("End");
-      await until(() => page.locator(".where").innerText(), /hatched metal/);
+      await until(() => words(page.locator(".where")), /hatched metal/);
     },
   ],
   [
@@ -74,7 +74,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
     "a figure that can't be read",
     async (page) => {
       await page.getByLabel("Flat 1", { exact: true }).fill("about 3");
-      await until(() => page.locator(".answer").innerText(), /to put right/);
+      await until(() => words(page.locator(".answer")), /to put right/);
     },
   ],
   [
@@ -108,13 +108,11 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   [
     "a file that could not be read",
     async (page) => {
-      await page
-        .locator('input[type="file"][accept*="json"]')
-        .setInputFiles({
-          name: "cut.json",
-          mimeType: "application/json",
-          buffer: Buffer.from('{"noseroom": 1, "par'),
-        });
+      await page.locator('input[type="file"][accept*="json"]').setInputFiles({
+        name: "cut.json",
+        mimeType: "application/json",
+        buffer: Buffer.from('{"noseroom": 1, "par'),
+      });
       await page.locator(".notice").first().waitFor();
     },
   ],

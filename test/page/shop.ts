@@ -4,7 +4,7 @@
  */
 import { existsSync } from "node:fs";
 import type { Server } from "node:http";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { serve } from "../../web/serve.mjs";
 
@@ -48,10 +48,15 @@ export async function settled(page: Page): Promise<void> {
   await page.locator('.answer[data-working="no"]').waitFor();
 }
 
+/** The words of an element, without the blanks round them. */
+export async function words(place: Locator): Promise<string> {
+  return ((await place.textContent()) ?? "").trim();
+}
+
 /** The answer's sentence. */
 export async function sentence(page: Page): Promise<string> {
   await settled(page);
-  return (await page.locator(".answer .said").innerText()).trim();
+  return words(page.locator(".answer .said"));
 }
 
 export async function verdict(page: Page): Promise<string> {

@@ -22,6 +22,7 @@ import {
   until,
   verdict,
   visit,
+  words,
 } from "./shop.ts";
 
 let browser: Browser;
@@ -71,7 +72,7 @@ async function dragLeaf(page: Page): Promise<void> {
   const slider = page.getByRole("slider", { name: "Leaf" });
   await slider.focus();
   await page.keyboard.press("Home");
-  await until(() => page.locator(".leaf output").innerText(), /^0°$/);
+  await until(() => words(page.locator(".leaf output")), /^0°$/);
   const label = await page.getByRole("button", { name: /^Flat 2 is / }).boundingBox();
   const canvas = await page.locator(".canvas-box canvas").nth(1).boundingBox();
   if (label === null || canvas === null) throw new Error("the drawing is not open");
@@ -98,7 +99,7 @@ describe.each([
   afterAll(() => page?.context().close());
 
   it("opens a worked example with three sentences and an answer", async () => {
-    expect(await page.locator(".welcome p").innerText()).toMatch(/\. .*\. .*\.$/s);
+    expect(await words(page.locator(".welcome p"))).toMatch(/\. .*\. .*\.$/s);
     expect(await sentence(page)).toMatch(/^Does not fold: at \d/);
     await press(page, "Understood");
     expect(await page.locator(".welcome").count()).toBe(0);
@@ -107,7 +108,7 @@ describe.each([
   it("reads fractions as they are typed, echoes them, and says that the trough does not fold", async () => {
     await enterTrough(page);
     await settled(page);
-    expect(await page.locator(".strip").innerText()).toContain("3/8 in = 9.53 mm");
+    expect(await words(page.locator(".strip"))).toContain("3/8 in = 9.53 mm");
     expect(await sentence(page)).toMatch(/^Does not fold: at 7\d(\.\d)?° the end of flat 1 meets the clamp/);
   });
 
@@ -121,18 +122,18 @@ describe.each([
     if (name !== "desktop") await press(page, "Open the drawing");
     const account = page.locator(".account");
     while (await page.getByRole("button", { name: "Step back" }).isEnabled()) await press(page, "Step back");
-    await until(() => account.innerText(), /^Step 1 of 2\. Bend \d, flats? \d/);
+    await until(() => words(account), /^Step 1 of 2\. Bend \d, flats? \d/);
     await press(page, "Step forward");
-    await until(() => account.innerText(), /^Step 2 of 2\..* to spare\.$/);
+    await until(() => words(account), /^Step 2 of 2\..* to spare\.$/);
     expect(await page.getByRole("button", { name: "Step forward" }).isDisabled()).toBe(true);
   });
 
   it("undoes the change of clamp, and a dragged leaf stops where metal meets metal", async () => {
     await page.getByRole("button", { name: /^Undo/ }).click();
     expect(await sentence(page)).toMatch(/^Does not fold/);
-    await until(() => page.locator(".account").innerText(), /^Step 2 of 2\..*Stops/);
+    await until(() => words(page.locator(".account")), /^Step 2 of 2\..*Stops/);
     await dragLeaf(page);
-    const where = await until(() => page.locator(".where").innerText(), /^Leaf stopped at 7\d/);
+    const where = await until(() => words(page.locator(".where")), /^Leaf stopped at 7\d/);
     expect(where).toContain("the end of flat 1 meets the clamp");
     expect(where).toMatch(/Pulled to \d.*hatched metal would have to give/);
     await page.getByRole("button", { name: /^Redo/ }).click();
@@ -152,7 +153,7 @@ describe.each([
     expect(file.name).toBe("my-trough.json");
     const answer = command(file.text);
     expect(answer.verdict).toBe("clear");
-    const shown = await page.locator(".steps .what strong").allInnerTexts();
+    const shown = await page.locator(".steps .what strong").allTextContents();
     expect(shown.map((words) => Number(/Bend (\d+)/.exec(words)?.[1]))).toEqual(
       answer.order.map((step) => step.bend),
     );

@@ -104,12 +104,12 @@ function edgesOf(shape: Shape, mm: number): readonly DxfEdge[] {
   if (shape.type === "LINE" || shape.type === "LWPOLYLINE" || shape.type === "POLYLINE") {
     const vertices = shape.vertices ?? [];
     const spots = vertices.map(spot);
-    if (spots.some((s) => s === null)) return [];
+    const bulges = vertices.map((v) => v.bulge ?? 0);
+    if (spots.some((s) => s === null) || !bulges.every(isPlain)) return [];
     const closed = shape.type !== "LINE" && shape.shape === true;
     const count = closed ? spots.length : spots.length - 1;
     return Array.from({ length: Math.max(0, count) }, (_, i): DxfEdge => {
-      const bulge = vertices[i]!.bulge;
-      return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: isPlain(bulge) ? bulge : 0 };
+      return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: bulges[i] as number };
     });
   }
   const center = spot(shape.center);
