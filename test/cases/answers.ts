@@ -1,0 +1,41 @@
+/**
+ * Jobs of the tests read and answered, and what an answer's order is worth: verdict, changes, least clearance.
+ */
+import type { Answer } from "../../src/job/answer.ts";
+import { check } from "../../src/job/check.ts";
+import type { Job } from "../../src/job/job.ts";
+import { readJob } from "../../src/job/readJob.ts";
+
+/** The engine's job; throws with the problems where the file does not read. */
+export function jobOf(file: object): Job {
+  const read = readJob(JSON.stringify(file));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.job;
+}
+
+export function answerOf(file: object): Answer {
+  return check(jobOf(file));
+}
+
+export interface AnswerRank {
+  readonly verdict: string;
+  readonly changes: number;
+  /** Least clearance, null where no bend has anything to measure. */
+  readonly clearance: number | null;
+}
+
+/** Design, section 8: all clear before tight, fewest changes of end plus changes of face, larger least clearance. */
+export function rankOf({ verdict, order }: Answer): AnswerRank {
+  const changes = order.slice(1).reduce((sum, step, i) => {
+    const before = order[i]!;
+    return sum + Number(before.clamped !== step.clamped) + Number(before.markedFaceUp !== step.markedFaceUp);
+  }, 0);
+  const measured = order.map((step) => step.clearance).filter((mm) => mm !== null);
+  return { verdict, changes, clearance: measured.length === 0 ? null : Math.min(...measured) };
+}
+
+/** Bends made before the one that blocks. */
+export function furthestOf({ order }: Answer): number {
+  const blocked = order.findIndex((step) => step.verdict === "hits");
+  return blocked < 0 ? order.length : blocked;
+}
