@@ -4,24 +4,27 @@
  */
 import { Worker } from "node:worker_threads";
 import type { Answer } from "../job/answer.ts";
-import { check } from "../job/check.ts";
 import type { Job } from "../job/job.ts";
+import type { JobFile } from "../job/schema.ts";
+import { fullAnswer, type Question } from "./fullAnswer.ts";
 import { progressLine } from "./progressLine.ts";
 
 /** Up to so many bends the whole check stays well under a second; a plain Ctrl-C ends that at once. */
-const ON_THE_SPOT = 6;
+const ON_THE_SPOT = 4;
 
 /** What the thread sends: how far it is, or the answer. */
 export type SearchNews = { readonly fraction: number } | { readonly answer: Answer };
 
 /**
- * The answer to a job. Exits with 130 and one sentence when the person presses Ctrl-C meanwhile.
+ * The answer to a job, with ways out if its file is given too. Exits with 130 and one sentence when the person presses
+ * Ctrl-C meanwhile.
  */
-export function answerJob(job: Job): Promise<Answer> {
-  if (job.part.bends.length <= ON_THE_SPOT) return Promise.resolve(check(job));
+export function answerJob(job: Job, file?: JobFile): Promise<Answer> {
+  const question: Question = { job, ...(file === undefined ? {} : { file }) };
+  if (job.part.bends.length <= ON_THE_SPOT) return Promise.resolve(fullAnswer(question));
   return new Promise((resolve, reject) => {
     const progress = progressLine(process.stderr);
-    const worker = new Worker(new URL(import.meta.url), { workerData: job });
+    const worker = new Worker(new URL(import.meta.url), { workerData: question });
     const stop = () => {
       progress.clear();
       process.stderr.write("Stopped before the search was done; nothing was decided.\n");

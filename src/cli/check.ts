@@ -5,7 +5,7 @@ import type { Answer } from "../job/answer.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { openJob } from "./openJob.ts";
+import { openJobFile } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 
@@ -25,8 +25,8 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
-  const job = await openJob(path);
-  const answer = await answerJob(job);
+  const { job, file } = await openJobFile(path);
+  const answer = await answerJob(job, file);
   const pictures = options.svg === undefined ? [] : await writeStepPictures(options.svg, job, answer);
   if (options.json) {
     process.stdout.write(`${answerJson(answer)}\n`);

@@ -3,7 +3,7 @@
  */
 import type { Job } from "../job/job.ts";
 import { problemSentence } from "../job/problem.ts";
-import { readJob } from "../job/readJob.ts";
+import { type JobRead, readJob } from "../job/readJob.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 
@@ -11,15 +11,23 @@ import { Refusal } from "./refusal.ts";
 const MOST_SHOWN = 12;
 
 /**
- * Reads and resolves a job.
+ * Reads and resolves a job, and keeps the file as it was written beside it.
  * @throws Refusal naming each problem with its key's path
  */
-export async function openJob(path: string): Promise<Job> {
+export async function openJobFile(path: string): Promise<Extract<JobRead, { ok: true }>> {
   const reading = readJob(await jobText(path));
-  if (reading.ok) return reading.job;
+  if (reading.ok) return reading;
   const sentences = reading.problems
     .slice(0, MOST_SHOWN)
     .map((problem) => `${jobName(path)}: ${problemSentence(problem)}`);
   const more = reading.problems.length - sentences.length;
   throw new Refusal(...sentences, ...(more > 0 ? [`… and ${more} more like these.`] : []));
+}
+
+/**
+ * Reads and resolves a job.
+ * @throws Refusal naming each problem with its key's path
+ */
+export async function openJob(path: string): Promise<Job> {
+  return (await openJobFile(path)).job;
 }

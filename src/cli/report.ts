@@ -81,6 +81,15 @@ function handlingLines(answer: Answer): string[] {
   });
 }
 
+/** The ways out that have been proved, as sentences, cheapest first. */
+function wayLines(answer: Answer): string[] {
+  return answer.remedies.flatMap((remedy) => {
+    const { sentence, because } = remedy as { readonly sentence?: unknown; readonly because?: unknown };
+    if (typeof sentence !== "string") return [];
+    return [typeof because === "string" ? `${sentence} ${because}` : sentence];
+  });
+}
+
 function section(title: string, lines: readonly string[], ink: Ink): string[] {
   if (lines.length === 0) return [];
   return ["", ink.strong(title), ...lines.map((line) => `  ${line}`)];
@@ -99,6 +108,7 @@ export function reportLines(job: Job, answer: Answer, ink: Ink): string[] {
     "",
     ...orderTable(job, answer),
     ...section("What blocks it", blockLines(job, answer), ink),
+    ...section("Ways out, each checked again", wayLines(answer), ink),
     ...section("In and out", handlingLines(answer), ink),
     ...section("Watch", answer.warnings, ink),
     "",

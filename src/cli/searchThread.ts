@@ -2,9 +2,8 @@
  * The other end of answerJob.ts: takes a job, checks it, sends how far it is and at last the answer.
  */
 import { parentPort, workerData } from "node:worker_threads";
-import { check } from "../job/check.ts";
-import type { Job } from "../job/job.ts";
 import type { SearchNews } from "./answerJob.ts";
+import { fullAnswer, type Question } from "./fullAnswer.ts";
 
 /** Oftener than this nobody can read. */
 const NEWS_EVERY_MS = 200;
@@ -13,7 +12,7 @@ const NEWS_EVERY_MS = 200;
 export function runSearchThread(): void {
   const send = (news: SearchNews) => parentPort?.postMessage(news);
   let last = Date.now();
-  const answer = check(workerData as Job, {
+  const answer = fullAnswer(workerData as Question, {
     progress(fraction) {
       const now = Date.now();
       if (now - last < NEWS_EVERY_MS) return;

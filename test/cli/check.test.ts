@@ -39,6 +39,20 @@ describe("noseroom check", () => {
     expect(out).toMatch(/stops at 75\.\d°/u);
   });
 
+  it("offers ways out of a job that does not fold, and the first of them holds when it is taken", async () => {
+    const { out } = await noseroom(["check", finger]);
+    expect(out).toContain("\nWays out, each checked again\n");
+    const [, over = "", under = ""] = /^ {2}Take (\d+)\/(\d+) in off flat 1: folds/mu.exec(out) ?? [];
+    const job = JSON.parse(readFileSync(finger, "utf8"));
+    expect(job.part.flats[0]).toBe("1/2");
+    job.part.flats[0] = 1 / 2 - Number(over) / Number(under);
+    const trimmed = await noseroom(["check", "-"], { input: JSON.stringify(job) });
+    expect(trimmed.status).toBe(0);
+    expect(trimmed.out).not.toContain("Ways out");
+    const { remedies } = JSON.parse((await noseroom(["check", finger, "--json"])).out);
+    expect(remedies.length).toBeGreaterThan(0);
+  });
+
   it("reads a job from standard input", async () => {
     const { status, out } = await noseroom(["check", "-"], { input: readFileSync(bar, "utf8") });
     expect(status).toBe(0);
