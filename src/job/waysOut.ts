@@ -10,6 +10,7 @@ import { Machines } from "../remedy/folds.ts";
 import type { Way } from "../remedy/way.ts";
 import { parseLength } from "../units/length.ts";
 import type { Answer, StepAnswer } from "./answer.ts";
+import { barToMake, otherBrakes, withBrake } from "./brakeWays.ts";
 import { changedFile } from "./changeFile.ts";
 import type { Job } from "./job.ts";
 import { jobOf } from "./readJob.ts";
@@ -22,20 +23,37 @@ import { limitWords, waySentence } from "./wayWords.ts";
  * @example applied(file, job, way.changes) // a job file to check, show or save
  */
 export function applied(file: JobFile, job: Job, changes: readonly FileChange[]): JobFile {
-  return changes.reduce(
-    (so, change) =>
-      change.kind === "brake" ? { ...so, brake: change.brake } : changedFile(so, job, [change]),
-    file,
-  );
+  let changed = file;
+  for (const change of changes) {
+    changed =
+      change.kind === "brake" ? withBrake(changed, change.brake) : changedFile(changed, job, [change]);
+  }
+  return changed;
+}
+
+export interface WaysOutOptions {
+  /** Other brakes of the shop. */
+  readonly brakes?: readonly JobFile["brake"][];
 }
 
 /**
  * Ways out, cheapest first; empty for a job that is clear. Where nothing helps, one entry of kind "none" says why.
  * @example waysOut(file, job, check(job))[0]?.sentence // "Take 3/32 in off flat 1: folds, 0.021 in to spare."
  */
-export function waysOut(file: JobFile, job: Job, answer: Answer): Remedy[] {
+export function waysOut(
+  file: JobFile,
+  job: Job,
+  answer: Answer,
+  { brakes = [] }: WaysOutOptions = {},
+): Remedy[] {
   if (answer.verdict === "clear") return [];
-  const ways = findWays(situationOf(file, job, answer)).map((way) => wayOut(job, way));
+  const situation = situationOf(file, job, answer);
+  const ways = findWays(situation).map((way) => wayOut(job, way));
+  // Another order costs nothing: no change of brake can be cheaper.
+  if (!ways.some(({ kind }) => kind === "order" || kind === "side")) {
+    ways.push(...otherBrakes(file, job, situation.goal, brakes), ...barToMake(file, job, situation.goal));
+    ways.sort((a, b) => a.cost - b.cost);
+  }
   if (ways.length > 0 || answer.verdict === "tight") return ways;
   return [{ kind: "none", sentence: whyNothingHelps(answer) }];
 }

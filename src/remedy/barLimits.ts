@@ -29,7 +29,7 @@ export interface BarLimits {
 
 /** Thinnest and thickest bar that anybody would take. */
 const THINNEST_MM: Mm = 1.5;
-const THICKEST_MM: Mm = 26;
+export const THICKEST_MM: Mm = 26;
 const SHORT_LEAF_MM: Mm = 8;
 const LONG_LEAF_MM: Mm = 60;
 const MOST_OVERHANG_MM: Mm = 120;
@@ -37,6 +37,8 @@ const LEAST_OVERHANG_MM: Mm = 6;
 const MOST_LIFT_MM: Mm = 120;
 const LEAST_LIFT_MM: Mm = 20;
 const TOLERANCE_MM: Mm = 0.005;
+/** Near enough for the bar on which the overhang is tried. */
+const ROUGH_MM: Mm = 0.25;
 /** Beyond what just clears. */
 const SPARE_MM: Mm = 0.5;
 
@@ -58,33 +60,34 @@ export function barLimits(
     liftMm: MOST_LIFT_MM,
   };
   if (!makes(free)) return undefined;
-  const thickest = (bar: BarTrial) =>
+  const thickest = (bar: BarTrial, tolerance: Mm) =>
     thinnestMm +
     largestPassing({
       passes: (more) => makes({ ...bar, thicknessMm: thinnestMm + more }),
       most: THICKEST_MM - thinnestMm,
       first: 1,
-      tolerance: TOLERANCE_MM,
+      tolerance,
     });
-  const overhangMm = leastOverhang({ ...free, thicknessMm: thickest(free) }, makes, units);
+  const overhangMm = leastOverhang({ ...free, thicknessMm: thickest(free, ROUGH_MM) }, makes, units);
   if (overhangMm === undefined) return undefined;
   const held = { ...free, overhangMm };
   // The holder may be in the way of a thinner bar that bare metal was not.
   if (!makes(held)) return undefined;
-  const bar = { ...held, thicknessMm: thickest(held) };
+  const bar = { ...held, thicknessMm: thickest(held, TOLERANCE_MM) };
   const leafFaceMm =
     SHORT_LEAF_MM +
     largestPassing({
       passes: (more) => makes({ ...bar, leafFaceMm: SHORT_LEAF_MM + more }),
       most: LONG_LEAF_MM - SHORT_LEAF_MM,
-      first: 4,
+      first: 13,
       tolerance: TOLERANCE_MM,
     });
-  const whole = { ...bar, leafFaceMm };
+  const leafFaceMaxMm = leafFaceMm < LONG_LEAF_MM ? Math.max(SHORT_LEAF_MM, leafFaceMm - SPARE_MM) : null;
+  const whole = { ...bar, leafFaceMm: leafFaceMaxMm ?? LONG_LEAF_MM };
   return {
     thickestMm: bar.thicknessMm,
     overhangMm,
-    leafFaceMaxMm: leafFaceMm < LONG_LEAF_MM ? leafFaceMm : null,
+    leafFaceMaxMm,
     liftMm: leastLift(whole, makes, units),
   };
 }

@@ -4,6 +4,7 @@
  * Bound: up to SEARCHED bends all orders are tried at each size; beyond, the order that got furthest, with either end.
  */
 import type { LengthUnit } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
 import type { Change, OrderedBend, Trial, Tryout } from "./change.ts";
 import { costOf } from "./cost.ts";
 import {
@@ -25,6 +26,9 @@ import type { Way, WayKind } from "./way.ts";
 const SEARCHED = 6;
 /** Of one kind, such as trimming one flat or another, only the cheapest are told. */
 const MOST_OF_A_KIND = 2;
+
+/** Of two round figures the one with at least this to spare is told: less is not measured in a shop. */
+const SPARE_MM: Mm = 0.1;
 
 export interface Situation {
   readonly trial: Trial;
@@ -77,27 +81,27 @@ function wayOfFamily(situation: Situation, family: Family): Way | undefined {
   });
   if (size === undefined) return undefined;
   const figures = [...safeFigures(family, size, grainOf(family, situation.units)), figureOf(size)];
-  for (const figure of figures) {
-    const way = provedWay(situation, kind, [family.change(figure)]);
-    if (!way) continue;
-    const less = size - STEP[measure];
-    return {
-      ...way,
-      ...(family.index !== undefined && { index: family.index }),
-      from: base,
-      to: figure,
-      // Along one sequence of bends only, a limit would be no limit of the part.
-      ...(isSearched(situation) && {
-        limit: {
-          figure: figureOf(size),
-          changes: completed(situation, [family.change(figureOf(size))]),
-          oneStepLess: less > 0 ? completed(situation, [family.change(figureOf(less))]) : null,
-        },
-      }),
-      cost: costOf(kind, size, measure),
-    };
-  }
-  return undefined;
+  const ways = figures.flatMap((to) => {
+    const way = provedWay(situation, kind, [family.change(to)]);
+    return way ? [{ ...way, to }] : [];
+  });
+  const best = ways.find(({ clearanceMm }) => (clearanceMm ?? SPARE_MM) >= SPARE_MM) ?? ways[0];
+  if (!best) return undefined;
+  const less = size - STEP[measure];
+  return {
+    ...best,
+    ...(family.index !== undefined && { index: family.index }),
+    from: base,
+    // Along one sequence of bends only, a limit would be no limit of the part.
+    ...(isSearched(situation) && {
+      limit: {
+        figure: figureOf(size),
+        changes: completed(situation, [family.change(figureOf(size))]),
+        oneStepLess: less > 0 ? completed(situation, [family.change(figureOf(less))]) : null,
+      },
+    }),
+    cost: costOf(kind, size, measure),
+  };
 }
 
 /** The way that these changes make, run again whole; undefined where it falls short of the goal. */
