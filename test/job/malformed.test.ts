@@ -68,6 +68,31 @@ describe("a malformed job file", () => {
     ]);
   });
 
+  it.each([
+    [put("part.bends", []), "part.bends: found an empty list; it should be a list of 1 to 20 bends."],
+    [
+      put("brake.bed.profile", [
+        [-160, -80],
+        [0, -80],
+        [0, 0],
+        [-160, 0],
+        [-40, -90],
+      ]),
+      "brake.bed.profile: found a profile that crosses or touches itself, near corners 1 and 4; it should be one closed line around the metal.",
+    ],
+    [put("brake.clamp", "bar"), 'brake.clamp: found "bar"; it should be a clamp in braces.'],
+    [
+      put("brake.clamp.type", "roller"),
+      'brake.clamp.type: found "roller"; it should be "finger", "bar" or "profile".',
+    ],
+    [
+      put("part.bends[0].angle", null),
+      "part.bends[0].angle (bend 1): found null; it should be an angle in degrees.",
+    ],
+  ])("words it for a person, %#", (change, sentence) => {
+    expect(sentences(changed(change))).toEqual([sentence]);
+  });
+
   it("counts flats, bends, steps and corners from 1 beside the path", () => {
     expect(sentences(changed(put("part.flats[2]", -3)))[0]).toMatch(
       /^part\.flats\[2\] \(flat 3\): found -3; it should be a length greater than 0/u,

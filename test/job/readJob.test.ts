@@ -101,6 +101,48 @@ describe("readJob, what is left out", () => {
   });
 });
 
+describe("readJob, metals and measures", () => {
+  const withMetal = (material: unknown) => jobOfText(changed(put("part.material", material))).part.metal;
+
+  it("finds a metal of the table by its name, however it is written", () => {
+    expect(withMetal("6061 t6").name).toBe("6061-T6");
+  });
+
+  it("takes an own metal with or without its ultimate strength", () => {
+    const tin = { name: "roof tin", yield: "210 MPa", modulus: 190_000 };
+    expect(withMetal(tin)).toEqual({ name: "roof tin", yieldMpa: 210, modulusMpa: 190_000 });
+    expect(withMetal({ ...tin, ultimate: 210 })).toEqual({
+      name: "roof tin",
+      yieldMpa: 210,
+      modulusMpa: 190_000,
+      ultimateMpa: 210,
+    });
+  });
+
+  it("keeps the part's length and the brake's rating where they are given", () => {
+    const job = jobOfText(JSON.stringify(soundJob()));
+    expect(job.part.lengthMm).toBe(300);
+    expect(job.brake.rating).toEqual({ thicknessMm: 2, lengthMm: 1200, yieldMpa: 250 });
+    expect(job.brake.liftMm).toBe(35);
+    expect(job.brake.clamp.outlines).toHaveLength(2);
+  });
+
+  it("takes up to 10,000 corners in all, and a bar without a holder", () => {
+    const ring = Array.from({ length: 4996 }, (_, i) => {
+      const angle = (2 * Math.PI * i) / 4996;
+      return [Math.round(-1e6 + 5e5 * Math.cos(angle)) / 1e4, Math.round(-1e6 + 5e5 * Math.sin(angle)) / 1e4];
+    });
+    const job = jobOfText(
+      changed((sound) => {
+        sound.brake.frame = [ring, ring];
+        for (const key of ["holderBack", "holderHeight", "holderDepth"]) delete sound.brake.clamp[key];
+      }),
+    );
+    expect(job.brake.frame.map((piece) => piece.edges.length)).toEqual([4996, 4996]);
+    expect(job.brake.clamp.outlines).toHaveLength(1);
+  });
+});
+
 describe("readJob, dimensions", () => {
   const flats = (dimensions: string, flat = 20): readonly number[] =>
     jobOfText(
