@@ -1,0 +1,8 @@
+/**
+ * The page's bench runs alone and not with the tests: `npm run bench:page`.
+ */
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: { include: ["test/page/bench.ts"], testTimeout: 120_000, hookTimeout: 120_000, silent: false },
+});
