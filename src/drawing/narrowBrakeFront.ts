@@ -113,7 +113,7 @@ export function topView(layout: NarrowBrakeLayout): Mark[] {
     ),
     measured(layout, { x: bedRight, y: topY }, { x: bedRight, y: boltY }, -1),
     measured(layout, { x: bedRight, y: topY }, { x: bedRight, y: railY }, -2),
-    measured(layout, { x: bedRight, y: leafFrontY }, { x: bedRight, y: topY }, -1),
+    measured(layout, { x: bedRight, y: topY }, { x: bedRight, y: leafFrontY }, 1),
     measured(layout, { x: screwXs[0]!, y: railY }, { x: screwXs[1]!, y: railY }, 2),
     measured(layout, { x: barLeft, y: railY }, { x: screwXs[0]!, y: railY }, 3),
   ];

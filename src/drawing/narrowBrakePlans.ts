@@ -20,6 +20,7 @@ const TITLE = "Shop-made narrow brake";
 const TITLE_MM: Mm = 6;
 const HEADING_MM: Mm = 4.2;
 const WORDS_MM: Mm = 3.1;
+const CHECKS_A_TABLE = 5;
 
 /**
  * Pages of the plans.
@@ -89,15 +90,45 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
       brake.bows.map(({ sentence }) => sentence),
     ),
     heading("Checks"),
-    ...brake.checks.map((check) =>
+    ...inChunks(brake.checks, CHECKS_A_TABLE).map((checks) =>
       table(
-        [`${check.member}: ${check.check}`, checkFigures(check, units)],
-        [0.55, 0.45],
-        [[check.formula, `${check.source}. Taken: ${check.assumptions.join("; ")}.`]],
+        ["Check", "Found", "Formula", "Source, and what is taken for granted"],
+        [0.2, 0.15, 0.25, 0.4],
+        checks.map((check) => [
+          `${check.member}: ${check.check}`,
+          checkFigures(check, units),
+          printedFormula(check.formula),
+          `${check.source}. ${check.assumptions.join("; ")}.`,
+        ]),
       ),
     ),
     headed("Taken for granted", [`${brake.assumptions.join("; ")}.`]),
   ];
+}
+
+/** A table is never torn, so that a long one is set as several. */
+function inChunks<Item>(items: readonly Item[], size: number): Item[][] {
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, i) =>
+    items.slice(i * size, (i + 1) * size),
+  );
+}
+
+/** Print fonts have no Greek and few raised figures: letters as words, powers with ^. */
+const PRINTED: readonly (readonly [letter: string, words: string])[] = [
+  ["Δθ", "angle lost"],
+  ["σ", "stress"],
+  ["τ", "shear"],
+  ["δ", "give"],
+  ["ν", "Poisson"],
+  ["π", "pi"],
+  ["ℓ", "length"],
+  ["⁴", "^4"],
+  ["≤", "at most"],
+  ["−", "-"],
+];
+
+function printedFormula(formula: string): string {
+  return PRINTED.reduce((text, [letter, words]) => text.replaceAll(letter, words), formula);
 }
 
 /** Figure against limit. */

@@ -161,13 +161,13 @@ function dimensions(layout: NarrowBrakeLayout): Mark[] {
   const rightX = leaf.faceMm;
   return [
     measured(layout, holderFront, { x: noseX, y: holderTopY }, 1),
-    measured(layout, { x: boltX, y: holderTopY }, holderFront, 2),
-    measured(layout, { x: noseX - bar.depthMm, y: holderTopY }, { x: noseX, y: holderTopY }, 3),
-    measured(layout, { x: noseX - bar.overhangMm - holderW, y: holderTopY }, holderFront, 1),
+    measured(layout, { x: boltX, y: holderTopY }, holderFront, 3),
+    measured(layout, { x: noseX - bar.depthMm, y: holderTopY }, { x: noseX, y: holderTopY }, 4),
+    measured(layout, { x: noseX - bar.overhangMm - holderW, y: holderTopY }, holderFront, 2),
     measured(layout, { x: rightX, y: barTopY }, { x: rightX, y: sheetMm }, 3),
-    measured(layout, { x: rightX, y: holderTopY }, { x: rightX, y: barTopY }, 2),
+    measured(layout, { x: rightX, y: barTopY }, { x: rightX, y: holderTopY }, -2),
     measured(layout, { x: rightX, y: 0 }, { x: rightX, y: -leaf.standingMm }, 1),
-    measured(layout, { x: leaf.faceMm, y: -leaf.standingMm }, { x: 0, y: -leaf.standingMm }, 1),
+    measured(layout, { x: 0, y: -leaf.standingMm }, { x: leaf.faceMm, y: -leaf.standingMm }, -1),
     measured(layout, { x: -bedW, y: 0 }, { x: -bedW, y: bedBottomY }, -2),
     measured(layout, { x: -bedW, y: bedBottomY }, { x: -bedW, y: tongueBottomY }, -2),
     measured(layout, { x: 0, y: tongueBottomY }, { x: -bedW, y: tongueBottomY }, 1),

@@ -14,6 +14,7 @@ import {
 import type { GoverningLoads } from "./governingLoads.ts";
 import { TIMOSHENKO_PLATE } from "./handbooks.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
+import { largestFigure, leastFigure } from "./shopMark.ts";
 import type { Stock } from "./stockSize.ts";
 import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
 
@@ -65,21 +66,19 @@ export function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
 
 /**
  * The window as it is said in a shop.
- * @example windowSentence({ thinnestMm: 3.78, thickestMm: 7.9, stockInsideMm: [4.7625, 6.35] }, "in") // "Clamp bar from 0.149 to 5/16 in thick: 3/16 or 1/4 in from stock."
+ * @example windowSentence({ thinnestMm: 3.78, thickestMm: 7.9, stockInsideMm: [4.7625, 6.35] }, "in") // "Clamp bar from 0.149 to 0.311 in thick: 3/16 or 1/4 in from stock."
  */
 export function windowSentence(
   { thinnestMm, thickestMm, stockInsideMm }: Pick<BarWindow, "thinnestMm" | "thickestMm" | "stockInsideMm">,
   units: LengthUnit,
 ): string {
-  const words = (mm: Mm) => formatLength(mm, units);
+  const least = leastFigure(thinnestMm, units);
+  const largest = largestFigure(thickestMm, units);
   if (thinnestMm > thickestMm) {
-    return `No clamp bar will do: it must be at least ${words(thinnestMm)} ${units} to hold and at most ${words(thickestMm)} ${units} to clear.`;
+    return `No clamp bar will do: it must be at least ${least} ${units} to hold and at most ${largest} ${units} to clear.`;
   }
-  const stock =
-    stockInsideMm.length > 0
-      ? `${stockInsideMm.map(words).join(" or ")} ${units} from stock`
-      : "no stock size";
-  return `Clamp bar from ${words(thinnestMm)} to ${words(thickestMm)} ${units} thick: ${stock}.`;
+  const sizes = stockInsideMm.map((mm) => formatLength(mm, units)).join(" or ");
+  return `Clamp bar from ${least} to ${largest} ${units} thick: ${sizes === "" ? "no stock size" : `${sizes} ${units} from stock`}.`;
 }
 
 /** Stress and give of the bar that was picked. */

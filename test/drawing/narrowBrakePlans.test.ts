@@ -1,0 +1,73 @@
+/**
+ * The printed plans read back: every piece, bolt, check and caution on paper (pdfjs-dist), the drawing as DXF (dxf-parser),
+ * a tube's outline against the section's own area.
+ */
+import DxfParser from "dxf-parser";
+import { describe, expect, test } from "vitest";
+import { toDxf } from "../../src/drawing/dxfPen.ts";
+import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
+import { narrowBrakePlans } from "../../src/drawing/narrowBrakePlans.ts";
+import { A4, LETTER } from "../../src/drawing/pageSize.ts";
+import { writePdf } from "../../src/drawing/pdfPen.ts";
+import { tubeOutline } from "../../src/drawing/stockView.ts";
+import { designNarrowBrake } from "../../src/remedy/shopMade/designNarrowBrake.ts";
+import { sectionOf } from "../../src/remedy/strength/section.ts";
+import { TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
+import { readPdf } from "./readPdf.ts";
+
+describe.each([
+  ["inches on Letter", "in", LETTER],
+  ["mm on A4", "mm", A4],
+] as const)("narrowBrakePlans: %s", (_, units, size) => {
+  const brake = designNarrowBrake({ ...TROUGH_BRAKE, units });
+
+  test("all lists and checks are on paper, nothing runs off it, no letter is missing", async () => {
+    const pages = await readPdf(await writePdf(narrowBrakePlans(brake, size), "plans"));
+    expect(pages[0]!.widthMm).toBeGreaterThan(pages[0]!.heightMm);
+    const text = pages.map((page) => page.words.map(({ words }) => words).join(" ")).join(" ");
+    const squeezed = (words: string) => words.replace(/\s+/gu, "");
+    const paper = squeezed(text);
+    for (const { piece } of brake.cutList) expect(paper).toContain(squeezed(piece));
+    for (const { size: hardware } of brake.hardware) expect(paper).toContain(squeezed(hardware));
+    for (const sentence of [...brake.makingOrder, ...brake.proving, ...brake.limits, ...brake.cautions]) {
+      expect(paper).toContain(squeezed(sentence.replaceAll("−", "-")));
+    }
+    expect(paper).toContain(squeezed(brake.windowSentence));
+    expect(paper).toContain(squeezed("stress = 6·q·c/t²"));
+    expect(text).not.toContain("?");
+    for (const page of pages) {
+      for (const { left, right, bottom } of page.words) {
+        expect(left >= 0 && right <= page.widthMm && bottom >= 0).toBe(true);
+      }
+    }
+  });
+
+  test("the drawing as DXF has the bar's bend-wise length in it", () => {
+    const read = new DxfParser().parseSync(toDxf(drawNarrowBrake(brake)));
+    const entities = (read?.entities ?? []) as unknown as { vertices?: { x: number; y: number }[] }[];
+    expect(entities.length).toBeGreaterThan(80);
+    const { lengthMm } = brake.plan!.bar;
+    const level = entities.some(({ vertices }) => {
+      const [a, b] = vertices ?? [];
+      return (
+        a !== undefined && b !== undefined && a.y === b.y && Math.abs(Math.abs(a.x - b.x) - lengthMm) < 1e-3
+      );
+    });
+    expect(level).toBe(true);
+  });
+});
+
+test("tubeOutline encloses the tube's area and no more", () => {
+  const corners = tubeOutline(-10, -5, 30, 25, 3).edges.map(({ from }) => from);
+  const area = corners.reduce((sum, { x, y }, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    return sum + (x * next.y - next.x * y) / 2;
+  }, 0);
+  const tube = sectionOf({ kind: "tube", widthMm: 40, heightMm: 30, wallMm: 3 });
+  expect(area).toBeCloseTo(tube.areaMm2, 9);
+});
+
+test("narrowBrakePlans: no plan, no paper", () => {
+  const none = designNarrowBrake({ ...TROUGH_BRAKE, thickestByClearanceMm: 1 });
+  expect(() => narrowBrakePlans(none, A4)).toThrow(RangeError);
+});
