@@ -8,6 +8,7 @@ import { inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
+import { columnsOf } from "./wrap.ts";
 
 export interface CheckOptions {
   readonly json?: boolean;
@@ -31,7 +32,7 @@ export async function runCheck(path: string, options: CheckOptions): Promise<num
   if (options.json) {
     process.stdout.write(`${answerJson(answer)}\n`);
   } else {
-    const lines = reportLines(job, answer, inkFor(process.stdout, process.env));
+    const lines = reportLines(job, answer, inkFor(process.stdout, process.env), columnsOf(process.stdout));
     if (pictures.length > 0) lines.push("", "Pictures", ...pictures.map((file) => `  ${file}`));
     process.stdout.write(`${lines.join("\n")}\n`);
   }

@@ -12,6 +12,7 @@ import type { Job } from "../job/job.ts";
 import type { Ink } from "./ink.ts";
 import { ordersSentence } from "./ordersWords.ts";
 import { table } from "./table.ts";
+import { wrap } from "./wrap.ts";
 
 const HEADINGS = ["", "bend", "in the throat", "marked face", "leaf to", "relaxes to", "least clearance"];
 
@@ -90,16 +91,20 @@ function wayLines(answer: Answer): string[] {
   });
 }
 
-function section(title: string, lines: readonly string[], ink: Ink): string[] {
-  if (lines.length === 0) return [];
-  return ["", ink.strong(title), ...lines.map((line) => `  ${line}`)];
-}
-
-/** The whole report, one string a line. */
-export function reportLines(job: Job, answer: Answer, ink: Ink): string[] {
+/** The whole report, one string a line; sentences no wider than `columns`. */
+export function reportLines(
+  job: Job,
+  answer: Answer,
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+): string[] {
   const verdict = verdictSentence(job, answer);
   const { part, brake } = job;
   const width = lengthWords(answer.blank.developedWidth, job.units);
+  const section = (title: string, sentences: readonly string[]) =>
+    sentences.length === 0
+      ? []
+      : ["", ink.strong(title), ...sentences.flatMap((sentence) => wrap(sentence, columns, "  "))];
   return [
     answer.verdict === "hits" ? ink.signal(verdict) : ink.strong(verdict),
     "",
@@ -107,11 +112,11 @@ export function reportLines(job: Job, answer: Answer, ink: Ink): string[] {
     ordersSentence(job, answer),
     "",
     ...orderTable(job, answer),
-    ...section("What blocks it", blockLines(job, answer), ink),
-    ...section("Ways out, each checked again", wayLines(answer), ink),
-    ...section("In and out", handlingLines(answer), ink),
-    ...section("Watch", answer.warnings, ink),
+    ...section("What blocks it", blockLines(job, answer)),
+    ...section("Ways out, each checked again", wayLines(answer)),
+    ...section("In and out", handlingLines(answer)),
+    ...section("Watch", answer.warnings),
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
 }

@@ -5,6 +5,7 @@ import { ordersSentence } from "../../src/cli/ordersWords.ts";
 import { systemSentence } from "../../src/cli/refusal.ts";
 import { reportLines } from "../../src/cli/report.ts";
 import { pageScale } from "../../src/cli/stepPictures.ts";
+import { columnsOf, wrap } from "../../src/cli/wrap.ts";
 import { answerOf, hit, jobOf, stepOf } from "../drawing/answers.ts";
 
 const plain = inkFor({}, {});
@@ -69,6 +70,21 @@ describe("reportLines", () => {
   it("passes the warnings on", () => {
     const answer = { ...answerOf("clear", stepOf(near)), warnings: ["Flange 1 is short."] };
     expect(reportLines(jobOf(), answer, plain)).toContain("  Flange 1 is short.");
+  });
+});
+
+describe("wrap", () => {
+  it("breaks between words on a terminal and nowhere in a pipe", () => {
+    expect(columnsOf({})).toBe(Number.POSITIVE_INFINITY);
+    expect([columnsOf({ isTTY: true, columns: 72 }), columnsOf({ isTTY: true, columns: 300 })]).toEqual([
+      72, 100,
+    ]);
+    expect(wrap("take 3/32 in off flat 1", 12, "  ")).toEqual(["  take 3/32", "    in off", "    flat 1"]);
+    expect(wrap("unbreakablyLong word", 5, "")).toEqual(["unbreakablyLong", "  word"]);
+    const lines = reportLines(jobOf(), answerOf("hits", hit), plain, 60).filter(
+      (line) => !/^(\d\.| +bend)/u.test(line),
+    );
+    for (const line of lines.slice(3)) expect(line.length).toBeLessThanOrEqual(60);
   });
 });
 
