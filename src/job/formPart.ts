@@ -88,7 +88,10 @@ function formedRadius(
     if (formed >= noseRadiusMm - ROUNDING_MM && formed > 0) return Math.max(formed, noseRadiusMm);
     // Every bend would say the same: once is enough.
     if (index > 0) return Number.NaN;
-    const allowed = `"auto", or at least one thickness, ${say(thicknessMm)}, since a smaller one pinches the sheet`;
+    const allowed =
+      noseRadiusMm > 0
+        ? `"auto", or at least one thickness, ${say(thicknessMm)}, since a smaller one pinches the sheet`
+        : `"auto", or more than one thickness, ${say(thicknessMm)}, since a sharp nose leaves the bend no radius there`;
     return refuse(reading, "brake.setback", file.brake.setback, allowed);
   }
   if (asked.insideRadiusMm >= noseRadiusMm - ROUNDING_MM) return Math.max(asked.insideRadiusMm, noseRadiusMm);

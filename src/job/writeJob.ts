@@ -5,7 +5,7 @@
 import type { JobFile } from "./schema.ts";
 import { shapeOf } from "./shape.ts";
 
-type Json = string | number | boolean | null | undefined | readonly Json[] | { readonly [key: string]: Json };
+type Json = string | number | boolean | undefined | readonly Json[] | { readonly [key: string]: Json };
 
 /** What fits within this width stays on one line. */
 const WIDTH = 100;
@@ -20,7 +20,7 @@ export function writeJob(file: JobFile): string {
 /** `taken` is what already stands on the line before the value. */
 function printed(value: Json, indent: string, taken: number): string {
   const flat = onOneLine(value);
-  if (typeof value !== "object" || value === null) return flat;
+  if (typeof value !== "object") return flat;
   if (indent !== "" && indent.length + taken + flat.length <= WIDTH) return flat;
   const inner = `${indent}  `;
   if (isList(value)) {
@@ -35,7 +35,7 @@ function printed(value: Json, indent: string, taken: number): string {
 }
 
 function onOneLine(value: Json): string {
-  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  if (typeof value !== "object") return JSON.stringify(value);
   if (isList(value)) return `[${value.map(onOneLine).join(", ")}]`;
   const entries = entriesOf(value).map(([key, item]) => `${JSON.stringify(key)}: ${onOneLine(item)}`);
   return entries.length === 0 ? "{}" : `{ ${entries.join(", ")} }`;

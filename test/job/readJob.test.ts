@@ -193,6 +193,20 @@ describe("readJob, radii", () => {
     expect(job.askedInsideRadiiMm).toEqual([0.3, 0.3]);
   });
 
+  it("refuses a sharp nose set back by just one thickness, which would leave the bend no radius", () => {
+    const sharp = (setback: number) =>
+      problemsOf(
+        changed((job) => {
+          Object.assign(job.brake.clamp, { noseRadius: 0, topRadius: 0 });
+          job.brake.setback = setback;
+        }),
+      );
+    expect(sharp(0.8)).toMatchObject([
+      { path: "brake.setback", allowed: expect.stringContaining("more than one") },
+    ]);
+    expect(sharp(0.81)).toEqual([]);
+  });
+
   it("takes a radius that equals the nose's though inches round it", () => {
     expect(
       problemsOf(
