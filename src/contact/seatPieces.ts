@@ -46,9 +46,7 @@ export class SeatPieces {
     this.finishedSin = Math.sin(seat.angleRad);
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
-    const half = Math.tan(sweepRad / 2);
-    const cutSomewhere =
-      this.startX < 0 || this.cutTan * half > this.startX + slideTan * half - slideTurn * sweepRad + 1e-9;
+    const cutSomewhere = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad) > 1e-9;
     this.startCut = cutSomewhere ? tableSwing(1, this.cutTan, 0, sweepRad) : undefined;
   }
 
@@ -164,4 +162,21 @@ export class SeatPieces {
     F.cutSlideTan = this.seat.slideTan;
     F.cutSlideTurn = this.seat.slideTurn;
   }
+}
+
+/**
+ * By how much the bend zone at most reaches past the moving flat's start: cutTan·tan(φ/2) − startX − s(φ), largest at an
+ * end of the sweep or where it turns, (slideTan − cutTan)/2·sec²(φ/2) = slideTurn.
+ */
+function largestCut(
+  cutTan: number,
+  startX: number,
+  slideTan: number,
+  slideTurn: number,
+  sweepRad: number,
+): number {
+  const past = (half: number) => (cutTan - slideTan) * half + slideTurn * 2 * Math.atan(half) - startX;
+  const end = Math.tan(sweepRad / 2);
+  const turn = Math.sqrt(Math.max(0, (2 * slideTurn) / (slideTan - cutTan) - 1));
+  return Math.max(-startX, past(end), turn < end ? past(turn) : -Infinity);
 }

@@ -76,7 +76,7 @@ export class SideChecks {
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
-      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", 0, record);
+      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", record);
       return;
     }
     if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
@@ -95,10 +95,9 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
-      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", 0, record);
+      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", record);
     }
-    if (ridesLeaf)
-      this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);
+    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", record);
   }
 
   /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
@@ -107,7 +106,7 @@ export class SideChecks {
     if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
     this.withSelfAtRest(m, formedMoving, c, formedClamped, record);
     if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
-    this.swept(a, b, pieces.turning, "part", "moving", 0, record);
+    this.swept(a, b, pieces.turning, "part", "moving", record);
   }
 
   /** Whether the two sides overlap while the leaf is at rest. */
@@ -145,7 +144,7 @@ export class SideChecks {
       if (record.phiRad > 0 && bordersOverlap(leaf, body.features, this.spot) && this.deep(leaf, body)) {
         this.note(record, 0, member, -1);
       }
-      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", FACE_INSET_MM, record);
+      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", record);
     }
   }
 
@@ -180,12 +179,11 @@ export class SideChecks {
     swing: Swing,
     member: MemberName,
     sheet: "moving" | "fixed" | "none",
-    playMm: number,
     record: ContactRecord,
   ): void {
     const limit = Math.min(record.phiRad, this.seat.sweepRad);
     const { found, meeting } = this;
-    const phi = firstContact(A, B, swing, limit, playMm, this.curve, meeting, found);
+    const phi = firstContact(A, B, swing, limit, this.curve, meeting, found);
     if (phi >= limit) return;
     [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
     const c = swing.turns ? Math.cos(phi) : 1;

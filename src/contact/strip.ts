@@ -139,9 +139,9 @@ export class Strip {
     const [qx, qy] = [this.xx * mx + this.xy * my, this.yx * mx + this.yy * my];
     F.addRound(px, py, r + T - insetMm, qx, qy, ch, tag | OUTSIDE_OF_BEND);
     F.addHollow(px, py, r + insetMm, qx, qy, ch, tag | INSIDE_OF_BEND);
-    if (ends & 1) this.addCrossSection(F, up, tag);
+    if (ends & 1) this.addCrossSection(F, up, tag, true);
     this.turnJoint(j);
-    if (ends & 2) this.addCrossSection(F, up, tag);
+    if (ends & 2) this.addCrossSection(F, up, tag, false);
   }
 
   /** Adds `length` of straight sheet from the point walked to, and walks over it. */
@@ -167,17 +167,19 @@ export class Strip {
       F.addEdge(x2 + over * vx, y2 + over * vy, -ux, -uy, length, tag);
     }
     F.setCore(x1 + (T / 2) * vx, y1 + (T / 2) * vy, x2 + (T / 2) * vx, y2 + (T / 2) * vy);
+    // Across the sheet, counter-clockwise: up at the far end, down at the near one, the other way round when mirrored.
+    const way = this.mirrored ? -1 : 1;
     if (ends & 1) {
+      const from = this.mirrored ? insetMm : over;
       F.addCorner(x1 + insetMm * vx, y1 + insetMm * vy, tag);
       F.addCorner(x1 + over * vx, y1 + over * vy, tag);
+      F.addEdge(x1 + from * vx, y1 + from * vy, -way * vx, -way * vy, T - 2 * insetMm, tag);
     }
     if (!freeEnd && !(ends & 2)) return;
     const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
+    const from = this.mirrored ? over : insetMm;
     F.addCorner(x2 + insetMm * vx, y2 + insetMm * vy, endTag);
     F.addCorner(x2 + over * vx, y2 + over * vy, endTag);
-    if (!freeEnd) return;
-    const from = this.mirrored ? over : insetMm;
-    const way = this.mirrored ? -1 : 1;
     F.addEdge(x2 + from * vx, y2 + from * vy, way * vx, way * vy, T - 2 * insetMm, endTag);
   }
 
@@ -190,11 +192,14 @@ export class Strip {
     F.addCorner(this.placeX(0, T - insetMm), this.placeY(0, T - insetMm), tag);
   }
 
-  private addCrossSection(F: Features, up: number, bendTag: number): void {
+  private addCrossSection(F: Features, up: number, bendTag: number, near: boolean): void {
     const [vx, vy] = [this.x - this.s * this.thicknessMm, this.y + this.c * this.thicknessMm];
     const [under, over] = up > 0 ? [OUTSIDE_OF_BEND, INSIDE_OF_BEND] : [INSIDE_OF_BEND, OUTSIDE_OF_BEND];
     F.addCorner(this.placeX(this.x, this.y), this.placeY(this.x, this.y), bendTag | under);
     F.addCorner(this.placeX(vx, vy), this.placeY(vx, vy), bendTag | over);
+    // The material lies past the near cross-section and before the far one.
+    if (near) this.addFace(F, vx, vy, this.x, this.y, bendTag | under);
+    else this.addFace(F, this.x, this.y, vx, vy, bendTag | under);
   }
 
   private addFace(F: Features, x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {

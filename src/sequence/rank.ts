@@ -18,62 +18,75 @@ const NONE = 255;
 /** How the last bend was held: end clamped (0 start, 1 end) plus 2 where the marked face was up. */
 type Hold = number;
 
-/** Best order from the flat blank to the set `goal`, or undefined where there is none. */
-export function bestOrder(
+/** Clearances nearer than this are of equal rank. */
+const SAME_MM = 1e-6;
+
+/** A best way from the flat blank to one of the goals. */
+export interface Way {
+  /** The goal: set of bends made. */
+  readonly set: number;
+  moves(): Move[];
+}
+
+/**
+ * The best ways from the flat blank to any of the `goals` (sets of equally many bends, all reached): several where their
+ * rank is equal, the lower set first; an order clear all through if there is one, else the best tight one.
+ */
+export function bestWays(
   part: Part,
   seats: readonly SeatTable[],
   reach: Reach,
-  goal: number,
+  goals: readonly number[],
   marginMm: number,
-): Move[] | undefined {
-  const ranking = new Ranking(part, seats, reach, goal);
-  ranking.keepWays();
-  return ranking.best(marginMm) ?? ranking.best(0);
+): Way[] {
+  const ranking = new Ranking(part, seats, reach, goals);
+  const clear = ranking.best(marginMm);
+  return clear.length > 0 ? clear : ranking.best(0);
 }
 
 class Ranking {
   private readonly n: number;
   private readonly sets: number;
-  /** Sets from which the goal can still be reached. */
+  /** Sets from which a goal can still be reached. */
   private readonly alive: Uint8Array;
 
   constructor(
     private readonly part: Part,
     private readonly seats: readonly SeatTable[],
     private readonly reach: Reach,
-    private readonly goal: number,
+    private readonly goals: readonly number[],
   ) {
     this.n = part.bends.length;
-    this.sets = goal + 1;
+    this.sets = Math.max(...goals) + 1;
     this.alive = new Uint8Array(this.sets);
+    this.keepWays();
   }
 
-  /** Marks the sets on some way from the blank to the goal. */
-  keepWays(): void {
-    this.alive[this.goal] = 1;
-    for (let set = this.goal - 1; set >= 0; set--) {
-      if ((set & ~this.goal) !== 0 || !this.reach.reached[set]) continue;
-      let ways = (this.reach.withStart[set]! | this.reach.withEnd[set]!) & this.goal;
-      while (ways) {
+  /** Marks the sets on some way from the blank to a goal. */
+  private keepWays(): void {
+    const { alive, reach } = this;
+    for (const goal of this.goals) alive[goal] = 1;
+    for (let set = this.sets - 1; set >= 0; set--) {
+      let ways = reach.withStart[set]! | reach.withEnd[set]!;
+      while (ways && !alive[set]) {
         const bit = ways & -ways;
         ways ^= bit;
-        if (this.alive[set | bit]) {
-          this.alive[set] = 1;
-          break;
-        }
+        if (alive[set | bit]) alive[set] = 1;
       }
     }
   }
 
-  /** Best order with every clearance at least `leastMm`; undefined where there is none. */
-  best(leastMm: number): Move[] | undefined {
-    if (this.goal === 0) return [];
-    const { sets, goal } = this;
+  /** Best ways with every clearance at least `leastMm`; none where there is no such way. */
+  best(leastMm: number): Way[] {
+    const { sets, goals } = this;
+    if (goals[0] === 0) return [{ set: 0, moves: () => [] }];
     const [start, end] = this.waysOver(leastMm);
     const changes = this.fewestChanges(start, end);
     let fewest = NONE;
-    for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
-    if (fewest === NONE) return undefined;
+    for (const goal of goals) {
+      for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
+    }
+    if (fewest === NONE) return [];
     const toGo = this.changesToGo(start, end, fewest);
     const width = new Float64Array(4 * sets).fill(-1);
     const from = new Uint8Array(4 * sets);
@@ -96,30 +109,13 @@ class Ranking {
       from[4 * next + hold] = best;
       lastBend[4 * next + hold] = bend;
     });
-    return this.retrace(width, from, lastBend, changes, fewest);
-  }
-
-  private retrace(
-    width: Float64Array,
-    from: Uint8Array,
-    lastBend: Uint8Array,
-    changes: Uint8Array,
-    fewest: number,
-  ): Move[] {
-    let hold = -1;
-    for (let h = 0; h < 4; h++) {
-      const at = 4 * this.goal + h;
-      if (changes[at] === fewest && (hold < 0 || width[at]! > width[4 * this.goal + hold]!)) hold = h;
-    }
-    const moves: Move[] = [];
-    let set = this.goal;
-    while (set !== 0) {
-      const bend = lastBend[4 * set + hold]!;
-      moves.push({ bend, clamped: hold & 1 ? "end" : "start" });
-      hold = from[4 * set + hold]!;
-      set &= ~(1 << bend);
-    }
-    return moves.reverse();
+    const ends = goals.flatMap((set) =>
+      [0, 1, 2, 3].map((hold) => ({ set, hold, mm: width[4 * set + hold]! })),
+    );
+    const widest = Math.max(...ends.map(({ mm }) => mm));
+    return ends
+      .filter(({ mm }) => mm === widest || mm > widest - SAME_MM)
+      .map(({ set, hold }) => ({ set, moves: () => retrace(set, hold, from, lastBend) }));
   }
 
   /** Masks of the bends that can be made next with clearance of at least `leastMm` and still lead to the goal. */
@@ -156,8 +152,8 @@ class Ranking {
 
   private changesToGo(start: Int32Array, end: Int32Array, most: number): Uint8Array {
     const toGo = new Uint8Array(4 * this.sets).fill(NONE);
-    toGo.fill(0, 4 * this.goal, 4 * this.goal + 4);
-    for (let set = this.goal - 1; set > 0; set--) {
+    for (const goal of this.goals) toGo.fill(0, 4 * goal, 4 * goal + 4);
+    for (let set = this.sets - 1; set > 0; set--) {
       if (!this.alive[set]) continue;
       let ways = start[set]! | end[set]!;
       while (ways) {
@@ -191,11 +187,11 @@ class Ranking {
       formedClamped: number,
     ) => void,
   ): void {
-    const { n, goal, alive } = this;
-    for (let set = 0; set < goal; set++) {
+    const { n, sets, alive } = this;
+    for (let set = 0; set < sets; set++) {
       if (!alive[set]) continue;
       const back = reversedSet(set, n);
-      let ways = (start[set]! | end[set]!) & goal;
+      let ways = start[set]! | end[set]!;
       while (ways) {
         const bit = ways & -ways;
         ways ^= bit;
@@ -219,4 +215,16 @@ class Ranking {
 function changesBetween(before: Hold, hold: Hold): number {
   const other = before ^ hold;
   return (other & 1) + (other >>> 1);
+}
+
+function retrace(goal: number, held: Hold, from: Uint8Array, lastBend: Uint8Array): Move[] {
+  const moves: Move[] = [];
+  let [set, hold] = [goal, held];
+  while (set !== 0) {
+    const bend = lastBend[4 * set + hold]!;
+    moves.push({ bend, clamped: hold & 1 ? "end" : "start" });
+    hold = from[4 * set + hold]!;
+    set &= ~(1 << bend);
+  }
+  return moves.reverse();
 }

@@ -8,7 +8,7 @@ import { seatFor } from "../motion/seat.ts";
 import type { Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
 import { furthestOrder } from "./furthest.ts";
-import { bestOrder, type Move } from "./rank.ts";
+import { bestWays, type Move } from "./rank.ts";
 import { reachFrom, type Watch } from "./reach.ts";
 import { SeatTable } from "./seatTable.ts";
 
@@ -31,7 +31,7 @@ export function searchOrders(part: Part, brake: Brake, marginMm: Mm, watch?: Wat
   const whole = (1 << part.bends.length) - 1;
   const viable = reach.reached[whole] === 1;
   const order = viable
-    ? bestOrder(part, seats, reach, whole, marginMm)!
+    ? bestWays(part, seats, reach, [whole], marginMm)[0]!.moves()
     : furthestOrder(part, machine, seats, reach, marginMm);
   return { order, viable, viableOrders: reach.viableOrders, statesChecked: reach.statesChecked };
 }
