@@ -16,10 +16,19 @@ import type { JobFile } from "./schema.ts";
 /** Radius and thickness may fall short of the nose by this much: the rounding of inches to mm. */
 const ROUNDING_MM: Mm = 1e-6;
 
-/** The part as the brake forms it, or undefined with the problems noted. `file` is what the reader is told about. */
+/** What every bend is formed from; `file` is what the reader is told about. */
+interface Forming {
+  readonly reading: Reading;
+  readonly asked: AskedPart;
+  readonly brake: Brake;
+  readonly file: JobFile;
+}
+
+/** The part as the brake forms it, or undefined with the problems noted. */
 export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file: JobFile): Part | undefined {
   const before = reading.problems.length;
-  const bends = asked.bends.map((bend, i) => formBend(reading, bend, i, asked, brake, file));
+  const forming = { reading, asked, brake, file };
+  const bends = asked.bends.map((bend, i) => formBend(forming, bend, i));
   if (reading.problems.length > before) return undefined;
   const flatsMm = asked.flatsMm.map((dimensionMm, i) => {
     const taken = takenByBends(bends[i - 1], asked) + takenByBends(bends[i], asked);
@@ -52,18 +61,14 @@ function takenByBends(bend: Bend | undefined, asked: AskedPart): Mm {
   return insideBendSetback({ ...bend, thicknessMm: asked.thicknessMm });
 }
 
-function formBend(
-  reading: Reading,
-  asked: AskedBend,
-  index: number,
-  part: AskedPart,
-  brake: Brake,
-  file: JobFile,
-): Bend {
-  const { angleDeg, turn } = asked;
-  const { thicknessMm, kFactor } = part;
-  const insideRadiusMm = formedRadius(reading, asked, index, part, brake, file);
-  const overbendDeg = asked.overbendDeg ?? overbendFor(reading, angleDeg, insideRadiusMm, index, part);
+function formBend(forming: Forming, bend: AskedBend, index: number): Bend {
+  const { angleDeg, turn } = bend;
+  const { thicknessMm, kFactor } = forming.asked;
+  const insideRadiusMm =
+    forming.brake.noseSetback === "auto"
+      ? radiusAsked(forming, bend, index)
+      : radiusBySetback(forming, forming.brake.noseSetback, index);
+  const overbendDeg = bend.overbendDeg ?? overbendFor(forming, angleDeg, insideRadiusMm, index);
   const shape = { angleDeg, insideRadiusMm, thicknessMm };
   const allowanceMm = bendAllowance(shape, kFactor);
   const bendSetbackMm = outsideBendSetback(shape);
@@ -71,42 +76,40 @@ function formBend(
   return { angleDeg, turn, insideRadiusMm, overbendDeg, allowanceMm, bendSetbackMm, deductionMm };
 }
 
-function formedRadius(
-  reading: Reading,
-  asked: AskedBend,
-  index: number,
-  part: AskedPart,
-  brake: Brake,
-  file: JobFile,
-): Mm {
-  const say = sayLimit(reading.units, "least");
+/** The radius that a given nose setback forms, or NaN with a problem where it pinches the sheet. */
+function radiusBySetback(forming: Forming, noseSetbackMm: Mm, index: number): Mm {
+  const { reading, asked, brake, file } = forming;
+  const { thicknessMm } = asked;
   const { noseRadiusMm } = brake.clamp;
-  if (brake.noseSetback !== "auto") {
-    const { noseSetback: noseSetbackMm } = brake;
-    const { thicknessMm } = part;
-    const formed = formedInsideRadius({ noseSetbackMm, noseRadiusMm, thicknessMm });
-    if (formed >= noseRadiusMm - ROUNDING_MM && formed > 0) return Math.max(formed, noseRadiusMm);
-    // Every bend would say the same: once is enough.
-    if (index > 0) return Number.NaN;
-    const allowed =
-      noseRadiusMm > 0
-        ? `"auto", or at least one thickness, ${say(thicknessMm)}, since a smaller one pinches the sheet`
-        : `"auto", or more than one thickness, ${say(thicknessMm)}, since a sharp nose leaves the bend no radius there`;
-    return refuse(reading, "brake.setback", file.brake.setback, allowed);
-  }
-  if (asked.insideRadiusMm >= noseRadiusMm - ROUNDING_MM) return Math.max(asked.insideRadiusMm, noseRadiusMm);
+  const formed = formedInsideRadius({ noseSetbackMm, noseRadiusMm, thicknessMm });
+  if (formed >= noseRadiusMm - ROUNDING_MM && formed > 0) return Math.max(formed, noseRadiusMm);
+  // Every bend would say the same: once is enough.
+  if (index > 0) return Number.NaN;
+  const thickness = sayLimit(reading.units, "least")(thicknessMm);
+  const allowed =
+    noseRadiusMm > 0
+      ? `"auto", or at least one thickness, ${thickness}, since a smaller one pinches the sheet`
+      : `"auto", or more than one thickness, ${thickness}, since a sharp nose leaves the bend no radius there`;
+  return refuse(reading, "brake.setback", file.brake.setback, allowed);
+}
+
+/** The radius that the bend asks for, or NaN with a problem where the nose is rounder than that. */
+function radiusAsked({ reading, brake, file }: Forming, bend: AskedBend, index: number): Mm {
+  const { noseRadiusMm } = brake.clamp;
+  if (bend.insideRadiusMm >= noseRadiusMm - ROUNDING_MM) return Math.max(bend.insideRadiusMm, noseRadiusMm);
   const own = file.part.bends[index]?.insideRadius;
   const path = own === undefined ? "part.insideRadius" : `part.bends[${index}].insideRadius`;
   if (reading.problems.some((problem) => problem.path === path)) return Number.NaN;
-  const allowed = `at least the nose radius of the clamp, ${say(noseRadiusMm)}, or the clamp's nose sharper`;
+  const nose = sayLimit(reading.units, "least")(noseRadiusMm);
+  const allowed = `at least the nose radius of the clamp, ${nose}, or the clamp's nose sharper`;
   return refuse(reading, path, own ?? file.part.insideRadius, allowed);
 }
 
 /** θ/Ks, or NaN with a problem where the sheet springs back past all bending. */
-function overbendFor(reading: Reading, angleDeg: Deg, radiusMm: Mm, index: number, part: AskedPart): Deg {
+function overbendFor({ reading, asked }: Forming, angleDeg: Deg, radiusMm: Mm, index: number): Deg {
   if (Number.isNaN(radiusMm)) return Number.NaN;
-  const { yieldMpa, modulusMpa } = part.metal.metal;
-  const { thicknessMm } = part;
+  const { yieldMpa, modulusMpa } = asked.metal.metal;
+  const { thicknessMm } = asked;
   const ratio = springbackRatio({ insideRadiusMm: radiusMm, thicknessMm, yieldMpa, modulusMpa });
   if (angleDeg < 180 * ratio) return angleDeg / ratio;
   const most = Math.floor(1800 * ratio) / 10;

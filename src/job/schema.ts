@@ -26,7 +26,8 @@ function written(allowed: string) {
 function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
   const keys = Object.keys(shape).join(", ");
   return z.strictObject(shape, {
-    error: (issue) => (issue.code === "unrecognized_keys" ? `one of ${keys}` : `${what} with ${keys}`),
+    error: (issue) =>
+      issue.code === "unrecognized_keys" ? `one of ${keys}` : `${what} in braces, with ${keys}`,
   });
 }
 
