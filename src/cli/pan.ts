@@ -1,0 +1,170 @@
+/**
+ * `noseroom pan --inside "6 x 8 1/4 in" --wall 2`: the blank of a pan with its relief holes, and the fingers that go
+ * between the walls folded first.
+ */
+import { chooseFingers, type FingerChoice, type FingerStock, gapBesideWalls } from "../blank/fingers.ts";
+import { layOutPan, type Pan, type PanBlank, type PanSide } from "../blank/pan.ts";
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
+import { metalNamed, metalNames } from "../metal/metals.ts";
+import { parseThickness, thicknessHint } from "../units/gauge.ts";
+import { nearestSixtyFourth, parseLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { inkFor } from "./ink.ts";
+import { type PanFiles, writePanFiles } from "./panFiles.ts";
+import { Refusal } from "./refusal.ts";
+import { table } from "./table.ts";
+
+type Units = "mm" | "in";
+
+export interface PanOptions extends PanFiles {
+  readonly inside: string;
+  readonly wall: string;
+  readonly thickness: string;
+  readonly radius: string;
+  readonly metal?: string;
+  readonly set?: string;
+  readonly units?: string;
+}
+
+/**
+ * Prints the blank and gives the exit status: 0, or 1 where the set has no fingers that fit between the walls.
+ * @throws Refusal for input that cannot be worked with, or a file that cannot be written
+ */
+export async function runPan(options: PanOptions): Promise<number> {
+  const units = unitsOf(options.units);
+  const pan = panOf(options, units);
+  const blank = laidOut(pan);
+  const ink = inkFor(process.stdout, process.env);
+  const { across, along, holes, allowanceMm } = blank;
+  const size = `${lengthWords(across.sizeMm, units)} by ${lengthWords(along.sizeMm, units)}`;
+  const hole = holes[0]?.diameterMm ?? 0;
+  const lines = [
+    ink.strong(`Blank of the pan: ${size}.`),
+    `Relief holes ${lengthWords(hole, units)} across where the inside bend tangent lines cross; bend allowance ${lengthWords(allowanceMm, units)}.`,
+    "Marked face up, each way measured from its own edge.",
+    "",
+    ...table(
+      [
+        [`from the edge, ${units}`, "", "", "nearest 1/64 in"],
+        ...rows("width", across, units),
+        ...rows("length", along, units),
+      ],
+      ["left", "left", "right", "right"],
+    ),
+    "",
+  ];
+  let status = 0;
+  if (options.set !== undefined) {
+    const fingers = fingerLines(pan, stockOf(options.set, units), units);
+    lines.push(...fingers.lines, "");
+    if (!fingers.fits) status = 1;
+  }
+  lines.push(...(await writePanFiles(blank, units, options)), ink.faint(CAUTIONS));
+  process.stdout.write(`${lines.join("\n")}\n`);
+  return status;
+}
+
+function laidOut(pan: Pan): PanBlank {
+  try {
+    return layOutPan(pan);
+  } catch (reason) {
+    if (reason instanceof RangeError) throw new Refusal(`That pan can't be made: ${reason.message}.`);
+    throw reason;
+  }
+}
+
+function rows(way: string, { bends, sightLinesMm, sizeMm }: PanSide, units: Units): string[][] {
+  const row = (what: string, at: Mm) => [way, what, lengthFigure(at, units), nearestSixtyFourth(at).words];
+  const lines = bends.flatMap(({ tangentsMm: [near, far] }, i) => [
+    row("bend tangent line", near),
+    row("sight line, bottom clamped", sightLinesMm[i] ?? near),
+    row("bend tangent line", far),
+  ]);
+  return [...lines, row("whole", sizeMm)];
+}
+
+/** Either pair of walls may be folded first; the fingers then stand between them. The fewer fingers, the better. */
+function fingerLines(
+  pan: Pan,
+  stock: readonly FingerStock[],
+  units: Units,
+): { readonly fits: boolean; readonly lines: readonly string[] } {
+  const gap = gapBesideWalls(pan.insideRadiusMm);
+  const choices = [pan.insideWidthMm, pan.insideLengthMm].flatMap((insideMm) => {
+    const choice = chooseFingers(stock, insideMm, gap);
+    return choice === undefined ? [] : [{ insideMm, choice }];
+  });
+  const [best] = choices.sort((a, b) => a.choice.widthsMm.length - b.choice.widthsMm.length);
+  if (best === undefined) {
+    const room = `${lengthWords(gap.leastMm, units)} to ${lengthWords(gap.mostMm, units)}`;
+    return {
+      fits: false,
+      lines: [`No choice of these fingers fills either length and leaves ${room} beside the walls.`],
+    };
+  }
+  const first = `Fold the two walls that stand ${lengthWords(best.insideMm, units)} apart first.`;
+  return { fits: true, lines: [first, fingerSentence(best.choice, units)] };
+}
+
+function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string {
+  const widths = widthsMm.map((width) => (units === "in" ? nearestSixtyFourth(width).words : `${width}`));
+  const between = `Then put fingers of ${widths.join(" + ")} ${units} between them`;
+  return `${between}; ${lengthWords(gapMm, units)} stays free, half at each end.`;
+}
+
+function panOf(options: PanOptions, units: Units): Pan {
+  const [first, second, more] = options.inside.split(/\s*[x×*]\s*/iu);
+  const unit = /\bmm\s*$/iu.test(options.inside)
+    ? "mm"
+    : /(\bin|")\s*$/iu.test(options.inside)
+      ? "in"
+      : units;
+  const insideWidthMm = first === undefined ? undefined : parseLength(first, unit);
+  const insideLengthMm = second === undefined ? undefined : parseLength(second, unit);
+  if (more !== undefined || insideWidthMm === undefined || insideLengthMm === undefined) {
+    throw new Refusal(`--inside is "${options.inside}"; it may be two lengths, "6 x 8 1/4 in".`);
+  }
+  const metal = metalNamed(options.metal ?? "mild steel");
+  if (metal === undefined) {
+    throw new Refusal(`--metal is "${options.metal}"; it may be one of ${metalNames().join(", ")}.`);
+  }
+  const thicknessMm = parseThickness(options.thickness, units);
+  if (thicknessMm === undefined || thicknessMm <= 0) {
+    throw new Refusal(`--thickness is "${options.thickness}"; it may be ${thicknessHint}.`);
+  }
+  return {
+    insideWidthMm,
+    insideLengthMm,
+    wallMm: lengthOf(options.wall, "--wall", units),
+    thicknessMm,
+    insideRadiusMm: lengthOf(options.radius, "--radius", units),
+    kFactor: metal.kFactor,
+  };
+}
+
+function unitsOf(written: string | undefined): Units {
+  if (written === undefined || written === "in") return "in";
+  if (written === "mm") return "mm";
+  throw new Refusal(`--units is "${written}"; it may be mm or in.`);
+}
+
+/** "4, 3, 2 x2, 1 1/2": widths with commas between, each with how many there are. */
+function stockOf(written: string, units: Units): readonly FingerStock[] {
+  const pieces = written.split(",").filter((one) => one.trim() !== "");
+  return pieces.map((one) => {
+    const [width = "", times] = one.split(/\s*[x×]\s*/iu);
+    const count = times === undefined ? 1 : Number(times);
+    const widthMm = lengthOf(width, "--set", units);
+    if (!(Number.isInteger(count) && count > 0) || widthMm === 0) {
+      throw new Refusal(`--set has "${one.trim()}"; it may be a width, or a width and how many: "2 x3".`);
+    }
+    return { widthMm, count };
+  });
+}
+
+function lengthOf(written: string, option: string, units: Units): Mm {
+  const lengthMm = parseLength(written, units);
+  if (lengthMm !== undefined && lengthMm >= 0) return lengthMm;
+  throw new Refusal(`${option} has "${written.trim()}"; it may be a length of 0 or more.`);
+}
