@@ -42,14 +42,21 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
   const heading = (sentence: string) => paragraph(sentence, HEADING_MM, widthMm);
   const headed = (title: string, lines: readonly string[]) =>
     stack([heading(title), ...lines.map(words)], 0.6);
-  const table = (
+  const tabled = (
+    title: string,
     titles: readonly string[],
     shares: readonly number[],
     rows: readonly (readonly string[])[],
   ) =>
-    pageTable(
-      titles.map((title, i) => ({ heading: title, widthMm: widthMm * shares[i]! })),
-      rows,
+    stack(
+      [
+        heading(title),
+        pageTable(
+          titles.map((one, i) => ({ heading: one, widthMm: widthMm * shares[i]! })),
+          rows,
+        ),
+      ],
+      1.5,
     );
   const numbered = (lines: readonly string[]) => lines.map((line, i) => `${i + 1}. ${line}`);
   return [
@@ -63,8 +70,8 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
       1,
     ),
     headed("Where this stops", brake.limits),
-    heading("Cut list"),
-    table(
+    tabled(
+      "Cut list",
       ["Piece", "Count", "Stock", `Length, ${units}`, "Weight", "Work"],
       [0.13, 0.07, 0.25, 0.11, 0.12, 0.32],
       brake.cutList.map((piece) => [
@@ -76,8 +83,8 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
         piece.work,
       ]),
     ),
-    heading("Hardware"),
-    table(
+    tabled(
+      "Hardware",
       ["Item", "Count", "Size", "Remark"],
       [0.22, 0.08, 0.35, 0.35],
       brake.hardware.map(({ item, count, size, remark }) => [item, String(count), size, remark]),
@@ -89,9 +96,15 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
       "Bow and crown",
       brake.bows.map(({ sentence }) => sentence),
     ),
-    heading("Checks"),
-    ...inChunks(brake.checks, CHECKS_A_TABLE).map((checks) =>
-      table(
+    tabled(
+      "Packing for the crown, millimetres",
+      ["Between", ...CROWN_PLACES],
+      [0.25, 0.15, 0.15, 0.15, 0.15, 0.15],
+      crownRows(brake),
+    ),
+    ...inChunks(brake.checks, CHECKS_A_TABLE).map((checks, i) =>
+      tabled(
+        i === 0 ? "Checks" : "Checks, continued",
         ["Check", "Found", "Formula", "Source, and what is taken for granted"],
         [0.2, 0.15, 0.25, 0.4],
         checks.map((check) => [
@@ -103,6 +116,18 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
       ),
     ),
     headed("Taken for granted", [`${brake.assumptions.join("; ")}.`]),
+  ];
+}
+
+/** Nine stations from end to end are the same from both ends: five columns say them all. */
+const CROWN_PLACES = ["end", "1/8", "1/4", "3/8", "middle"] as const;
+
+function crownRows({ bows }: NarrowBrake): string[][] {
+  const packing = (member: string, i: number) =>
+    bows.find((bow) => bow.member === member)?.crown[i]?.packingMm ?? 0;
+  return [
+    ["bar and holder", ...CROWN_PLACES.map((_, i) => (packing("holder", i) + packing("bed", i)).toFixed(2))],
+    ["leaf and face strip", ...CROWN_PLACES.map((_, i) => packing("leaf", i).toFixed(2))],
   ];
 }
 

@@ -166,7 +166,7 @@ function dimensions(layout: NarrowBrakeLayout): Mark[] {
     measured(layout, { x: noseX - bar.overhangMm - holderW, y: holderTopY }, holderFront, 2),
     measured(layout, { x: rightX, y: barTopY }, { x: rightX, y: sheetMm }, 3),
     measured(layout, { x: rightX, y: barTopY }, { x: rightX, y: holderTopY }, -2),
-    measured(layout, { x: rightX, y: 0 }, { x: rightX, y: -leaf.standingMm }, 1),
+    measured(layout, { x: rightX, y: -leaf.standingMm }, { x: rightX, y: 0 }, -1),
     measured(layout, { x: 0, y: -leaf.standingMm }, { x: leaf.faceMm, y: -leaf.standingMm }, -1),
     measured(layout, { x: -bedW, y: 0 }, { x: -bedW, y: bedBottomY }, -2),
     measured(layout, { x: -bedW, y: bedBottomY }, { x: -bedW, y: tongueBottomY }, -2),

@@ -33,6 +33,10 @@ describe.each([
       expect(paper).toContain(squeezed(sentence.replaceAll("−", "-")));
     }
     expect(paper).toContain(squeezed(brake.windowSentence));
+    // Packing: holder and bed added up, in the middle of nine stations.
+    const [holder, bed, leaf] = brake.bows.map(({ crown }) => crown[4]!.packingMm);
+    expect(paper).toContain(`${(holder! + bed!).toFixed(2)}`);
+    expect(paper).toMatch(new RegExp(`leafandfacestrip0\\.00.*${leaf!.toFixed(2)}`, "u"));
     expect(paper).toContain(squeezed("stress = 6·q·c/t²"));
     expect(text).not.toContain("?");
     for (const page of pages) {

@@ -42,7 +42,7 @@ export function makingOrder(plan: NarrowBrakePlan, units: LengthUnit): string[] 
     "Check bed and leaf with the straightedge; draw-file what the heat has pulled.",
     `Dress the nose of the bar: ${words(bar.noseRadiusMm)} radius all along, checked with a radius gauge, no flats.${bevel} Round its top front edge a little.`,
     "Put in bar, heel strip, holder, bolts. Set the bar with the screws, lock them, tighten the bolts to their torque.",
-    `Crown, if the strip test asks for it: packing between holder and bar, ${crown.toFixed(2)} mm in the middle and falling to nothing at the bolts; between leaf and a face strip, ${leaf.bowMm.toFixed(2)} mm in the middle.`,
+    `Crown, if the strip test asks for it: packing between holder and bar, up to ${crown.toFixed(2)} mm, and between leaf and a face strip, up to ${leaf.bowMm.toFixed(2)} mm, graded along the length as the list of packing says.`,
     "Fit the handles last, and something that keeps the leaf from falling on hands.",
   ];
 }
