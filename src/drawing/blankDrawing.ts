@@ -146,7 +146,10 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   });
   const xs = [0, widthMm, ...top.xs, ...bottom.xs];
   const min = { x: Math.min(...xs) - 20, y: -(underLabels + 14) };
-  const max = { x: Math.max(...xs) + 12, y: lengthMm + longest(above) };
+  // A figure too wide for its dimension stands beyond the second arrow.
+  const figureMm = widthWords.length * TEXT_MM * LETTER_WIDTH;
+  const right = widthMm < figureMm + 6 ? widthMm + figureMm + 6 : widthMm;
+  const max = { x: Math.max(right, ...xs) + 12, y: lengthMm + longest(above) };
   const count = bends.length === 1 ? "one bend" : `${bends.length} bends`;
   const sentence = `Blank of ${job.part.name}: ${widthWords} wide with ${count}, all lines measured from the free end of flat 1.`;
   return { sentence, window: { min, max }, marks };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { drawBlank } from "../../src/drawing/blankDrawing.ts";
 import type { Layer } from "../../src/drawing/model.ts";
+import { strokesOf } from "../../src/drawing/stroke.ts";
 import { answerOf, jobOf, stepOf } from "./answers.ts";
 import { markText } from "./markText.ts";
 
@@ -77,6 +78,17 @@ describe("drawBlank", () => {
   it("says that a strip stands for a length the job does not give", () => {
     expect(markText(drawBlank(jobOf(), answer))).toContain("dimension: length as wanted");
     expect(markText(drawBlank(jobOf({ lengthMm: 100 }), answer))).toContain("dimension: 100.00 mm");
+  });
+
+  it("leaves room for the width's figure beside a blank that is narrower than the figure", () => {
+    const narrow = { ...answer, blank: { ...answer.blank, developedWidth: 9 } };
+    const { window, marks } = drawBlank(jobOf({ units: "in" }), narrow);
+    const figure = marks.find((mark) => mark.kind === "dimension" && mark.from.y === mark.to.y);
+    const strokes = figure === undefined ? [] : strokesOf(figure, 1);
+    const words = strokes.find((stroke) => stroke.kind === "text");
+    const reach = words?.kind === "text" ? words.at.x + (words.words.length * 3 * 0.55) / 2 : Number.NaN;
+    expect(reach).toBeGreaterThan(9);
+    expect(reach).toBeLessThan(window.max.x);
   });
 
   it("keeps all of its marks within its window", () => {
