@@ -39,8 +39,10 @@ export interface Nest {
   readonly places: readonly { readonly at: Point; readonly widthMm: Mm; readonly heightMm: Mm }[];
   /** Cuts in the order to make them: strips off the sheet, then blanks off the strips. */
   readonly cuts: readonly Cut[];
-  /** Share of that sheet, in per cent, that ends up in no blank. */
+  /** Share of the strips, in per cent, that ends up in no blank. */
   readonly wastePercent: number;
+  /** Length of the sheet past the last strip: a piece as wide as the sheet, still whole. */
+  readonly restMm: Mm;
 }
 
 /** Sizes are compared to this, so that a sheet of exactly three blanks gives three. */
@@ -149,13 +151,15 @@ function layRows(
     }
   });
   const taken = places.length * blank.widthMm * blank.lengthMm;
+  const usedMm = Math.min(fromMm, sheet.lengthMm);
   return {
     perSheet,
     sheets: wanted === undefined ? 1 : Math.ceil(wanted / perSheet),
     rows,
     places,
     cuts: [...strips, ...crosscuts],
-    wastePercent: 100 * (1 - taken / (sheet.widthMm * sheet.lengthMm)),
+    wastePercent: Math.max(0, 100 * (1 - taken / (sheet.widthMm * usedMm))),
+    restMm: sheet.lengthMm - usedMm,
   };
 }
 

@@ -40,6 +40,7 @@ export async function runDoubt(path: string, options: { readonly by?: string }):
     ink.strong(first),
     ...rest,
     `As read: ${verdictSentence(job, answer)} Each flat may be off by ${lengthWords(doubtMm, job.units)}.`,
+    "",
     ink.faint(CAUTIONS),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);

@@ -54,18 +54,18 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
     ...rowTable(nest, job.units),
     "",
     ...warnings(nest, job),
-    `Sheet ${lengthWords(sheet.widthMm, job.units)} wide, ${lengthWords(sheet.lengthMm, job.units)} along its grain.`,
-    ink.faint(CAUTIONS),
+    ...rest(nest, sheet.widthMm, job.units),
+    "The grain runs along the sheet's length.",
   ];
   if (options.svg !== undefined) {
     await writeOut(options.svg, writeSvg(drawing, { title: `Sheet with ${job.part.name}` }));
-    lines.push("", `Drawn at true size: ${options.svg}`);
+    lines.push(`Drawn at true size: ${options.svg}`);
   }
   if (options.dxf !== undefined) {
     await writeOut(options.dxf, toDxf(drawing));
-    lines.push("", `DXF in millimetres: ${options.dxf}`);
+    lines.push(`DXF in millimetres: ${options.dxf}`);
   }
-  process.stdout.write(`${lines.join("\n")}\n`);
+  process.stdout.write(`${[...lines, "", ink.faint(CAUTIONS)].join("\n")}\n`);
   return 0;
 }
 
@@ -78,6 +78,14 @@ function rowTable(nest: Nest, units: "mm" | "in"): string[] {
     rows.push([`${i + 1}`, from, lengthFigure(row.fromMm + row.sizeMm, units), `${row.count}`, run]);
   });
   return table(rows, ["right", "right", "right", "right", "left"]);
+}
+
+/** The piece that stays whole, where there is one to speak of. */
+function rest(nest: Nest, widthMm: Mm, units: "mm" | "in"): string[] {
+  if (nest.restMm < 1) return [];
+  return [
+    `The rest, ${lengthWords(widthMm, units)} by ${lengthWords(nest.restMm, units)}, stays in one piece.`,
+  ];
 }
 
 function warnings(nest: Nest, { part }: Job): string[] {

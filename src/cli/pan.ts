@@ -52,15 +52,14 @@ export async function runPan(options: PanOptions): Promise<number> {
       ],
       ["left", "left", "right", "right"],
     ),
-    "",
   ];
   let status = 0;
   if (options.set !== undefined) {
     const fingers = fingerLines(pan, stockOf(options.set, units), units);
-    lines.push(...fingers.lines, "");
+    lines.push("", ...fingers.lines);
     if (!fingers.fits) status = 1;
   }
-  lines.push(...(await writePanFiles(blank, units, options)), ink.faint(CAUTIONS));
+  lines.push(...(await writePanFiles(blank, units, options)), "", ink.faint(CAUTIONS));
   process.stdout.write(`${lines.join("\n")}\n`);
   return status;
 }

@@ -31,6 +31,7 @@ export async function runSheet(path: string, options: SheetOptions): Promise<num
   const lines = [
     ink.strong(verdictSentence(job, answer)),
     `Shop sheet of ${job.part.name}, ${count} of ${size.name}: ${options.pdf}`,
+    "",
     ink.faint(CAUTIONS),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);

@@ -33,7 +33,7 @@ export function drawNest(question: NestQuestion, nest: Nest, units: "mm" | "in")
     ...grainMarks(widthMm, lengthMm, textMm),
   ];
   const count = nest.perSheet === 1 ? "one blank" : `${nest.perSheet} blanks`;
-  const sentence = `${count} off a sheet of ${lengthWords(widthMm, units)} by ${lengthWords(lengthMm, units)}, ${nest.wastePercent.toFixed(0)} % waste.`;
+  const sentence = `${count} off a sheet of ${lengthWords(widthMm, units)} by ${lengthWords(lengthMm, units)}, ${nest.wastePercent.toFixed(0)} % waste in the strips.`;
   const min = { x: -7 * textMm, y: -7 * textMm };
   const max = { x: widthMm + 7 * textMm, y: lengthMm + 5 * textMm };
   return { sentence, window: { min, max }, marks };

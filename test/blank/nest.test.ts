@@ -64,8 +64,13 @@ describe("nestOnSheet", () => {
         expect(right).toBeLessThan(asked.sheet.widthMm + 1e-5);
         expect(top).toBeLessThan(asked.sheet.lengthMm + 1e-5);
         const area = nest.places.reduce((sum, place) => sum + place.widthMm * place.heightMm, 0);
-        const waste = 100 * (1 - area / (asked.sheet.widthMm * asked.sheet.lengthMm));
-        expect(nest.wastePercent).toBeCloseTo(waste, 9);
+        // Blanks, waste of the strips (what their cuts take away included) and the whole rest make up the sheet.
+        const stripsMm = asked.sheet.lengthMm - nest.restMm;
+        const waste = (nest.wastePercent / 100) * stripsMm * asked.sheet.widthMm;
+        const whole = asked.sheet.widthMm * asked.sheet.lengthMm;
+        expect((area + waste + nest.restMm * asked.sheet.widthMm) / whole).toBeCloseTo(1, 6);
+        expect(nest.restMm).toBeLessThanOrEqual(asked.sheet.lengthMm - top + 1e-6);
+        expect(nest.restMm).toBeGreaterThanOrEqual(asked.sheet.lengthMm - top - asked.kerfMm - 1e-6);
       }),
       { numRuns: 300, seed: 4 },
     );

@@ -35,7 +35,7 @@ test("drawNest shows each blank once, at true size, inside the sheet", () => {
     expect(Math.max(...ys)).toBeLessThanOrEqual(2000);
   }
   expect(sentence).toBe(
-    `${nest.perSheet} blanks off a sheet of 1000.00 mm by 2000.00 mm, ${Math.round(nest.wastePercent)} % waste.`,
+    `${nest.perSheet} blanks off a sheet of 1000.00 mm by 2000.00 mm, ${Math.round(nest.wastePercent)} % waste in the strips.`,
   );
   expect(window.min.x).toBeLessThan(0);
   expect(window.max.y).toBeGreaterThan(2000);
