@@ -111,7 +111,7 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
           `${check.member}: ${check.check}`,
           checkFigures(check, units),
           printedFormula(check.formula),
-          `${check.source}. ${check.assumptions.join("; ")}.`,
+          `${check.source}. Taken: ${check.assumptions.join("; ")}.`,
         ]),
       ),
     ),

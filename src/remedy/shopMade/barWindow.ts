@@ -120,7 +120,7 @@ export function barChecks(
       value: thicknessMm,
       limit: thickestByClearanceMm,
       unit: "mm",
-      formula: "t ≤ thickest bar that every part clears",
+      formula: "t ≤ t of the thickest bar that every part clears",
       source: "contact engine, section 6 of the model",
       assumptions: ["section is the same along the whole bend"],
     }),

@@ -45,6 +45,7 @@ function beamChecks(
         ...(member.role === "leaf"
           ? ["hinges turn freely"]
           : [
+              "bolts tightened to their full preload",
               "heel bears along the whole length",
               "section less the bolt hole where a bolt stands in the load",
             ]),

@@ -1,14 +1,12 @@
 /**
- * What the narrow brake says and what feeds it: window on the safe side, bow and crown, sizes as built, a part's strength side.
+ * What the narrow brake says, and what comes back of it: window on the safe side, bow and crown, sizes as built.
  * Figures by hand.
  */
 import { describe, expect, test } from "vitest";
-import type { Bend, Part } from "../../../src/part/part.ts";
 import { windowSentence } from "../../../src/remedy/shopMade/barWindow.ts";
 import { designNarrowBrake } from "../../../src/remedy/shopMade/designNarrowBrake.ts";
 import { madeBrake } from "../../../src/remedy/shopMade/madeBrake.ts";
-import { sheetToFold } from "../../../src/remedy/shopMade/sheetToFold.ts";
-import { MILD_STEEL, TROUGH_BRAKE } from "./trough.ts";
+import { TROUGH_BRAKE } from "./trough.ts";
 
 describe("windowSentence", () => {
   test("never rounds a limit past itself: 7.8994 mm is 0.310 or 0.311 in, not 5/16", () => {
@@ -50,52 +48,4 @@ test("madeBrake takes what was measured in place of what was planned", () => {
   expect(built.clamp).toEqual({ ...planned.clamp, thickness: 4.9, holderBack: 13.2, noseAngle: 85 });
   expect(Math.max(...built.leaf.profile.map(([x]) => x))).toBe(37);
   expect(built.bed).toEqual(planned.bed);
-});
-
-describe("sheetToFold", () => {
-  const bend = (overbendDeg: number): Bend => ({
-    angleDeg: 90,
-    turn: "up",
-    insideRadiusMm: 0.8,
-    overbendDeg,
-    allowanceMm: 2,
-    bendSetbackMm: 1.6,
-    deductionMm: 1.2,
-  });
-  const part: Part = {
-    name: "hat stiffener",
-    metal: MILD_STEEL,
-    thicknessMm: 0.8,
-    kFactor: 0.44,
-    lengthMm: 300,
-    flatsMm: [10, 20, 30, 15],
-    bends: [bend(91), bend(93), bend(92)],
-  };
-
-  test("flats beside each bend, on the leaf and under the bar", () => {
-    const sheet = sheetToFold(part, [
-      { bend: 0, clamped: "end", noseSetbackMm: 0.5 },
-      { bend: 2, clamped: "start", noseSetbackMm: 0.9 },
-      { bend: 1, clamped: "start", noseSetbackMm: 0.7, reachMm: 21 },
-    ]);
-    expect(sheet.shortestFlangeMm).toBe(10);
-    expect(sheet.shortestClampedMm).toBe(20);
-    expect(sheet.overbendDeg).toBe(93);
-    expect(sheet.noseSetbacksMm).toEqual([0.5, 0.9, 0.7]);
-    // Bend 1 clamped at its end: flats 20, 30, 15 and two allowances of 2.
-    expect(sheet.deepestClampedMm).toBe(69);
-    expect(sheetToFold(part, [{ bend: 1, clamped: "start", noseSetbackMm: 0.7 }]).deepestClampedMm).toBe(32);
-    expect(
-      sheetToFold(part, [{ bend: 1, clamped: "start", noseSetbackMm: 0.7, reachMm: 21 }]).deepestClampedMm,
-    ).toBe(21);
-  });
-
-  test("a part without a length or without bends is refused", () => {
-    const { lengthMm: _, ...short } = part;
-    expect(() => sheetToFold(short, [{ bend: 0, clamped: "end", noseSetbackMm: 0 }])).toThrow(
-      "length of hat stiffener",
-    );
-    expect(sheetToFold(short, [{ bend: 0, clamped: "end", noseSetbackMm: 0 }], 250).lengthMm).toBe(250);
-    expect(() => sheetToFold(part, [])).toThrow("no bends");
-  });
 });

@@ -37,6 +37,14 @@ describe("sections", () => {
     expect((outside - inside) / (h / 2) / IN ** 3).toBeCloseTo(38.55, 2);
   });
 
+  test("box beam of Gere 7th ed., problem 6.10-14: I 55.63·10⁶ mm⁴, S 556.3·10³ mm³, yield moment 122 kN·m at 220 MPa", () => {
+    const outside = sectionOf({ kind: "flat", widthMm: 150, heightMm: 200 }).secondMomentXMm4;
+    const inside = sectionOf({ kind: "flat", widthMm: 130, heightMm: 160 }).secondMomentXMm4;
+    expect((outside - inside) / 1e6).toBeCloseTo(55.63, 2);
+    expect((outside - inside) / 100 / 1e3).toBeCloseTo(556.3, 1);
+    expect((220 * (outside - inside)) / 100 / 1e6).toBeCloseTo(122, 0);
+  });
+
   test("hollow shaft of Philpot's Mechanics of Materials (MecMovies 6.4), 40 mm by 5 mm wall: J 171 805.85 mm⁴", () => {
     const tube = { kind: "roundTube", diameterMm: 40, wallMm: 5 } as const;
     expect(torsionConstant(tube)).toBeCloseTo(171_805.85, 1);
