@@ -59,9 +59,7 @@ export function gapBesideWalls(insideRadiusMm: Mm): FingerGap {
  * The fewest fingers that fill an inside length within the gap, the widest fill among equals; undefined where no
  * choice does.
  * @throws RangeError when a width or the length is not above zero, a count not whole, or the gap turned round
- * @example
- * chooseFingers([{ widthMm: 100, count: 2 }, { widthMm: 50, count: 1 }], 152, { leastMm: 1, mostMm: 6 })
- * // { widthsMm: [100, 50], filledMm: 150, gapMm: 2 }
+ * @example chooseFingers([{ widthMm: 100, count: 2 }, { widthMm: 50, count: 1 }], 152, { leastMm: 1, mostMm: 6 }).widthsMm // [100, 50]
  */
 export function chooseFingers(
   stock: readonly FingerStock[],

@@ -60,9 +60,7 @@ interface Way {
  * The layout that gives most blanks; or, where fewer are wanted than fit, the one that uses the least of the sheet's
  * length, so that the rest stays in one piece. Undefined where not even one fits.
  * @throws RangeError when a size is not above zero, the kerf is below zero or `wanted` is not a whole number above zero
- * @example
- * nestOnSheet({ blank: { widthMm: 100, lengthMm: 500 }, sheet: { widthMm: 1000, lengthMm: 2000 }, grain: "across",
- *   kerfMm: 0 })?.perSheet // 40
+ * @example nestOnSheet({ blank: { widthMm: 100, lengthMm: 500 }, sheet: { widthMm: 1000, lengthMm: 2000 }, grain: "across", kerfMm: 0 }).perSheet // 40
  */
 export function nestOnSheet(question: NestQuestion): Nest | undefined {
   mustBeSound(question);

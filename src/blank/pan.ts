@@ -46,6 +46,7 @@ const QUARTER: Rad = Math.PI / 2;
 
 /**
  * Lay out a pan.
+ * @example layOutPan({ insideWidthMm: 150, insideLengthMm: 220, wallMm: 40, thicknessMm: 0.8, insideRadiusMm: 1.2, kFactor: 0.44 }).holes.length // 4
  * @throws RangeError when a size is not above zero, or bottom or walls are too small for their bends and holes
  */
 export function layOutPan(pan: Pan): PanBlank {

@@ -56,9 +56,7 @@ export function reliefDiameterMm(thicknessMm: Mm, insideRadiiMm: readonly Mm[]):
 
 /**
  * Holes where bends that run along y meet bends, or edges of cut-outs, that run along x: one for each pair.
- * @example
- * reliefHoles([{ tangentsMm: [9, 11], inside: "far", insideRadiusMm: 1 }], [{ edgeMm: 40 }], 0.8)
- * // [{ center: { x: 11, y: 40 }, diameterMm: 3.175 }]
+ * @example reliefHoles([{ tangentsMm: [9, 11], inside: "far", insideRadiusMm: 1 }], [{ edgeMm: 40 }], 0.8)[0].center // { x: 11, y: 40 }
  */
 export function reliefHoles(
   alongY: readonly BendStrip[],

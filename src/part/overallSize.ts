@@ -31,8 +31,7 @@ interface Place {
  * Extent of the section, and the range it can have when flat i is off by up to `doubtsMm[i]` either way. The most is
  * reached by some mix of the doubts; no mix goes below the least.
  * @throws RangeError when the part has no such flat
- * @example
- * // a channel of 10, 20, 10 outside is 20 wide along its web and 10 high square to it
+ * @example overallSize({ flatsMm: [10], thicknessMm: 0.8, bends: [] }, { flat: 0 }, [0.25]) // { leastMm: 9.75, nominalMm: 10, mostMm: 10.25 }
  */
 export function overallSize(part: Section, direction: Direction, doubtsMm: readonly Mm[] = []): SizeRange {
   const headings = headingsOf(part);

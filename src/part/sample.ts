@@ -40,7 +40,7 @@ export function usualDoubtMm(units: "mm" | "in"): Mm {
 
 /**
  * Length of flat `index` (from 0) to the outside mold lines: an inside reading grows by T·tan(θ/2) at each bend.
- * @example outsideLengthMm({ lengthMm: 18.4, doubtMm: 0.25, side: "inside" }, 1, square90Bends, 0.8) // 20
+ * @example outsideLengthMm({ lengthMm: 18.4, doubtMm: 0.25, side: "inside" }, 1, [{ angleDeg: 90 }, { angleDeg: 90 }], 0.8) // 20
  */
 export function outsideLengthMm(
   reading: FlatReading,
