@@ -12,9 +12,13 @@ const files = rooms.flatMap((room) =>
     .filter((file) => file.endsWith(".ts"))
     .map((file) => `${room}/${file}`),
 );
-// Of brake and job the files whose examples need no job at hand.
+// Of brake, drawing and job the files whose examples need no job at hand.
 files.push(
-  ...["bar", "finger", "noseSetback"].map((file) => `brake/${file}.ts`),
+  ...["bar", "finger", "noseSetback", "noseShims"].map((file) => `brake/${file}.ts`),
+  ...["dimensionStrokes", "dxfPen", "flow", "ink", "page", "pageSize", "pdfPath", "printWords"].map(
+    (file) => `drawing/${file}.ts`,
+  ),
+  ...["stroke", "templateFoot", "tiles", "weightWords"].map((file) => `drawing/${file}.ts`),
   ...["problem", "reading", "readJob", "jsonText"].map((file) => `job/${file}.ts`),
 );
 const examples = files.flatMap((file) =>

@@ -23,7 +23,7 @@ const MOST_LAYERS = 6;
 /**
  * Fewest layers of one sheet that bring the nose to the inside radius, the nearest of them; where none comes near,
  * the nearest of all. Undefined where the nose is there already, is too round, or is nearer bare.
- * @example noseShims({ noseRadiusMm: 0.8, insideRadiusMm: 2.4 }, "mm") // { layers: 2, eachMm: 0.8, reachedMm: 2.4 }
+ * @example noseShims({ noseRadiusMm: 0.8, insideRadiusMm: 2.4 }, "mm").layers // 2
  */
 export function noseShims(
   { noseRadiusMm, insideRadiusMm }: { readonly noseRadiusMm: Mm; readonly insideRadiusMm: Mm },

@@ -32,8 +32,7 @@ const CHARACTER_WIDTH = 0.55;
 /**
  * Strokes of one dimension, in the drawing's frame; `pageMm` is what a millimetre of the page is in the drawing.
  * No lines and heads where the two points are the same.
- * @example dimensionStrokes({ kind: "dimension", layer: "dimension", from: { x: 0, y: 0 }, to: { x: 50, y: 0 },
- *   words: "50", offsetMm: 8 }, 1).words.at.x // 25
+ * @example dimensionStrokes({ kind: "dimension", layer: "dimension", from: { x: 0, y: 0 }, to: { x: 50, y: 0 }, words: "50", offsetMm: 8 }, 1).words.at.x // 25
  */
 export function dimensionStrokes(mark: Dimension, pageMm: number): DimensionStrokes {
   const { from, to, words, offsetMm } = mark;

@@ -29,7 +29,7 @@ export function onPaper(size: PageSize, sentence: string, marks: readonly Mark[]
 /**
  * A drawing made to fit a box of the page, as large as goes up to `mostScale`, in the middle of the box.
  * @throws RangeError when the window or the box has no area
- * @example placeInBox(drawing10x10, { min: { x: 0, y: 0 }, max: { x: 50, y: 40 } }).scale // 4
+ * @example placeInBox({ sentence: "", window: { min: { x: 0, y: 0 }, max: { x: 10, y: 10 } }, marks: [] }, { min: { x: 0, y: 0 }, max: { x: 50, y: 40 } }).scale // 4
  */
 export function placeInBox(
   drawing: Drawing,
