@@ -12,6 +12,7 @@ import { answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 
 /**
  * Prints the finding and gives the exit status: 0 where every mix of the doubts folds, 1 where some mix does not.
@@ -41,7 +42,7 @@ export async function runDoubt(path: string, options: { readonly by?: string }):
     ...rest,
     `As read: ${verdictSentence(job, answer)} Each flat may be off by ${lengthWords(doubtMm, job.units)}.`,
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);
   return doubt.worst === null && doubt.proved ? 0 : 1;

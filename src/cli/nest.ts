@@ -17,6 +17,7 @@ import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
 export interface NestOptions {
@@ -37,12 +38,13 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
   const question = questionOf(job, options);
   const nest = nestOnSheet(question);
   const ink = inkFor(process.stdout, process.env);
+  const cautions = wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint);
   const { blank, sheet } = question;
   const size = `${lengthWords(blank.widthMm, job.units)} by ${lengthWords(blank.lengthMm, job.units)}`;
   if (nest === undefined) {
     const turn = question.grain === "across" ? " with its bends across the grain" : "";
     process.stdout.write(
-      `${ink.strong(`The blank, ${size}, does not go on that sheet${turn}.`)}\n${ink.faint(CAUTIONS)}\n`,
+      `${ink.strong(`The blank, ${size}, does not go on that sheet${turn}.`)}\n${cautions.join("\n")}\n`,
     );
     return 1;
   }
@@ -65,7 +67,7 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
     await writeOut(options.dxf, toDxf(drawing));
     lines.push(`DXF in millimetres: ${options.dxf}`);
   }
-  process.stdout.write(`${[...lines, "", ink.faint(CAUTIONS)].join("\n")}\n`);
+  process.stdout.write(`${[...lines, "", ...cautions].join("\n")}\n`);
   return 0;
 }
 

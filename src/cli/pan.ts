@@ -14,6 +14,7 @@ import { inkFor } from "./ink.ts";
 import { type PanFiles, writePanFiles } from "./panFiles.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 
 type Units = "mm" | "in";
 
@@ -59,7 +60,8 @@ export async function runPan(options: PanOptions): Promise<number> {
     lines.push("", ...fingers.lines);
     if (!fingers.fits) status = 1;
   }
-  lines.push(...(await writePanFiles(blank, units, options)), "", ink.faint(CAUTIONS));
+  lines.push(...(await writePanFiles(blank, units, options)), "");
+  lines.push(...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint));
   process.stdout.write(`${lines.join("\n")}\n`);
   return status;
 }

@@ -7,8 +7,9 @@ import { shopSheet } from "../drawing/shopSheet.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
-import { openJob } from "./openJob.ts";
+import { openJobFile } from "./openJob.ts";
 import { paperOption } from "./paper.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
 export interface SheetOptions {
@@ -21,9 +22,9 @@ export interface SheetOptions {
  * @throws Refusal for input that cannot be worked with, or a file that cannot be written
  */
 export async function runSheet(path: string, options: SheetOptions): Promise<number> {
-  const job = await openJob(path);
+  const { job, file } = await openJobFile(path);
   const size = paperOption(options.paper, job.units);
-  const answer = await answerJob(job);
+  const answer = await answerJob(job, file);
   const pages = shopSheet(job, answer, size);
   await writeOut(options.pdf, await writePdf(pages, `Shop sheet: ${job.part.name}`));
   const ink = inkFor(process.stdout, process.env);
@@ -32,7 +33,7 @@ export async function runSheet(path: string, options: SheetOptions): Promise<num
     ink.strong(verdictSentence(job, answer)),
     `Shop sheet of ${job.part.name}, ${count} of ${size.name}: ${options.pdf}`,
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);
   return answer.verdict === "hits" ? 1 : 0;

@@ -24,6 +24,7 @@ const TITLE_MM: Mm = 6;
 const ANSWER_MM: Mm = 4.6;
 const HEADING_MM: Mm = 4.2;
 const WORDS_MM: Mm = 3.1;
+const MOST_WAYS = 3;
 
 /** Pages of the shop sheet of an answered job. */
 export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Page[] {
@@ -38,12 +39,14 @@ export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Pa
     words("Made by ____________________   Date ____________   Sheet from ______________________________"),
   ];
   const warnings = answer.warnings.map((warning) => paragraph(warning, WORDS_MM, widthMm, 4));
+  const ways = wayWords(answer).map((way) => paragraph(way, WORDS_MM, widthMm, 4));
   const blocks: Block[] = [
     stack(top, 1),
     headed("Blank, marked face up", [blankStrip(job, answer, widthMm)]),
     blankTable(job, answer, widthMm),
     words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
     headed("Set-up", setUpSentences(job, answer).map(words)),
+    ...(ways.length > 0 ? [headed("Ways out, each proved", ways)] : []),
     ...(warnings.length > 0 ? [headed("Mind", warnings)] : []),
     ...answer.order.map((_, index) => stepRow(job, answer, index, widthMm)),
   ];
@@ -69,6 +72,16 @@ function weight({ part, units }: Job, answer: Answer): readonly string[] {
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return [];
   const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
+}
+
+/** The cheapest ways out of a job that does not fold, or only just; more would crowd the sheet. */
+function wayWords(answer: Answer): readonly string[] {
+  const sentences = answer.remedies.flatMap((remedy) => {
+    const { sentence, because } = remedy as { readonly sentence?: unknown; readonly because?: unknown };
+    if (typeof sentence !== "string") return [];
+    return [typeof because === "string" ? `${sentence} ${because}` : sentence];
+  });
+  return sentences.slice(0, MOST_WAYS);
 }
 
 function fractionWords({ units }: Job): string {

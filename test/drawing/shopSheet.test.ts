@@ -6,25 +6,35 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
+import { printable } from "../../src/drawing/printWords.ts";
 import { shopSheet } from "../../src/drawing/shopSheet.ts";
 import type { Answer } from "../../src/job/answer.ts";
 import { check } from "../../src/job/check.ts";
 import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { type JobRead, readJob } from "../../src/job/readJob.ts";
+import type { JobFile } from "../../src/job/schema.ts";
+import { waysOut } from "../../src/job/waysOut.ts";
 import { type ReadPage, type ReadWords, readPdf } from "./readPdf.ts";
 
 const MARGIN_MM = 10;
 const folder = new URL("../../examples/", import.meta.url);
 const names = readdirSync(folder).filter((name) => name.endsWith(".json"));
 
-function jobOf(text: string): Job {
+function readOf(text: string): Extract<JobRead, { ok: true }> {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  return reading.job;
+  return reading;
 }
 
-async function printed(job: Job): Promise<{ answer: Answer; pages: readonly ReadPage[]; words: string }> {
-  const answer = check(job);
+async function printed({
+  job,
+  file,
+}: {
+  job: Job;
+  file: JobFile;
+}): Promise<{ answer: Answer; pages: readonly ReadPage[]; words: string }> {
+  const bare = check(job);
+  const answer = { ...bare, remedies: waysOut(file, job, bare) };
   const pages = await readPdf(await writePdf(shopSheet(job, answer, paperFor(job.units)), job.part.name));
   const words = pages.map((page) => page.words.map((one) => one.words).join(" ")).join(" ");
   return { answer, pages, words };
@@ -39,8 +49,9 @@ function overlap(a: ReadWords, b: ReadWords): boolean {
 }
 
 describe.each(names)("shopSheet of %s", (name) => {
-  const job = jobOf(readFileSync(new URL(name, folder), "utf8"));
-  const sheet = printed(job);
+  const read = readOf(readFileSync(new URL(name, folder), "utf8"));
+  const { job } = read;
+  const sheet = printed(read);
 
   test("keeps to the margins, and no words lie on words or on a picture", async () => {
     const { pages } = await sheet;
@@ -95,6 +106,15 @@ describe.each(names)("shopSheet of %s", (name) => {
     }
   });
 
+  test("says the cheapest way out where there is one", async () => {
+    const { answer, words } = await sheet;
+    const [first] = answer.remedies as readonly { sentence: string }[];
+    expect(words.includes("Ways out")).toBe(first !== undefined);
+    expect(answer.verdict === "hits").toBe(words.includes("oes not fold"));
+    const plain = (text: string) => printable(text).replace(/\s+/gu, "");
+    if (first !== undefined) expect(plain(words)).toContain(plain(first.sentence));
+  });
+
   test("two pictures a bend", async () => {
     const { answer, pages } = await sheet;
     const boxes = pages.map(
@@ -116,7 +136,7 @@ test("each bend's length to measure is the job's own outside length of that flat
   const text = readFileSync(new URL("lens-box-tray.json", folder), "utf8");
   const file = JSON.parse(text) as { part: { flats: number[]; dimensions: string } };
   expect(file.part.dimensions).toBe("outside");
-  const { answer, words } = await printed(jobOf(text));
+  const { answer, words } = await printed(readOf(text));
   const done: number[] = [];
   for (const step of answer.order.filter((one) => one.verdict !== "hits")) {
     // The flat on the leaf; its far end must be free or bent already, else more than the flat hangs there.
