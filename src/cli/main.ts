@@ -6,6 +6,7 @@ import { isMainThread } from "node:worker_threads";
 import { Command, CommanderError } from "commander";
 import { MANUAL, PURPOSE } from "./manual.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
+import { addRemedyCommands } from "./remedyCommands.ts";
 
 const BAD_INPUT = 2;
 
@@ -67,6 +68,7 @@ function commandLine(finish: (status: number) => void): Command {
     .action(async (name: string | undefined, options: { output?: string }) => {
       finish(await (await import("./example.ts")).runExample(name, options));
     });
+  addRemedyCommands(program, finish);
   return program;
 }
 

@@ -23,7 +23,7 @@ function written(allowed: string) {
 }
 
 /** A group that takes these keys and no others. */
-function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
+export function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
   const keys = Object.keys(shape).join(", ");
   return z.strictObject(shape, {
     error: (issue) =>
@@ -31,12 +31,12 @@ function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
   });
 }
 
-function list<Item extends z.ZodType>(item: Item, from: number, to: number, allowed: string) {
+export function list<Item extends z.ZodType>(item: Item, from: number, to: number, allowed: string) {
   const error = () => allowed;
   return z.array(item, { error }).min(from, { error }).max(to, { error });
 }
 
-function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
+export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
   return z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") });
 }
 

@@ -11,11 +11,18 @@ type Issue = z.core.$ZodIssue;
 /** More than these nobody reads at once. */
 const MOST_PROBLEMS = 20;
 
-/** The file when its shape is right, else what isn't. */
-export function shapeOf(
-  file: unknown,
-): { readonly ok: true; readonly file: JobFile } | { readonly ok: false; readonly problems: Problem[] } {
-  const result = jobFileSchema.safeParse(file);
+export type Shaped<File> =
+  | { readonly ok: true; readonly file: File }
+  | { readonly ok: false; readonly problems: Problem[] };
+
+/** The job file when its shape is right, else what isn't. */
+export function shapeOf(file: unknown): Shaped<JobFile> {
+  return shapedBy(jobFileSchema, file);
+}
+
+/** A file of any schema when its shape is right, else what isn't. */
+export function shapedBy<Schema extends z.ZodType>(schema: Schema, file: unknown): Shaped<z.output<Schema>> {
+  const result = schema.safeParse(file);
   if (result.success) return { ok: true, file: result.data };
   const problems: Problem[] = [];
   for (const issue of result.error.issues) collect(issue, [], file, problems);

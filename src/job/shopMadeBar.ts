@@ -39,13 +39,23 @@ const BAR_DEPTH_MM: Mm = 50;
 const BED_HIGH_MM: Mm = 40;
 const LEAF_HIGH_MM: Mm = 10;
 
+/** Sharp nosed and square: every radius and angle can be read on it. */
+const SHARP_BAR: BarTrial = {
+  thicknessMm: 6,
+  overhangMm: null,
+  noseRadiusMm: 0,
+  frontBevelDeg: 0,
+  leafFaceMm: 20,
+  liftMm: 20,
+};
+
 /**
  * The bar for these parts (their brakes are not looked at), or undefined where no bar makes them all.
  * @example shopMadeBar([trough]).design.window // thinnest and thickest bar
  */
 export function shopMadeBar(files: readonly JobFile[]): ShopMadeBar | undefined {
   const [first] = files;
-  const asked = files.map((file) => onBar(file, sharpBar()));
+  const asked = files.map(onSharpBar);
   if (first === undefined || asked.some((job) => job === undefined)) return undefined;
   const jobs = asked.filter((job) => job !== undefined);
   const nose = {
@@ -113,9 +123,9 @@ function trialsOn(files: readonly JobFile[], brakeIn: (units: LengthUnit) => Bra
   return trials;
 }
 
-function onBar(file: JobFile, bar: BarTrial): Job | undefined {
+function onSharpBar(file: JobFile): Job | undefined {
   const { order: _, ...rest } = file;
-  const read = jobOf({ ...rest, brake: barBrake(bar, file.units) });
+  const read = jobOf({ ...rest, brake: sharpBarBrake(file.units) });
   return read.ok ? read.job : undefined;
 }
 
@@ -124,9 +134,9 @@ function bevelFor(jobs: readonly Job[]): Deg {
   return Math.max(0, Math.ceil(Math.max(...overbends) - 90 + BEVEL_SPARE_DEG));
 }
 
-/** A bar that forms any radius, to read the parts' own figures with. */
-function sharpBar(): BarTrial {
-  return { thicknessMm: 6, overhangMm: null, noseRadiusMm: 0, frontBevelDeg: 0, leafFaceMm: 20, liftMm: 20 };
+/** A brake whose bar forms any radius, to read the parts' own figures with. */
+export function sharpBarBrake(units: LengthUnit): BrakeFile {
+  return barBrake(SHARP_BAR, units);
 }
 
 /** The trial bar as a job file of this unit has it, on a bed and leaf of plain rectangles. */

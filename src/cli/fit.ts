@@ -1,0 +1,81 @@
+/**
+ * `noseroom fit SHOP`: every part of a shop on every brake, and the one sentence that decides what to do.
+ */
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { lengthWords } from "../drawing/lengthWords.ts";
+import { angleWords } from "../drawing/stepWords.ts";
+import { problemSentence } from "../job/problem.ts";
+import { readShop } from "../job/readShop.ts";
+import { type FitCell, fitShop, type ShopFit } from "../job/shopFit.ts";
+import { shopSentence } from "../job/shopWords.ts";
+import type { LengthUnit } from "../units/length.ts";
+import { type Ink, inkFor } from "./ink.ts";
+import { jobName, jobText } from "./jobText.ts";
+import { Refusal } from "./refusal.ts";
+import { table } from "./table.ts";
+
+/** So many slips in one file are shown; the rest are counted. */
+const MOST_SHOWN = 12;
+
+/**
+ * Runs the command and gives its exit status: 0 where every part is made on some brake of the shop, else 1.
+ * @throws Refusal for input that cannot be worked with
+ */
+export async function runFit(path: string, options: { readonly json?: boolean }): Promise<number> {
+  const read = readShop(await jobText(path));
+  if (!read.ok) {
+    const sentences = read.problems
+      .slice(0, MOST_SHOWN)
+      .map((problem) => `${jobName(path)}: ${problemSentence(problem)}`);
+    const more = read.problems.length - sentences.length;
+    throw new Refusal(...sentences, ...(more > 0 ? [`… and ${more} more like these.`] : []));
+  }
+  const { units } = read.shop;
+  const fit = fitShop(read.shop);
+  const sentence = shopSentence(fit, units);
+  if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
+  else
+    process.stdout.write(
+      `${fitLines(fit, sentence, units, inkFor(process.stdout, process.env)).join("\n")}\n`,
+    );
+  return fit.unmade.length === 0 ? 0 : 1;
+}
+
+/** The table as text, one string a line. */
+export function fitLines(fit: ShopFit, sentence: string, units: LengthUnit, ink: Ink): string[] {
+  const headings = ["", ...fit.brakes];
+  const rows = fit.parts.map((part, i) => [
+    part,
+    ...(fit.cells[i] ?? []).map((cell) => cellWords(cell, units)),
+  ]);
+  const because = fit.cells.flatMap((row, i) =>
+    row.flatMap((cell, b) =>
+      cell.because === null ? [] : [`${fit.parts[i]} on ${fit.brakes[b]}: ${cell.because}`],
+    ),
+  );
+  return [
+    ink.strong(sentence),
+    "",
+    ...table(
+      [headings, ...rows],
+      headings.map(() => "left" as const),
+    ),
+    ...(because.length > 0
+      ? ["", ink.strong("Not for that brake"), ...because.map((line) => `  ${line}`)]
+      : []),
+    "",
+    ink.faint(CAUTIONS),
+  ];
+}
+
+/** @example cellWords(cell, "in") // "folds, 0.110 in at bend 2" */
+function cellWords({ verdict, clearance, worstBend, stopsAt }: FitCell, units: LengthUnit): string {
+  if (verdict === "unfit") return "not for this brake";
+  if (verdict === "hits") {
+    const where = `at bend ${worstBend ?? "?"}`;
+    return stopsAt === null || stopsAt <= 0 ? `no, ${where}` : `no, stops at ${angleWords(stopsAt)} ${where}`;
+  }
+  const folds = verdict === "tight" ? "only just" : "folds";
+  if (clearance === null || worstBend === null) return `${folds}, nothing near`;
+  return `${folds}, ${lengthWords(clearance, units)} at bend ${worstBend}`;
+}

@@ -1,0 +1,46 @@
+/**
+ * The commands for what to do when a part does not fold: ways, chart and fit, as the command line offers them.
+ */
+import type { Command } from "commander";
+import type { ChartOptions } from "./chart.ts";
+import type { WaysOptions } from "./ways.ts";
+
+/** Adds the commands; `finish` is told the exit status. */
+export function addRemedyCommands(program: Command, finish: (status: number) => void): void {
+  program
+    .command("ways")
+    .summary("list the smallest changes that let a job fold, and take one")
+    .description(
+      "Lists the smallest changes that let a job fold, each run again on the changed job; takes one.",
+    )
+    .argument("<JOB>", "job file, or - for standard input")
+    .option("--shop <FILE>", "try the brakes of this shop file too")
+    .option("--take <N>", "print the job with way N taken")
+    .option("-o, --output <FILE>", "with --take: write the job into FILE")
+    .option("--json", "print the ways as a JSON list, lengths in mm")
+    .action(async (path: string, options: WaysOptions) => {
+      finish(await (await import("./ways.ts")).runWays(path, options));
+    });
+  program
+    .command("chart")
+    .summary("print the longest return flange for every web on a job's brake")
+    .description(
+      "Prints the longest return flange for every web on a job's brake, for the job's sheet and radius.",
+    )
+    .argument("<JOB>", "job file, or - for standard input")
+    .option("--angles <LIST>", "bend angles apart by commas, 60,90,120 if not given")
+    .option("--svg <FILE>", "draw the chart into FILE, to hang beside the brake")
+    .option("--json", "print the chart as one JSON object, lengths in mm")
+    .action(async (path: string, options: ChartOptions) => {
+      finish(await (await import("./chart.ts")).runChart(path, options));
+    });
+  program
+    .command("fit")
+    .summary("try every part of a shop on every brake and say what to do")
+    .description("Tries every part of a shop file on every brake of it and says in a sentence what to do.")
+    .argument("<SHOP>", "shop file, or - for standard input")
+    .option("--json", "print the table as one JSON object, lengths in mm")
+    .action(async (path: string, options: { json?: boolean }) => {
+      finish(await (await import("./fit.ts")).runFit(path, options));
+    });
+}

@@ -1,0 +1,78 @@
+/**
+ * `noseroom ways JOB`: the ways out of a job that does not fold, numbered; one of them can be written as a job file.
+ */
+import { CAUTIONS } from "../drawing/cautions.ts";
+import { verdictSentence } from "../drawing/verdictWords.ts";
+import { check } from "../job/check.ts";
+import { readShop } from "../job/readShop.ts";
+import type { JobFile } from "../job/schema.ts";
+import type { Remedy } from "../job/wayOut.ts";
+import { applied, waysOut } from "../job/waysOut.ts";
+import { writeJob } from "../job/writeJob.ts";
+import { type Ink, inkFor } from "./ink.ts";
+import { jobText } from "./jobText.ts";
+import { openJobFile } from "./openJob.ts";
+import { Refusal } from "./refusal.ts";
+import { writeOut } from "./writeOut.ts";
+
+export interface WaysOptions {
+  readonly json?: boolean;
+  /** Shop file whose brakes are tried too. */
+  readonly shop?: string;
+  /** Number of the way to take. */
+  readonly take?: string;
+  readonly output?: string;
+}
+
+/**
+ * Runs the command and gives its exit status: 0 where there is a way out or none is needed, else 1.
+ * @throws Refusal for input that cannot be worked with
+ */
+export async function runWays(path: string, options: WaysOptions): Promise<number> {
+  const { job, file } = await openJobFile(path);
+  const brakes = options.shop === undefined ? [] : await brakesOf(options.shop);
+  const answer = check(job);
+  const remedies = waysOut(file, job, answer, { brakes });
+  if (options.take !== undefined) {
+    const way = remedies[Number(options.take) - 1];
+    if (way === undefined || way.kind === "none") {
+      throw new Refusal(
+        `--take is "${options.take}"; it may be the number of a way out, as this command lists them.`,
+      );
+    }
+    const text = writeJob(applied(file, job, way.changes));
+    if (options.output === undefined) process.stdout.write(text);
+    else {
+      await writeOut(options.output, text);
+      process.stdout.write(`${way.sentence}\nWritten to ${options.output}.\n`);
+    }
+    return 0;
+  }
+  if (options.json) process.stdout.write(`${JSON.stringify(remedies, null, 2)}\n`);
+  else {
+    const lines = wayLines(verdictSentence(job, answer), remedies, inkFor(process.stdout, process.env));
+    process.stdout.write(`${lines.join("\n")}\n`);
+  }
+  return remedies.some(({ kind }) => kind === "none") ? 1 : 0;
+}
+
+/** The ways as text, one string a line. */
+export function wayLines(verdict: string, remedies: readonly Remedy[], ink: Ink): string[] {
+  const lines = remedies.flatMap((way, i) => {
+    if (way.kind === "none") return [way.sentence];
+    const because = way.because === undefined ? [] : [ink.faint(`   ${way.because}`)];
+    return [`${i + 1}. ${way.sentence}`, ...because];
+  });
+  const take =
+    remedies.length > 0 && remedies[0]?.kind !== "none"
+      ? ["", "Take one with: noseroom ways JOB --take 1 -o NEW.json"]
+      : [];
+  return [ink.strong(verdict), "", ...lines, ...take, "", ink.faint(CAUTIONS)];
+}
+
+async function brakesOf(path: string): Promise<readonly JobFile["brake"][]> {
+  const read = readShop(await jobText(path));
+  if (!read.ok)
+    throw new Refusal(`${path} is no shop file that can be worked with: try noseroom fit ${path}.`);
+  return read.shop.brakes;
+}
