@@ -11,7 +11,7 @@ import type { Mm } from "../units/quantity.ts";
 export const ANY_DIRECTION = -2;
 
 /** How the start of the moving flat is cut while the bend zone grows into it (design: sheet nearer the apex is bend zone). */
-export type CutRule = "none" | "leadingSegments" | "onlyUncut" | "onlyCut";
+export type CutRule = "none" | "pastZone" | "onlyUncut" | "onlyCut";
 
 export class Features {
   segments = 0;

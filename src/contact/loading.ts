@@ -3,12 +3,11 @@
  * design, section 7: the sheet rises by h, the clamp by g above it, h + g ≤ lift, both along free paths; `front` if it then
  * slides, else `end` if the seated part is free and the ends are open, else `blocked`.
  */
-import type { Seat } from "../motion/seat.ts";
 import { BlockedHeights, blockHeights } from "./blockedHeights.ts";
 import { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import type { Machine } from "./machine.ts";
-import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
+import { type Spot, sheetOverlapsBody } from "./overlap.ts";
 import type { SeatPieces, Side } from "./seatPieces.ts";
 import { type SideChecks, WHOLE } from "./sideChecks.ts";
 import type { SolidBody } from "./solidBody.ts";
@@ -32,16 +31,13 @@ export function openRoom(): Room {
 
 export class LoadingChecks {
   private readonly pieces: SeatPieces;
-  private readonly seat: Seat;
   private readonly machine: Machine;
   private readonly still: readonly SolidBody[];
   private readonly a = new Features(12, 12, 4);
-  private readonly b = new Features(12, 12, 4);
   private readonly spot: Spot = { x: 0, y: 0 };
 
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;
-    this.seat = checks.seat;
     this.machine = checks.machine;
     this.still = [this.machine.bed, this.machine.leaf, ...this.machine.frame];
   }
@@ -73,22 +69,6 @@ export class LoadingChecks {
   bendZone(finished: boolean, room: Room): void {
     this.pieces.bendZone(this.a, finished);
     this.piece(this.a, room);
-  }
-
-  /** Whether the two sides overlap with the bend finished (`formed…` as in sideChecks.ts). */
-  sidesOverlapFinished(formedMoving: number, formedClamped: number): boolean {
-    const { pieces, checks } = this;
-    for (let m = 0; m <= this.seat.movingChain.joints; m++) {
-      pieces.layMoving(true);
-      pieces.element(this.a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
-      pieces.layMoving(false);
-      for (let c = 0; c <= this.seat.clampedChain.joints; c++) {
-        if (checks.inRun("moving", m, formedMoving) && checks.inRun("clamped", c, formedClamped)) continue;
-        pieces.element(this.b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
-        if (bordersOverlap(this.a, this.b, this.spot)) return true;
-      }
-    }
-    return false;
   }
 
   /** The way of handling that the room of all pieces together leaves. */

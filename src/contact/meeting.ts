@@ -24,7 +24,7 @@ export class Meeting {
   fixedY = 0;
 
   meets(phi: number, c: number, s: number, u: number): boolean {
-    if (!cutAllows(this.moving, phi)) return false;
+    if (!cutAllows(this, phi, u)) return false;
     switch (this.kind) {
       case "roundOnEdge":
         return this.roundOnEdge(c, s, u);
@@ -69,8 +69,7 @@ export class Meeting {
     const uy = A.segUy[a]!;
     const along = (qx - A.segX[a]!) * ux + (qy - A.segY[a]!) * uy;
     if (along < -SPARE || along > A.segLength[a]! + SPARE) return false;
-    if (A.cutRule === "leadingSegments" && a < 2 && qx + u < A.cutTan * Math.tan(phi / 2) - SPARE)
-      return false;
+    if (A.cutRule === "pastZone" && qx + u < A.cutTan * Math.tan(phi / 2) - SPARE) return false;
     // Toward the moving edge is against its outward normal (uy, −ux), turned by φ.
     const dx = -(uy * c + ux * s);
     const dy = -(uy * s - ux * c);
@@ -163,9 +162,16 @@ function within(A: Features, a: number, dx: number, dy: number, c: number, s: nu
   return ax * A.roundMx[a]! + ay * A.roundMy[a]! >= cone - SPARE;
 }
 
-function cutAllows(A: Features, phi: number): boolean {
-  if (A.cutRule === "none" || A.cutRule === "leadingSegments") return true;
+/** Whether the moving flat's start, or a point of the flat, is past the bend zone at this angle. */
+function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
+  const A = meeting.moving;
+  if (A.cutRule === "none") return true;
   const half = Math.tan(phi / 2);
+  if (A.cutRule === "pastZone") {
+    // An edge is judged at its foot, where that is known.
+    if (meeting.kind === "edgeOnRound" || meeting.kind === "hollowOnRound") return true;
+    return A.roundX[meeting.a]! + u >= A.cutTan * half - SPARE;
+  }
   const cut = A.cutTan * half > A.cutStart + A.cutSlideTan * half - A.cutSlideTurn * phi + 1e-12;
   return cut === (A.cutRule === "onlyCut");
 }

@@ -87,7 +87,7 @@ export class SeatPieces {
     if (k === 0) {
       if (!(parts & FLAT)) return;
       strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, openCorners ? 1 : 0, freeEnd);
-      if (side === "moving") this.markCut(F, "leadingSegments");
+      if (side === "moving") this.markCut(F, "pastZone");
       return;
     }
     const jointFormed = (formed >>> (k - 1)) & 1;
@@ -99,6 +99,7 @@ export class SeatPieces {
         strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, parts & JOINT ? 0 : corners, freeEnd);
       return;
     }
+    if (side === "moving" && (formed & ((1 << k) - 1)) === 0) this.markCut(F, "pastZone");
     const stripMm = chain.allowanceMm[k - 1]!;
     if ((parts & (JOINT | FLAT)) === (JOINT | FLAT)) {
       strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
@@ -117,7 +118,8 @@ export class SeatPieces {
     const { chain } = moving;
     F.clear();
     moving.walkTo(-1, 0);
-    const cut = Math.min(Math.max(0, -this.startX), chain.flatMm[0]!);
+    const cut = Math.max(0, -this.startX);
+    if (cut >= chain.flatMm[0]!) return;
     moving.x += cut;
     moving.addStraight(F, chain.flatMm[0]! - cut, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
   }

@@ -104,35 +104,12 @@ export class SideChecks {
   withSelf(m: number, formedMoving: number, c: number, formedClamped: number, record: ContactRecord): void {
     const { pieces, a, b } = this;
     if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
-    this.withSelfAtRest(m, formedMoving, c, formedClamped, record);
-    if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
-    this.swept(a, b, pieces.turning, "part", "moving", record);
-  }
-
-  /** Whether the two sides overlap while the leaf is at rest. */
-  sidesOverlapAtRest(formedMoving: number, formedClamped: number): boolean {
-    const record = noContact();
-    for (let m = 0; m <= this.seat.movingChain.joints; m++) {
-      for (let c = 0; c <= this.seat.clampedChain.joints; c++) {
-        this.withSelfAtRest(m, formedMoving, c, formedClamped, record);
-      }
-    }
-    return record.phiRad === 0;
-  }
-
-  private withSelfAtRest(
-    m: number,
-    formedMoving: number,
-    c: number,
-    formedClamped: number,
-    record: ContactRecord,
-  ): void {
-    if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
-    const { pieces, a, b } = this;
     pieces.element(b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
     if (m === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
     else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     if (record.phiRad > 0 && bordersOverlap(a, b, this.spot)) this.note(record, 0, "part", firstTag(a));
+    if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
+    this.swept(a, b, pieces.turning, "part", "moving", record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */

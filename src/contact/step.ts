@@ -59,20 +59,8 @@ export function judgeStep(
   const contact = contactOf(checks, formed);
   const clearance = contact ? undefined : clearanceOf(checks, formed);
   const loading = new LoadingChecks(checks);
-  const load = handlingOf(
-    loading,
-    seat,
-    formed,
-    false,
-    checks.sidesOverlapAtRest(formed.moving, formed.clamped),
-  );
-  const unload = handlingOf(
-    loading,
-    seat,
-    formed,
-    true,
-    loading.sidesOverlapFinished(formed.moving, formed.clamped),
-  );
+  const load = handlingOf(loading, seat, formed, false);
+  const unload = handlingOf(loading, seat, formed, true);
   const swingShort = seat.sweepRad < seat.overbendRad;
   const hits = contact !== undefined || load === "blocked" || unload === "blocked" || swingShort;
   const clearanceMm = contact ? 0 : clearance?.mm;
@@ -141,15 +129,8 @@ function clearanceOf(checks: SideChecks, formed: Formed) {
   return { mm: record.mm, points };
 }
 
-function handlingOf(
-  loading: LoadingChecks,
-  seat: Seat,
-  formed: Formed,
-  finished: boolean,
-  sidesOverlap: boolean,
-): Handling {
+function handlingOf(loading: LoadingChecks, seat: Seat, formed: Formed, finished: boolean): Handling {
   const [moving, clamped, zone] = [openRoom(), openRoom(), openRoom()];
-  zone.overlaps = sidesOverlap;
   for (let k = 0; k <= seat.movingChain.joints; k++)
     loading.element("moving", k, formed.moving, finished, moving);
   for (let k = 0; k <= seat.clampedChain.joints; k++)
