@@ -6,7 +6,6 @@ import { noseShims } from "../brake/noseShims.ts";
 import type { Answer, StepAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import type { Mm } from "../units/quantity.ts";
-import { placeWords } from "./blankDrawing.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -24,7 +23,7 @@ export function setUpSentences(job: Job, answer: Answer): readonly string[] {
   const first = answer.order[0];
   if (first === undefined) return [];
   const nose = oneNoseSetback(answer)
-    ? `Nose ${placeWords(first.setback, job.units)} back from the bed's front edge${shop(job, first)}.`
+    ? `Nose ${lengthWords(first.setback, job.units)} back from the bed's front edge${shop(job, first)}.`
     : "Set the nose anew for each bend, as its row says.";
   const stop = alike(answer.order, (step) => step.overbend, SAME_DEG)
     ? `Leaf stop at ${angleWords(first.overbend)}.`

@@ -8,6 +8,7 @@ import type { Mm } from "../units/quantity.ts";
 import { placeWords } from "./blankDrawing.ts";
 import type { Block } from "./block.ts";
 import { flangeAfter } from "./flangeCheck.ts";
+import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { placeInBox } from "./page.ts";
 import { paragraph, stack } from "./paragraph.ts";
@@ -79,7 +80,7 @@ function rowSentences(job: Job, answer: Answer, stepIndex: number): readonly str
   const sight = sightLines(job, answer)[step.bend - 1]?.atMm;
   const stays =
     Math.abs(step.relaxesTo - step.reached) < 0.05 ? "" : `; relaxes to ${angleWords(step.relaxesTo)}`;
-  const nose = oneNoseSetback(answer) ? [] : [`Nose ${placeWords(step.setback, units)} back.`];
+  const nose = oneNoseSetback(answer) ? [] : [`Nose ${lengthWords(step.setback, units)} back.`];
   const seat = [
     `${capital(throat)} in the throat, ${faceWords(step)}, ${loadWords(step)}.`,
     ...nose,
