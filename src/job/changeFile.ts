@@ -32,6 +32,8 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
       return withAngle(file, job, change.bend - 1, change.toDeg);
     case "lift":
       return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
+    case "openEnds":
+      return { ...file, brake: { ...brake, openEnds: true } };
     case "setback":
       return {
         ...file,

@@ -68,6 +68,8 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
       return `Open the clamp to ${length(to)} instead of ${length(from)}`;
     case "setback":
       return `Set the nose ${length(to)} back instead of ${length(from)}, which forms a ${to > from ? "larger" : "smaller"} inside radius`;
+    case "openEnds":
+      return "Take away what stands at one end of the clamp, so that the part slides in and out along the bend line";
     case "automaticSetback":
       return "Set the nose back for each bend by its own radius";
     case "topRadius":

@@ -9,6 +9,7 @@ const CLASS: Readonly<Record<WayKind, number>> = {
   side: 0,
   order: 1,
   lift: 3,
+  openEnds: 3,
   setback: 3,
   automaticSetback: 3,
   topRadius: 4,

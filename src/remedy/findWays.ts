@@ -50,12 +50,25 @@ export function findWays(situation: Situation): Way[] {
     const ways = otherHandling(trial, own, goal);
     if (ways.length > 0) return ways;
   }
-  const ways = familiesOf(trial, situation.clamp).flatMap((family) => wayOfFamily(situation, family) ?? []);
-  if (trial.brake.noseSetback !== "auto") {
-    const way = provedWay(situation, "automaticSetback", [{ kind: "setback", toMm: "auto" }]);
-    if (way) ways.push({ ...way, cost: costOf("automaticSetback") });
-  }
+  const ways = [
+    ...settingsWithoutSize(situation),
+    ...familiesOf(trial, situation.clamp).flatMap((family) => wayOfFamily(situation, family) ?? []),
+  ];
   return cheapestOfEach(ways.toSorted((a, b) => a.cost - b.cost));
+}
+
+/** Changes of the brake's setting that have no size. */
+function settingsWithoutSize(situation: Situation): Way[] {
+  const { noseSetback, openEnds } = situation.trial.brake;
+  const automatic = noseSetback !== "auto" && {
+    kind: "automaticSetback" as const,
+    change: { kind: "setback", toMm: "auto" } as const,
+  };
+  const open = !openEnds && { kind: "openEnds" as const, change: { kind: "openEnds" } as const };
+  return [automatic, open].flatMap((setting) => {
+    const way = setting ? provedWay(situation, setting.kind, [setting.change]) : undefined;
+    return way ? [{ ...way, cost: costOf(way.kind) }] : [];
+  });
 }
 
 function cheapestOfEach(sorted: readonly Way[]): Way[] {

@@ -5,7 +5,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { Change, OrderedBend } from "./change.ts";
 import type { FamilyKind } from "./family.ts";
 
-export type WayKind = FamilyKind | "side" | "order" | "automaticSetback";
+export type WayKind = FamilyKind | "side" | "order" | "openEnds" | "automaticSetback";
 
 /** Where a family of changes begins to pass. */
 export interface Limit {
