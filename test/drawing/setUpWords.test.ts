@@ -1,0 +1,52 @@
+/**
+ * How to set the brake, in words: examples with one nose setback, with several, and with shims over the nose.
+ */
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { oneNoseSetback, setUpSentences } from "../../src/drawing/setUpWords.ts";
+import { check } from "../../src/job/check.ts";
+import { readJob } from "../../src/job/readJob.ts";
+
+function setUpOf(change: (job: { part: Record<string, unknown> }) => void) {
+  const file = JSON.parse(readFileSync(new URL("../cases/u-square-pass.json", import.meta.url), "utf8"));
+  change(file);
+  const reading = readJob(JSON.stringify(file));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const answer = check(reading.job);
+  return { one: oneNoseSetback(answer), said: setUpSentences(reading.job, answer) };
+}
+
+test("one setback and one stop are said once; r + T − Rn is the figure", () => {
+  // r = 0.8 and Rn = 0.8: s = T = 0.8, the shop's rule of one thickness.
+  const { one, said } = setUpOf((job) => {
+    job.part.insideRadius = 0.8;
+  });
+  expect(one).toBe(true);
+  expect(said).toEqual([
+    "Nose 0.80 mm back from the bed's front edge, one thickness of the sheet.",
+    "Leaf stop at 90°.",
+  ]);
+});
+
+test("shims over the nose bring its radius up to the part's", () => {
+  // Rn = 0.8 to r = 2.4: two layers of 0.8. Setback 2.4 + 0.8 − 0.8 = 2.4 from the bare nose.
+  const { said } = setUpOf((job) => {
+    job.part.insideRadius = 2.4;
+  });
+  expect(said[0]).toContain(
+    "Over the nose: 2 layers of 0.80 mm sheet bring its radius from 0.80 mm to 2.40 mm",
+  );
+  expect(said[1]).toBe("Nose 2.40 mm back from the bed's front edge.");
+});
+
+test("bends that differ are set anew, each by its row", () => {
+  const { one, said } = setUpOf((job) => {
+    job.part.bends = [
+      { angle: 90, turn: "up", insideRadius: 0.8, overbend: 90 },
+      { angle: 45, turn: "up", insideRadius: 1.6, overbend: 46 },
+    ];
+  });
+  expect(one).toBe(false);
+  expect(said.at(-2)).toBe("Set the nose anew for each bend, as its row says.");
+  expect(said.at(-1)).toBe("Leaf stop anew for each bend, as its row says.");
+});
