@@ -1,5 +1,5 @@
 /**
- * The one distance that contact rests on, named once.
+ * The two distances that contact rests on, each named once.
  */
 import type { Mm } from "../units/quantity.ts";
 
@@ -8,3 +8,9 @@ import type { Mm } from "../units/quantity.ts";
  * nose touches and does not hit. Free ends are not drawn in, nor bed, leaf and clamp against each other.
  */
 export const FACE_INSET_MM: Mm = 0.01;
+
+/**
+ * How deep the swinging leaf may go into bed and clamp and still only touch. In nearly every brake the leaf's corner lies
+ * on the bed's at rest, and turning about a pivot a little off it the two pass each other with nothing between.
+ */
+export const LEAF_PLAY_MM: Mm = 0.001;

@@ -5,11 +5,15 @@
 import type { Brake } from "../brake/brake.ts";
 import { movedOutline } from "../plane/move.ts";
 import type { Mm } from "../units/quantity.ts";
+import { type Features, featuresOf } from "./features.ts";
+import { FACE_INSET_MM } from "./gaps.ts";
 import { SolidBody } from "./solidBody.ts";
 
 export class Machine {
   readonly bed: SolidBody;
   readonly leaf: SolidBody;
+  /** The leaf drawn off bed and clamp by a hair: profiles that only touch, or nearly so, don't overlap at rest. */
+  readonly easedLeaf: Features;
   readonly frame: readonly SolidBody[];
   private readonly clamps = new Map<Mm, readonly SolidBody[]>();
 
@@ -20,6 +24,10 @@ export class Machine {
     const { pivot } = brake.leaf;
     this.bed = new SolidBody(brake.bed, pivot);
     this.leaf = new SolidBody(brake.leaf.outline, pivot);
+    this.easedLeaf = featuresOf(brake.leaf.outline, {
+      x: FACE_INSET_MM - pivot.x,
+      y: -FACE_INSET_MM - pivot.y,
+    });
     this.frame = brake.frame.map((outline) => new SolidBody(outline, pivot));
   }
 

@@ -1,12 +1,12 @@
 /**
  * Whether and where a pair of features meets at one leaf angle: the foot within the edge, the direction within the
  * arc, the moving flat's start past the bend zone. Frames: `moving` turns and slides, `fixed` stands (section frame
- * less the pivot). Ends count as met, with a nanometre to spare, so that neighbours leave no gap between them.
+ * less the pivot). Ends count as met, with a millionth of a micrometre to spare, so that neighbours leave no gap between them.
  */
 import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 
-const SPARE = 1e-7;
+const SPARE = 1e-9;
 
 export type PairKind = "roundOnEdge" | "edgeOnRound" | "roundOnRound" | "roundInHollow" | "hollowOnRound";
 

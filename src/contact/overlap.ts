@@ -145,7 +145,7 @@ function lineCrossesArc(
     if (t <= TOUCH || t >= length - TOUCH) continue;
     const dx = (x + t * ux - cx) / r;
     const dy = (y + t * uy - cy) / r;
-    if (dx * mx + dy * my < cosHalf) continue;
+    if (dx * mx + dy * my <= cosHalf + TOUCH) continue;
     at.x = x + t * ux;
     at.y = y + t * uy;
     return true;
@@ -182,8 +182,8 @@ function arcsCross(A: Features, B: Features, at: Spot): boolean {
       for (let side = -1; side <= 1; side += 2) {
         const px = (along * dx - side * across * dy) / d;
         const py = (along * dy + side * across * dx) / d;
-        if ((px * amx + py * amy) / ra < acos) continue;
-        if (((px - dx) * bmx + (py - dy) * bmy) / rb < bcos) continue;
+        if ((px * amx + py * amy) / ra <= acos + TOUCH) continue;
+        if (((px - dx) * bmx + (py - dy) * bmy) / rb <= bcos + TOUCH) continue;
         at.x = ax + px;
         at.y = ay + py;
         return true;

@@ -7,7 +7,7 @@ import type { Seat } from "../motion/seat.ts";
 import type { Swing } from "../motion/swing.ts";
 import { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
-import { FACE_INSET_MM } from "./gaps.ts";
+import { FACE_INSET_MM, LEAF_PLAY_MM } from "./gaps.ts";
 import { fixedTag, movingTag } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
 import { Meeting } from "./meeting.ts";
@@ -76,7 +76,7 @@ export class SideChecks {
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
-      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", record);
+      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", 0, record);
       return;
     }
     if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
@@ -95,9 +95,10 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
-      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", record);
+      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", 0, record);
     }
-    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", record);
+    if (ridesLeaf)
+      this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);
   }
 
   /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
@@ -109,7 +110,7 @@ export class SideChecks {
     else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     if (record.phiRad > 0 && bordersOverlap(a, b, this.spot)) this.note(record, 0, "part", firstTag(a));
     if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
-    this.swept(a, b, pieces.turning, "part", "moving", record);
+    this.swept(a, b, pieces.turning, "part", "moving", 0, record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
@@ -118,23 +119,16 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const [member, body] = [this.fixedNames[i]!, this.fixed[i]!];
       if (member === "frame") continue;
-      if (record.phiRad > 0 && bordersOverlap(leaf, body.features, this.spot) && this.deep(leaf, body)) {
+      if (record.phiRad > 0 && bordersOverlap(this.machine.easedLeaf, body.features, this.spot)) {
         this.note(record, 0, member, -1);
       }
-      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", record);
+      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", LEAF_PLAY_MM, record);
     }
   }
 
   /** Whether joint and flat of element k all lie in the plane of the side's first flat, joined to it without a bend. */
   inRun(side: Side, k: number, formed: number): boolean {
     return (formed & ((1 << k) - 1)) === 0 && k <= this.pieces.chainOf(side).joints;
-  }
-
-  /** Whether the leaf reaches deeper into a body at rest than the play given to it. */
-  private deep(leaf: Features, body: SolidBody): boolean {
-    const B = body.features;
-    const depth = Math.min(leaf.maxX - B.minX, B.maxX - leaf.minX, leaf.maxY - B.minY, B.maxY - leaf.minY);
-    return depth > FACE_INSET_MM;
   }
 
   private atRest(F: Features, body: SolidBody, member: MemberName, record: ContactRecord): void {
@@ -156,11 +150,12 @@ export class SideChecks {
     swing: Swing,
     member: MemberName,
     sheet: "moving" | "fixed" | "none",
+    playMm: number,
     record: ContactRecord,
   ): void {
     const limit = Math.min(record.phiRad, this.seat.sweepRad);
     const { found, meeting } = this;
-    const phi = firstContact(A, B, swing, limit, this.curve, meeting, found);
+    const phi = firstContact(A, B, swing, limit, playMm, this.curve, meeting, found);
     if (phi >= limit) return;
     [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
     const c = swing.turns ? Math.cos(phi) : 1;
