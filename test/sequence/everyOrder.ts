@@ -1,0 +1,114 @@
+/**
+ * Every order of the bends and every clamped end, n!·2^n of them, listed one by one and ranked as the model says.
+ * Bends are judged by the engine's full check of one bend, so that only the search itself is put to the test.
+ */
+import { judgeStep, type Step } from "../../src/contact/step.ts";
+import type { Job } from "../../src/job/job.ts";
+import type { End } from "../../src/part/part.ts";
+
+export interface Move {
+  readonly bend: number;
+  readonly clamped: End;
+}
+
+export interface OrderRank {
+  readonly verdict: "clear" | "tight" | "hits";
+  readonly changes: number;
+  /** Least clearance; Infinity where no bend has anything to measure. */
+  readonly clearanceMm: number;
+}
+
+export interface Listed {
+  /** Orders looked at, to their end or to the bend that blocks. */
+  readonly viableOrders: number;
+  /** Best rank of the viable orders, or undefined. */
+  readonly best: OrderRank | undefined;
+  /** Most bends made by any order. */
+  readonly most: number;
+  /** Best rank that so many made bends have, whichever bends they are. */
+  readonly bestOfMost: OrderRank;
+}
+
+/** Judges bends of a job, each state once: what a bend does depends on the set of bends made before, not on their order. */
+export class Judge {
+  private readonly known = new Map<string, Step>();
+
+  constructor(readonly job: Job) {}
+
+  of(bendsDone: number, { bend, clamped }: Move): Step {
+    const key = `${bendsDone} ${bend} ${clamped}`;
+    const before = this.known.get(key);
+    if (before) return before;
+    const { part, brake, marginMm } = this.job;
+    const step = judgeStep(part, brake, bendsDone, bend, clamped, marginMm);
+    this.known.set(key, step);
+    return step;
+  }
+
+  /** Steps of an order; bends after a hit are judged as if it had been made. */
+  along(moves: readonly Move[]): Step[] {
+    let done = 0;
+    return moves.map((move) => {
+      const step = this.of(done, move);
+      done |= 1 << move.bend;
+      return step;
+    });
+  }
+
+  /** Design, section 8: verdict; then changes of clamped end plus changes of face; then least clearance. */
+  rank(moves: readonly Move[]): OrderRank {
+    const steps = this.along(moves);
+    const { bends } = this.job.part;
+    let changes = 0;
+    for (let i = 1; i < moves.length; i++) {
+      const [before, move] = [moves[i - 1]!, moves[i]!];
+      if (before.clamped !== move.clamped) changes++;
+      if (bends[before.bend]!.turn !== bends[move.bend]!.turn) changes++;
+    }
+    const worst = (["hits", "tight"] as const).find((word) => steps.some((step) => step.verdict === word));
+    const clearances = steps.map((step) => step.clearanceMm ?? Infinity);
+    return { verdict: worst ?? "clear", changes, clearanceMm: Math.min(Infinity, ...clearances) };
+  }
+}
+
+const PLACE = { clear: 0, tight: 1, hits: 2 };
+export const SAME_MM = 1e-6;
+
+/** Below 0 where `a` is the better rank. */
+export function compareRanks(a: OrderRank, b: OrderRank): number {
+  if (a.verdict !== b.verdict) return PLACE[a.verdict] - PLACE[b.verdict];
+  if (a.changes !== b.changes) return a.changes - b.changes;
+  if (a.clearanceMm === b.clearanceMm || Math.abs(a.clearanceMm - b.clearanceMm) < SAME_MM) return 0;
+  return b.clearanceMm - a.clearanceMm;
+}
+
+/** Lists every order of the job's bends, each as far as it can be made. */
+export function listOrders(judge: Judge): Listed {
+  const n = judge.job.part.bends.length;
+  const moves: Move[] = [];
+  let [viableOrders, most] = [0, 0];
+  let best: OrderRank | undefined;
+  let bestOfMost: OrderRank = { verdict: "clear", changes: 0, clearanceMm: Infinity };
+  const goOn = (done: number): void => {
+    const rank = judge.rank(moves);
+    if (moves.length > most || (moves.length === most && compareRanks(rank, bestOfMost) < 0))
+      bestOfMost = rank;
+    most = Math.max(most, moves.length);
+    if (moves.length === n) {
+      viableOrders++;
+      if (!best || compareRanks(rank, best) < 0) best = rank;
+      return;
+    }
+    for (let bend = 0; bend < n; bend++) {
+      if ((done >> bend) & 1) continue;
+      for (const clamped of ["start", "end"] as const) {
+        if (judge.of(done, { bend, clamped }).verdict === "hits") continue;
+        moves.push({ bend, clamped });
+        goOn(done | (1 << bend));
+        moves.pop();
+      }
+    }
+  };
+  goOn(0);
+  return { viableOrders, best, most, bestOfMost };
+}

@@ -1,0 +1,156 @@
+/**
+ * The order search against every order listed one by one: verdict, rank, count, and how far one gets where none works.
+ * Source: plain enumeration (everyOrder.ts) over the engine's check of one bend; a smaller number over the independent
+ * reference, which shares no line with src.
+ */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Job } from "../../src/job/job.ts";
+import { SearchStopped } from "../../src/sequence/reach.ts";
+import { searchOrders } from "../../src/sequence/search.ts";
+import { jobOf } from "../cases/answers.ts";
+import { Checks, enumerate } from "../reference/enumerate.ts";
+import { randomJobs } from "../reference/randomJob.ts";
+import { compareRanks, Judge, listOrders } from "./everyOrder.ts";
+
+/** Parts of exactly `bends` bends: random ones cut to length would seldom be long. */
+const jobsOf = (bends: number) => randomJobs(bends).filter((file) => file.part.bends.length === bends);
+
+/** Gentle turns on a thin bar with much lift and open ends leave many orders to choose from. */
+const friendly = (bends: number) =>
+  jobsOf(bends).map(({ part, brake, ...rest }) => {
+    const gentle = part.bends.map((bend) => ({
+      ...bend,
+      angle: bend.angle / 2,
+      overbend: bend.overbend / 2,
+    }));
+    const { noseRadius } = brake.clamp;
+    const clamp = { type: "bar" as const, thickness: 4, depth: 14, noseRadius, topRadius: noseRadius };
+    const open = { ...brake, clamp, lift: 150, openEnds: true, frame: [] };
+    return { ...rest, part: { ...part, bends: gentle }, brake: open };
+  });
+
+function expectSameAsListed(job: Job): { readonly viable: boolean; readonly orders: number } {
+  const judge = new Judge(job);
+  const listed = listOrders(judge);
+  const found = searchOrders(job.part, job.brake, job.marginMm);
+  const said = JSON.stringify({ order: found.order, listed: { ...listed, best: listed.best ?? null } });
+  expect(found.viableOrders, said).toBe(BigInt(listed.viableOrders));
+  expect(found.viable, said).toBe(listed.viableOrders > 0);
+  expect(new Set(found.order.map((move) => move.bend)).size, said).toBe(found.order.length);
+  if (listed.best) {
+    expect(found.order.length, said).toBe(job.part.bends.length);
+    expect(compareRanks(judge.rank(found.order), listed.best), said).toBe(0);
+  } else {
+    expect(found.order.length, said).toBe(listed.most + 1);
+    const made = found.order.slice(0, -1);
+    expect(
+      judge.along(made).every((step) => step.verdict !== "hits"),
+      said,
+    ).toBe(true);
+    expect(judge.along(found.order).at(-1)!.verdict, said).toBe("hits");
+    expect(compareRanks(judge.rank(made), listed.bestOfMost), said).toBe(0);
+  }
+  return { viable: found.viable, orders: listed.viableOrders };
+}
+
+describe("searchOrders", () => {
+  it.each([
+    [1, 40],
+    [2, 80],
+    [3, 100],
+    [4, 90],
+    [5, 60],
+  ])("finds what listing every order finds, parts of %i bends, %i of them", (bends, parts) => {
+    let [viable, none, choice] = [0, 0, 0];
+    fc.assert(
+      fc.property(fc.oneof(jobsOf(bends), friendly(bends)), (file) => {
+        const same = expectSameAsListed(jobOf(file));
+        viable += Number(same.viable);
+        none += Number(!same.viable);
+        choice += Number(same.orders > 1);
+      }),
+      { seed: 40 + bends, numRuns: parts },
+    );
+    expect(Math.min(viable, none, choice)).toBeGreaterThan(2);
+  });
+
+  it("finds what the reference finds by listing every order", () => {
+    let viable = 0;
+    fc.assert(
+      fc.property(randomJobs(3), (file) => {
+        const { part, brake, marginMm } = jobOf(file);
+        const found = searchOrders(part, brake, marginMm);
+        const truth = enumerate(file, new Checks(file));
+        expect(found.viableOrders).toBe(BigInt(truth.viableOrders));
+        expect(found.order.length).toBe(Math.min(part.bends.length, truth.furthest + 1));
+        viable += Number(found.viable);
+      }),
+      { seed: 47, numRuns: 30 },
+    );
+    expect(viable).toBeGreaterThan(5);
+  });
+
+  it("counts 15!·2^15 orders exactly where every bend can be made at any time", () => {
+    // Fifteen slight bends, far apart and wide of everything: nothing ever meets. 15!·2^15 is over 2^53.
+    const bend = { angle: 1, turn: "up", overbend: 1 };
+    const file = {
+      noseroom: 1,
+      units: "mm",
+      part: {
+        name: "fan",
+        material: "mild steel",
+        thickness: 0.8,
+        insideRadius: 1,
+        kFactor: 0.44,
+        dimensions: "flat",
+        flats: Array(16).fill(3),
+        bends: Array(15).fill(bend),
+      },
+      brake: {
+        name: "open",
+        clamp: { type: "bar", thickness: 0.2, depth: 1.4, noseRadius: 0.05 },
+        bed: {
+          profile: [
+            [-1.5, -3],
+            [0, -3],
+            [0, 0],
+            [-1.5, 0],
+          ],
+        },
+        leaf: {
+          profile: [
+            [0, -1],
+            [1, -1],
+            [1, 0],
+            [0, 0],
+          ],
+          swing: 135,
+        },
+        lift: 200,
+        openEnds: true,
+      },
+    };
+    const { part, brake, marginMm } = jobOf(file);
+    const factorial = Array.from({ length: 15 }, (_, i) => BigInt(i + 1)).reduce((all, i) => all * i, 1n);
+    const found = searchOrders(part, brake, marginMm);
+    expect(found.viableOrders).toBe(factorial << 15n);
+  });
+});
+
+describe("a watcher", () => {
+  const { part, brake, marginMm } = jobOf(fc.sample(jobsOf(5), { seed: 48, numRuns: 1 })[0]!);
+
+  it("that says stop ends the search with SearchStopped", () => {
+    const watch = { progress: () => {}, stopped: () => true };
+    expect(() => searchOrders(part, brake, marginMm, watch)).toThrow(SearchStopped);
+  });
+
+  it("is told a fraction that only grows, and changes nothing in the answer", () => {
+    const told: number[] = [];
+    const watch = { progress: (fraction: number) => void told.push(fraction), stopped: () => false };
+    expect(searchOrders(part, brake, marginMm, watch)).toEqual(searchOrders(part, brake, marginMm));
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.every((fraction, i) => fraction >= (told[i - 1] ?? 0) && fraction <= 1)).toBe(true);
+  });
+});
