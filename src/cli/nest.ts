@@ -71,7 +71,7 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
   return 0;
 }
 
-/** Strips in the order in which they come off the sheet; equal neighbors share a line. */
+/** Strips in the order in which they come off the sheet; equal neighbours share a line. */
 function rowTable(nest: Nest, units: "mm" | "in"): string[] {
   const rows: string[][] = [["strip", `from the edge, ${units}`, `cut at, ${units}`, "blanks", "bends run"]];
   nest.rows.forEach((row, i) => {

@@ -17,8 +17,9 @@ const BELOW_MM: Mm = 13;
 const WORDS_MM: Mm = 3;
 /** Room at each end of the strip for the figures of its length and the overhang of labels. */
 const SIDE_MM: Mm = 12;
-/** So far apart that "12 down" does not run into its neighbor. */
+/** So far apart that "12 down" does not run into its neighbour, or that "12" does not. */
 const LABEL_APART_MM: Mm = 14;
+const NUMBER_APART_MM: Mm = 6;
 const MOST_ENLARGED = 3;
 /** A narrower strip has no room beneath for its words; they stand beside it. */
 const WORDS_BENEATH_FROM_MM: Mm = 100;
@@ -48,7 +49,7 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
         ...rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from })),
         ...bends.flatMap((bend) => bend.tangents.map((placeMm) => upright("bendTangent", placeMm))),
         ...sightLines(job, answer).map(({ atMm }) => upright("sightLine", atMm)),
-        ...bendLabels(job, answer, x, top),
+        ...bendLabels(job, answer, x, top, widthMm),
         ...flatLabels(answer, x, (top + bottom) / 2),
         width(job, answer, left, right, bottom),
         ...grainArrow((left + right) / 2, bottom - 4),
@@ -59,16 +60,18 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
   };
 }
 
-function bendLabels(job: Job, answer: Answer, x: (placeMm: Mm) => Mm, top: Mm): readonly Mark[] {
+/** Number and turn over each bend; the number alone where there are so many that the turns would not fit. */
+function bendLabels(job: Job, answer: Answer, x: (placeMm: Mm) => Mm, top: Mm, widthMm: Mm): readonly Mark[] {
   const { bends } = answer.blank;
   const feet = bends.map((bend) => x(middleOf(bend)));
-  const places = spread(feet, LABEL_APART_MM);
+  const full = bends.length * LABEL_APART_MM <= widthMm;
+  const places = spread(feet, full ? LABEL_APART_MM : NUMBER_APART_MM);
   return bends.flatMap((bend, i): Mark[] => {
     const at = places[i] ?? 0;
     const foot = feet[i] ?? 0;
     return [
       { kind: "line", layer: "dimension", from: { x: foot, y: top + 0.6 }, to: { x: at, y: top + 3.2 } },
-      text(at, top + 4, `${bend.bend} ${job.part.bends[i]?.turn ?? "up"}`, "middle"),
+      text(at, top + 4, full ? `${bend.bend} ${job.part.bends[i]?.turn ?? "up"}` : `${bend.bend}`, "middle"),
     ];
   });
 }

@@ -11,6 +11,8 @@ import { paragraph } from "./paragraph.ts";
 /** Room between blocks. */
 const GAP_MM: Mm = 3;
 const FOOT_WORDS_MM: Mm = 2.8;
+/** A longer name is cut at the foot; it stands in full at the head. */
+const MOST_NAME = 60;
 
 /** Width between the margins. @example flowWidth(A4) // 190 */
 export function flowWidth(size: PageSize): Mm {
@@ -24,8 +26,9 @@ export function flowBlocks(
   name: string,
   foot: string,
 ): readonly Page[] {
+  const shown = name.length > MOST_NAME ? `${name.slice(0, MOST_NAME - 1)}…` : name;
   const footAt = (words: string) => paragraph(words, FOOT_WORDS_MM, flowWidth(size));
-  const footHeight = footAt(`${name}, page 00 of 00. ${foot}`).heightMm;
+  const footHeight = footAt(`${shown}, page 00 of 00. ${foot}`).heightMm;
   const top = size.heightMm - PRINTER_MARGIN_MM;
   const bottom = PRINTER_MARGIN_MM + footHeight + GAP_MM;
   const pages: Block[][] = [[]];
@@ -45,7 +48,7 @@ export function flowBlocks(
       at -= block.heightMm + GAP_MM;
       return done;
     });
-    const words = `${name}, page ${index + 1} of ${pages.length}. ${foot}`;
+    const words = `${shown}, page ${index + 1} of ${pages.length}. ${foot}`;
     const footMarks = footAt(words).put(PRINTER_MARGIN_MM, PRINTER_MARGIN_MM + footHeight).marks;
     const marks = [...put.flatMap((one) => one.marks), ...footMarks];
     const placed = put.flatMap((one) => one.placed ?? []);

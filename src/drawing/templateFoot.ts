@@ -80,7 +80,7 @@ function footWords(
     ...(several
       ? [
           [
-            "Trim one page of two along the dashed line, lay it on its neighbor so that lines and crosses meet, tape.",
+            "Trim one page of two along the dashed line, lay it on its neighbour so that lines and crosses meet, tape.",
             WORDS_MM,
           ] as const,
         ]

@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { layOut } from "../../src/blank/blank.ts";
 import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
 import { printable } from "../../src/drawing/printWords.ts";
@@ -130,6 +131,38 @@ describe.each(names)("shopSheet of %s", (name) => {
     const captions = pages.flatMap((page) => page.words.filter((one) => one.words === "before"));
     expect(captions.length).toBe(answer.order.length);
   });
+});
+
+test("many bends and a long name keep to the margins too", async () => {
+  const text = readFileSync(new URL("eight-bends.json", folder), "utf8");
+  const file = JSON.parse(text);
+  file.part.name = `${"twin-rib-panel-".repeat(10)} 漢字 <b>`;
+  file.part.flats = Array(16).fill(12);
+  file.part.bends = Array.from({ length: 15 }, (_, i) => ({ angle: 20, turn: i % 2 ? "up" : "down" }));
+  file.order = file.part.bends.map((_: unknown, i: number) => ({ bend: 15 - i, clamped: "start" }));
+  const { job } = readOf(JSON.stringify(file));
+  // What the sheet shows of an answer, without the search for the best of all orders.
+  const bends = layOut(job.part).bends.map((bend, i) => {
+    const { tangentsMm: tangents, sightLinesMm, allowanceMm: allowance, deductionMm: deduction } = bend;
+    return { bend: i + 1, tangents, sightLine: sightLinesMm.start, allowance, deduction };
+  });
+  const blank = { developedWidth: layOut(job.part).developedWidthMm, bends };
+  const answer: Answer = {
+    verdict: "clear",
+    order: [],
+    viableOrders: 1,
+    statesChecked: 1,
+    blank,
+    remedies: [],
+    warnings: ["mind ".repeat(200)],
+  };
+  for (const page of await readPdf(await writePdf(shopSheet(job, answer, paperFor("mm")), "x"))) {
+    for (const one of page.words) {
+      expect(one.left).toBeGreaterThan(MARGIN_MM - 0.01);
+      expect(one.right).toBeLessThan(page.widthMm - MARGIN_MM + 0.01);
+    }
+    expect(page.words.flatMap((a, i) => page.words.slice(i + 1).filter((b) => overlap(a, b)))).toEqual([]);
+  }
 });
 
 test("each bend's length to measure is the job's own outside length of that flat", async () => {
