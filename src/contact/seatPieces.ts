@@ -86,7 +86,9 @@ export class SeatPieces {
     strip.walkTo(k - 1, formed);
     if (k === 0) {
       if (!(parts & FLAT)) return;
-      strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, openCorners ? 1 : 0, freeEnd);
+      // The clamped flat ends at its tangent line for good; the moving one's start is looked at by itself (movingStart).
+      const start = openCorners || side === "clamped" ? 1 : 0;
+      strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, start, freeEnd);
       if (side === "moving") this.markCut(F, "pastZone");
       return;
     }
