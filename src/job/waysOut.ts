@@ -13,6 +13,7 @@ import type { Answer, StepAnswer } from "./answer.ts";
 import { barToMake, otherBrakes, withBrake } from "./brakeWays.ts";
 import { changedFile } from "./changeFile.ts";
 import type { Job } from "./job.ts";
+import { whyNothingHelps } from "./noWay.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import type { FileChange, Remedy, WayOut } from "./wayOut.ts";
@@ -115,19 +116,4 @@ function leftOpenOf({ part }: Job, { kind, index, to }: Way): WayOut["leftOpen"]
     toClose: bend.angleDeg - to,
     filler: fillerThickness(part, index - 1) ?? null,
   };
-}
-
-/** Why no change of one figure helps, from what stops the bend. */
-function whyNothingHelps(answer: Answer): string {
-  const start = "No small change lets it fold";
-  const blocked = answer.order.find((step) => step.verdict === "hits");
-  if (blocked?.contact?.member === "part") {
-    return `${start}: at bend ${blocked.bend} the ${blocked.contact.part} must pass through the part itself, which no brake changes.`;
-  }
-  if (blocked?.contact) {
-    const { part, member } = blocked.contact;
-    const what = part === "leaf" ? `the leaf meets the ${member}` : `the ${part} meets the ${member}`;
-    return `${start}: at bend ${blocked.bend} ${what}, and neither a flat, an angle nor the clamp changed by itself clears it.`;
-  }
-  return `${start}: neither a flat, an angle nor the clamp changed by itself clears it.`;
 }

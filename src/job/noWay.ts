@@ -1,0 +1,25 @@
+/**
+ * Why no change of one figure helps, told from what stops the bend: for a job that does not fold and has no way out.
+ */
+import type { Answer } from "./answer.ts";
+import { degrees } from "./wayWords.ts";
+
+/** @example whyNothingHelps(check(duct)) // "No small change lets it fold: at bend 3 the end of flat 4 …" */
+export function whyNothingHelps({ order }: Answer): string {
+  const blocked = order.find(({ verdict }) => verdict === "hits");
+  return `No small change lets it fold: ${blocked ? `at bend ${blocked.bend} ${reasonOf(blocked)}` : NO_CHANGE}.`;
+}
+
+const NO_CHANGE = "no flat, angle or measure of the clamp changed by itself clears it";
+
+function reasonOf({ contact, load, reached, overbend }: Answer["order"][number]): string {
+  if (contact?.member === "part") {
+    return `the ${contact.part} would have to pass through the part itself, which no brake changes`;
+  }
+  if (contact) return `the ${contact.part} meets the ${contact.member}, and ${NO_CHANGE}`;
+  if (reached < overbend) {
+    return `the leaf stops at ${degrees(reached)}, short of ${degrees(overbend)}, and more than one bend is asked too much`;
+  }
+  const way = load === "blocked" ? "into the throat" : "out of the throat";
+  return `the part has no way ${way}, and ${NO_CHANGE}`;
+}

@@ -1,0 +1,206 @@
+/**
+ * Ways out held against what they say: each run again from the text of the changed job, its limit and one step less too.
+ * Some are judged once more by the independent reference (test/reference), which shares no line with the engine.
+ */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { check } from "../../src/job/check.ts";
+import { whyNothingHelps } from "../../src/job/noWay.ts";
+import { applied, waysOut } from "../../src/job/waysOut.ts";
+import { enumerate } from "../reference/enumerate.ts";
+import type { PlainJob } from "../reference/plainJob.ts";
+import { randomJobs } from "../reference/randomJob.ts";
+import { faultsOf, isWay, type Read, readAs } from "./tryWays.ts";
+
+const FAILING_JOBS = 500;
+
+function example(name: string) {
+  const text = readFileSync(fileURLToPath(new URL(`../../examples/${name}.json`, import.meta.url)), "utf8");
+  return readAs(text);
+}
+
+function waysOf(read: Read, options?: Parameters<typeof waysOut>[3]) {
+  return waysOut(read.file, read.job, check(read.job), options);
+}
+
+describe("500 random failing jobs", () => {
+  const failing: { job: PlainJob; read: Read }[] = [];
+  for (const job of fc.sample(randomJobs(2), { seed: 20, numRuns: 4 * FAILING_JOBS })) {
+    const read = readAs(job);
+    if (failing.length < FAILING_JOBS && check(read.job).verdict === "hits") failing.push({ job, read });
+  }
+  const offered = failing.map(({ job, read }) => ({ job, read, remedies: waysOf(read) }));
+  const ways = offered.flatMap(({ read, remedies }) => remedies.filter(isWay).map((way) => ({ read, way })));
+
+  test("are 500, and most of them have a way out", () => {
+    expect(failing).toHaveLength(FAILING_JOBS);
+    const helped = offered.filter(({ remedies }) => remedies.some(isWay));
+    expect(helped.length).toBeGreaterThan(0.8 * FAILING_JOBS);
+    // Each gets either ways or one sentence that says why not.
+    for (const { remedies } of offered) {
+      expect(remedies.length).toBeGreaterThan(0);
+      if (!remedies.every(isWay)) expect(remedies).toHaveLength(1);
+    }
+  });
+
+  test("every way out folds as stated, and one step less (0.05 mm, 0.25°) does not", () => {
+    expect(ways.flatMap(({ read, way }) => faultsOf(read, way))).toEqual([]);
+  });
+
+  test("ways of every sort are among them", () => {
+    const kinds = new Set(ways.map(({ way }) => way.kind));
+    for (const kind of [
+      "trimFlat",
+      "widenFlat",
+      "leaveOpen",
+      "noseAngle",
+      "thinnerBar",
+      "leafFace",
+      "topRadius",
+    ]) {
+      expect(kinds).toContain(kind);
+    }
+    for (const kind of ["setback", "automaticSetback", "shopBar"]) expect(kinds).toContain(kind);
+  });
+
+  test("the independent reference agrees with some of each sort", () => {
+    const seen = new Map<string, number>();
+    for (const { read, way } of ways) {
+      const before = seen.get(way.kind) ?? 0;
+      // A brake to be made is written with units, which the reference does not read.
+      if (before >= 2 || way.kind === "shopBar") continue;
+      seen.set(way.kind, before + 1);
+      const changed = applied(read.file, read.job, way.changes) as unknown as PlainJob;
+      const search = enumerate(changed);
+      expect(`${way.sentence} ${search.verdict}`).toBe(`${way.sentence} ${way.verdict}`);
+      if (way.clearance !== null) expect(search.rank?.clearance).toBeCloseTo(way.clearance, 2);
+    }
+    expect(seen.size).toBeGreaterThanOrEqual(8);
+  });
+
+  test("ways come cheapest first", () => {
+    for (const { remedies } of offered) {
+      const costs = remedies.filter(isWay).map(({ cost }) => cost);
+      expect(costs).toEqual(costs.toSorted((a, b) => a - b));
+    }
+  });
+});
+
+describe("jobs of three and four bends, and longer ones along the order that got furthest", () => {
+  test.each([
+    ["four bends", 4, 12],
+    ["eight bends", 8, 3],
+  ])("hold too: %s", (_, mostBends, count) => {
+    const reads = fc
+      .sample(randomJobs(mostBends), { seed: 4, numRuns: 40 * count })
+      .filter((job) => job.part.bends.length > mostBends / 2)
+      .map(readAs)
+      .filter(({ job }) => job.part.bends.length <= 4 || job.part.bends.length > 6)
+      .filter(({ job }) => check(job).verdict === "hits")
+      .slice(0, count);
+    expect(reads).toHaveLength(count);
+    const faults = reads.flatMap((read) =>
+      waysOf(read)
+        .filter(isWay)
+        .flatMap((way) => faultsOf(read, way)),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+describe("a user's own order that fails", () => {
+  const read = example("hat-own-order");
+  const ways = waysOf(read).filter(isWay);
+
+  test("is answered with the other side first, then another order, and nothing dearer", () => {
+    expect(ways.map(({ kind }) => kind)).toEqual(["side", "order"]);
+    expect(ways.flatMap((way) => faultsOf(read, way))).toEqual([]);
+    // The other side keeps the order of the bends.
+    expect(ways[0]?.order.map(({ bend }) => bend)).toEqual(read.file.order?.map(({ bend }) => bend));
+  });
+
+  test("stays as it is in the file until a way is taken", () => {
+    const before = JSON.stringify(read.file);
+    for (const way of ways) applied(read.file, read.job, way.changes);
+    expect(JSON.stringify(read.file)).toBe(before);
+  });
+});
+
+describe("the trough on a 45° finger", () => {
+  const read = example("cable-trough-finger");
+  const ways = waysOf(read).filter(isWay);
+
+  test("can be left open and closed by hand over a filler as thick as the web is wide inside", () => {
+    const open = ways.find(({ kind }) => kind === "leaveOpen")!;
+    expect(open.leftOpen?.leafTo).toBeCloseTo(75, 6);
+    expect(open.leftOpen?.toClose).toBeCloseTo(90 - (75 * 90) / 92, 6);
+    // Plain geometry: web less two thicknesses.
+    expect(open.leftOpen?.filler).toBeCloseTo(25.4 * (3 / 8 - 2 * 0.032), 6);
+  });
+
+  test("keeps its blank when a bend is left open", () => {
+    const open = ways.find(({ kind }) => kind === "leaveOpen")!;
+    const changed = readAs(applied(read.file, read.job, open.changes));
+    expect(check(changed.job).blank.developedWidth).toBeCloseTo(check(read.job).blank.developedWidth, 3);
+  });
+
+  test("is trimmed by a 64th, written as a fraction", () => {
+    const trim = ways.find(({ kind }) => kind === "trimFlat")!;
+    const sixtyFourths = (Math.abs(trim.to!) / 25.4) * 64;
+    expect(sixtyFourths).toBeCloseTo(Math.round(sixtyFourths), 9);
+    expect(applied(read.file, read.job, trim.changes).part.flats[0]).toMatch(/^\d+\/\d+$/u);
+  });
+
+  test("goes to another brake of the shop before anything is cut", () => {
+    const bar = example("cable-trough-bar").file.brake;
+    const [first] = waysOf(read, { brakes: [read.file.brake, bar] }).filter(isWay);
+    expect(first?.kind).toBe("otherBrake");
+    expect(first?.sentence).toContain(bar.name);
+    expect(faultsOf(read, first!)).toEqual([]);
+  });
+});
+
+describe("jobs that need no way out, or have none", () => {
+  test("a clear job is left alone", () => {
+    expect(waysOf(example("cable-trough-bar"))).toEqual([]);
+  });
+
+  test("a tight job is brought to clear", () => {
+    const base = example("cable-trough-bar").file;
+    const read = readAs({ ...base, margin: "2 mm" });
+    expect(check(read.job).verdict).toBe("tight");
+    const ways = waysOf(read).filter(isWay);
+    expect(ways.length).toBeGreaterThan(0);
+    for (const way of ways) {
+      const changed = readAs(applied(read.file, read.job, way.changes));
+      expect(check(changed.job).verdict).toBe("clear");
+    }
+  });
+
+  test("a part with two faults at once gets one sentence that says why", () => {
+    const { file } = example("no-way");
+    const brake = { ...file.brake, leaf: { ...file.brake.leaf, swing: 60 } };
+    const remedies = waysOf(readAs({ ...file, brake }));
+    expect(remedies).toHaveLength(1);
+    expect(remedies[0]?.kind).toBe("none");
+    expect(remedies[0]?.sentence).toMatch(
+      /^No small change lets it fold: at bend \d the leaf stops at 60°, short of 9/u,
+    );
+  });
+
+  test("what stops it is told by its kind", () => {
+    const answer = check(example("cable-trough-finger").job);
+    const why = (change: object) =>
+      whyNothingHelps({
+        ...answer,
+        order: answer.order.map((step) => (step.verdict === "hits" ? { ...step, ...change } : step)),
+      });
+    const contact = { angle: 40, part: "end of flat 4", member: "part", point: [0, 0] };
+    expect(why({ contact })).toMatch(/the end of flat 4 would have to pass through the part itself/u);
+    expect(why({})).toMatch(/at bend 2 the end of flat 1 meets the clamp, and no flat/u);
+    expect(why({ contact: null, reached: 92, load: "blocked" })).toMatch(/no way into the throat/u);
+    expect(why({ contact: null, reached: 92, load: "front" })).toMatch(/no way out of the throat/u);
+  });
+});
