@@ -7,10 +7,11 @@ import { Look } from "./look.ts";
 import { PageContext, type Standing } from "./page.ts";
 import { worstStep } from "./stage/stepPose.ts";
 import { firstJob } from "./store/firstJob.ts";
-import { fileText } from "./store/jobFile.ts";
+import { fileText, type JobFile } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
 import { usualUnits } from "./store/locale.ts";
 import { Store } from "./store/store.ts";
+import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
 import { Worksheet } from "./worksheet.tsx";
 
@@ -25,10 +26,12 @@ function openDrawer(): Storage | null {
   }
 }
 
+const WAYS_AFTER_MS = 200;
 const drawer = openDrawer();
 const store = new Store(drawer, () => firstJob(usualUnits(navigator.language)));
 const look = new Look(drawer);
 const answering = new Asker();
+const wayfinder = new Asker();
 const asker = new Asker();
 const host = document.getElementById("worksheet")!;
 
@@ -37,6 +40,7 @@ let standing: Standing = {
   problems: [],
   job: null,
   answer: null,
+  ways: null,
   failed: null,
   working: false,
   progress: null,
@@ -81,12 +85,14 @@ function answer(): void {
         problems: [],
         job: reply.job,
         answer: reply.answer,
+        ways: null,
         failed: null,
         working: asked !== file,
         progress: null,
       };
       if (fresh) look.set({ step: worstStep(reply.answer) });
       fresh = false;
+      findWays(file, reply.answer.verdict);
       if (look.now.step >= reply.answer.order.length)
         look.set({ step: Math.max(0, reply.answer.order.length - 1) });
     }
@@ -96,6 +102,22 @@ function answer(): void {
 let answeredId = "";
 /** True until the first answer of a newly opened job, which is shown at its worst moment. */
 let fresh = true;
+
+/** Ways out are looked for once the typing rests, in a worker of their own, so that no answer waits for them. */
+let waysTimer: ReturnType<typeof setTimeout> | undefined;
+function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
+  clearTimeout(waysTimer);
+  if (verdict === "clear") return;
+  waysTimer = setTimeout(() => {
+    const others = store.snapshot().shelf.jobs.filter((job) => job.file !== file);
+    const texts = others.map((job) => fileText(inUnit(job.file, file.units)));
+    wayfinder.ask({ kind: "ways", text: fileText(file), others: texts }, (reply) => {
+      if (reply.kind !== "ways" || standing.file !== file) return;
+      standing = { ...standing, ways: reply.ways };
+      paintSoon();
+    });
+  }, WAYS_AFTER_MS);
+}
 
 store.subscribe(() => {
   answer();

@@ -28,12 +28,12 @@ export function Worksheet() {
         <div class="card">
           <Notices />
           <Welcome />
-          <WarningsPanel />
-          <WaysPanel />
           <PartPanel />
           <BrakePanel />
+          <WarningsPanel />
           <StepsPanel />
           <BlankPanel />
+          <WaysPanel />
           <ComparePanel />
           <JobsPanel />
           <footer class="cautions">

@@ -17,7 +17,7 @@ const SCRIPTS = [
   '"><svg onload=window.ran=1>',
   "javascript:window.ran=1",
   "'-window.ran=1-'",
-  "${window.ran=1}",
+  "$".concat("{window.ran=1}"),
   "</script><script>window.ran=1</script>",
   "<iframe srcdoc='<script>parent.ran=1</script>'>",
   "<style>@import url(http://127.0.0.1:9/x)</style>",

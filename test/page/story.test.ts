@@ -112,6 +112,18 @@ describe.each([
     expect(await sentence(page)).toMatch(/^Does not fold: at 7\d(\.\d)?° the end of flat 1 meets the clamp/);
   });
 
+  it("says what would let it fold, does it at a press, and takes it back", async () => {
+    await page.locator('.answer[data-ways="found"]').waitFor();
+    expect(await sentence(page)).toMatch(/^Does not fold: .*\. .*: folds, .*to spare\.$/);
+    await page
+      .getByRole("button", { name: /^Do it: / })
+      .first()
+      .click();
+    expect(await sentence(page)).toMatch(/^Folds/);
+    await page.getByRole("button", { name: /^Undo: carry out/ }).click();
+    expect(await sentence(page)).toMatch(/^Does not fold/);
+  });
+
   it("says that it folds once the clamp is a bar", async () => {
     await page.getByRole("radio", { name: "Clamp bar" }).check();
     expect(await sentence(page)).toMatch(/^Folds\. Bend \d first, flats? \d/);

@@ -1,8 +1,9 @@
 /**
- * Clamp profiles from a DXF drawing (ASCII; lines, arcs, circles, polylines with bulge), parsed by dxf-parser.
+ * Clamp profiles from a DXF drawing (ASCII; lines, arcs, circles, polylines with bulge), parsed by the dxf library.
  * Arcs tangent to straight sides become corner radii; others are flattened to within 0.005 mm of the arc.
  */
-import DxfParser from "dxf-parser";
+import { parseString } from "dxf";
+import type { Point as PlanePoint } from "../../src/plane/point.ts";
 import { MM_PER_INCH } from "../../src/units/length.ts";
 import type { Profile } from "../store/jobFile.ts";
 import { asProfile, inNoseFrame, noseCorner } from "../trace/place.ts";
@@ -26,18 +27,23 @@ const MOST_PROFILES = 20;
 /** Millimetres of a drawing unit, by $INSUNITS (DXF reference, header variables: 1 inch, 2 foot, 4 mm, 5 cm, 6 m). */
 const MM_OF: Readonly<Record<number, number>> = { 1: MM_PER_INCH, 2: 12 * MM_PER_INCH, 4: 1, 5: 10, 6: 1000 };
 
-interface Vertex {
+interface Point {
   readonly x?: unknown;
   readonly y?: unknown;
+}
+
+interface Vertex extends Point {
   readonly bulge?: unknown;
 }
 
-interface Shape {
+/** A shape as the library hands it over: lines with their ends, arcs and circles with x, y and r. */
+interface Shape extends Point {
   readonly type: string;
+  readonly start?: Point;
+  readonly end?: Point;
   readonly vertices?: readonly Vertex[];
-  readonly shape?: boolean;
-  readonly center?: Vertex;
-  readonly radius?: unknown;
+  readonly closed?: boolean;
+  readonly r?: unknown;
   readonly startAngle?: unknown;
   readonly endAngle?: unknown;
 }
@@ -47,19 +53,19 @@ const refused = (sentence: string): DxfProfiles => ({ ok: false, sentence });
 /** Reads the text of a DXF file; never throws. Figures are written in `units`. */
 export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
   if (text.length > LONGEST_TEXT) return refused("The drawing is larger than 2 MB: save the profile alone.");
-  let drawing: {
-    readonly header?: Readonly<Record<string, unknown>>;
-    readonly entities?: readonly unknown[];
-  } | null;
-  try {
-    drawing = new DxfParser().parseSync(text) as typeof drawing;
-  } catch {
+  if (!/^\s*0\s*\r?\n\s*EOF\s*$/m.test(text.slice(-40))) {
     return refused("The drawing is cut off or is not a DXF file in text form.");
   }
-  const shapes = (drawing?.entities ?? []) as readonly Shape[];
+  let drawing: ReturnType<typeof parseString>;
+  try {
+    drawing = parseString(text);
+  } catch {
+    return refused("The drawing is spoilt: it could not be read.");
+  }
+  const shapes = drawing.entities as readonly Shape[];
   if (shapes.length === 0) return refused("The drawing holds no lines, arcs or polylines.");
   const remarks: string[] = [];
-  const declared = MM_OF[Number(drawing?.header?.$INSUNITS)];
+  const declared = MM_OF[Number(drawing.header.insUnits)];
   if (declared === undefined)
     remarks.push(
       `The drawing does not say its unit, so ${units === "in" ? "inches" : "millimetres"} were taken.`,
@@ -99,41 +105,40 @@ const isPlain = (v: unknown): v is number => typeof v === "number" && Number.isF
 
 /** A shape's edges in mm; none where its kind is not read or a figure is missing. */
 function edgesOf(shape: Shape, mm: number): readonly DxfEdge[] {
-  const spot = (v: Vertex | undefined) =>
+  const spot = (v: Point | undefined) =>
     isPlain(v?.x) && isPlain(v.y) ? { x: v.x * mm, y: v.y * mm } : null;
-  if (shape.type === "LINE" || shape.type === "LWPOLYLINE" || shape.type === "POLYLINE") {
-    const vertices = shape.vertices ?? [];
-    const spots = vertices.map(spot);
-    const bulges = vertices.map((v) => v.bulge ?? 0);
-    if (spots.some((s) => s === null) || !bulges.every(isPlain)) return [];
-    const closed = shape.type !== "LINE" && shape.shape === true;
-    const count = closed ? spots.length : spots.length - 1;
-    return Array.from({ length: Math.max(0, count) }, (_, i): DxfEdge => {
-      return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: bulges[i] as number };
-    });
+  if (shape.type === "LINE") {
+    const [from, to] = [spot(shape.start), spot(shape.end)];
+    return from && to ? [{ from, to, bulge: 0 }] : [];
   }
-  const center = spot(shape.center);
-  if ((shape.type !== "ARC" && shape.type !== "CIRCLE") || center === null || !isPlain(shape.radius))
-    return [];
-  const radius = shape.radius * mm;
+  if (shape.type === "LWPOLYLINE" || shape.type === "POLYLINE") return polylineEdges(shape, spot);
+  const center = spot(shape);
+  if ((shape.type !== "ARC" && shape.type !== "CIRCLE") || center === null || !isPlain(shape.r)) return [];
+  const radius = shape.r * mm;
   const at = (angle: number) => ({
     x: center.x + radius * Math.cos(angle),
     y: center.y + radius * Math.sin(angle),
   });
-  if (shape.type === "CIRCLE") {
-    return [
-      { from: at(0), to: at(Math.PI), bulge: 1 },
-      { from: at(Math.PI), to: at(2 * Math.PI), bulge: 1 },
-    ];
-  }
-  const { startAngle, endAngle } = shape;
-  if (!isPlain(startAngle) || !isPlain(endAngle)) return [];
-  const sweep = (((endAngle - startAngle) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  const [start, end] = shape.type === "CIRCLE" ? [0, 2 * Math.PI] : [shape.startAngle, shape.endAngle];
+  if (!isPlain(start) || !isPlain(end)) return [];
+  const turn = 2 * Math.PI;
+  const sweep = shape.type === "CIRCLE" ? turn : (((end - start) % turn) + turn) % turn;
   // Bulge is the tangent of a quarter of the swept angle (DXF reference, LWPOLYLINE code 42); halves keep it finite.
-  const half = startAngle + sweep / 2;
+  const half = start + sweep / 2;
   const bulge = Math.tan(sweep / 8);
   return [
-    { from: at(startAngle), to: at(half), bulge },
-    { from: at(half), to: at(endAngle), bulge },
+    { from: at(start), to: at(half), bulge },
+    { from: at(half), to: at(start + sweep), bulge },
   ];
+}
+
+function polylineEdges(shape: Shape, spot: (v: Point) => PlanePoint | null): readonly DxfEdge[] {
+  const vertices = shape.vertices ?? [];
+  const spots = vertices.map(spot);
+  const bulges = vertices.map((v) => v.bulge ?? 0);
+  if (spots.some((s) => s === null) || !bulges.every(isPlain)) return [];
+  const count = shape.closed === true ? spots.length : spots.length - 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i): DxfEdge => {
+    return { from: spots[i]!, to: spots[(i + 1) % spots.length]!, bulge: bulges[i]! };
+  });
 }

@@ -5,7 +5,6 @@
 import { verdictSentence } from "../../src/drawing/verdictWords.ts";
 import type { Verdict } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
-import { readableWay } from "../words/ways.ts";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
@@ -19,13 +18,14 @@ export function AnswerPanel() {
     sentence =
       problems.length === 1 ? "One figure to put right." : `${problems.length} figures to put right.`;
   else if (job && answer) sentence = verdictSentence(job, answer);
-  const way = !bad && answer?.verdict === "hits" ? readableWay(answer) : null;
+  const way = !bad && !failed && answer?.verdict === "hits" ? standing.ways?.[0]?.sentence : null;
   return (
     <section
       class={`answer ${verdict}`}
       aria-labelledby="answer-heading"
       data-verdict={verdict}
       data-working={working ? "yes" : "no"}
+      data-ways={standing.ways ? "found" : "none"}
     >
       <h2 id="answer-heading" class="heard">
         Answer
@@ -36,7 +36,7 @@ export function AnswerPanel() {
         </span>
         <span class="said">
           {sentence}
-          {way ? ` ${way}` : ""}
+          {way ? <span class="way"> {way}</span> : null}
         </span>
       </p>
       {bad ? (

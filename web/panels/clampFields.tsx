@@ -4,11 +4,20 @@
  */
 import { CornerTable } from "../fields/cornerTable.tsx";
 import { Field } from "../fields/field.tsx";
+import { readMm } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
+import type { Typed, Vertex } from "../store/jobFile.ts";
+import { asProfile, inNoseFrame } from "../trace/place.ts";
 import { DxfImport } from "./dxfImport.tsx";
 import { TracePanel } from "./tracePanel.tsx";
 
 const at = (key: string) => ["brake", "clamp", key] as const;
+
+/** A typed corner in mm; what can't be read counts as 0 and is told beside its field. */
+function cornerOf(vertex: Vertex, units: "mm" | "in") {
+  const mm = (value: Typed | undefined) => (value === undefined ? 0 : (readMm(value, "length", units) ?? 0));
+  return { x: mm(vertex[0]), y: mm(vertex[1]), radius: mm(vertex[2]) };
+}
 
 function HolderFields() {
   return (
@@ -34,6 +43,19 @@ export function ClampFields() {
   const { clamp } = snapshot.file.brake;
   if (clamp.type === "profile") {
     const profiles = clamp.profiles ?? [];
+    const moveIntoPlace = () => {
+      const { units } = snapshot.file;
+      const shapes = profiles.map((profile) => profile.map((vertex) => cornerOf(vertex, units)));
+      const placed = inNoseFrame(shapes);
+      if (placed === null)
+        store.say("The profile crosses itself or goes around nothing, so it can’t be moved into place.");
+      else
+        store.set(
+          at("profiles"),
+          placed.map((corners) => asProfile(corners, units)),
+          "move the profile into place",
+        );
+    };
     const take = (i: number) => store.set(at("profiles"), profiles.toSpliced(i, 1), "take a profile away");
     return (
       <div class="own-profile">
@@ -49,6 +71,9 @@ export function ClampFields() {
         <div class="row">
           <TracePanel />
           <DxfImport />
+          <button type="button" onClick={moveIntoPlace}>
+            Move it into place
+          </button>
         </div>
         {profiles.map((_, i) => (
           <CornerTable

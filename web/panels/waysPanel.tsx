@@ -1,23 +1,43 @@
 /**
- * What would let it fold: the smallest changes that the engine has proved by running them.
+ * What would let it fold: the smallest changes that the engine has proved by running them again, each with a button
+ * that carries it out on the job (and undo takes it back).
  */
 import { usePage } from "../page.ts";
-import { waysOf } from "../words/ways.ts";
+import { adopt } from "../store/adopt.ts";
+import type { Way } from "../worker/messages.ts";
 
 export function WaysPanel() {
-  const { standing } = usePage();
-  const { answer } = standing;
-  if (answer === null || answer.verdict !== "hits") return null;
-  const ways = waysOf(answer);
-  if (ways.length === 0) return null;
+  const { store, standing } = usePage();
+  const { answer, ways, problems } = standing;
+  if (
+    answer === null ||
+    answer.verdict === "clear" ||
+    problems.length > 0 ||
+    ways === null ||
+    ways.length === 0
+  )
+    return null;
+  const carryOut = (way: Way) => {
+    const adopted = adopt(way.file);
+    if (adopted.ok) store.replace(() => adopted.file, "carry out a way to fold it");
+  };
   return (
     <section class="panel" aria-labelledby="ways-heading">
-      <h2 id="ways-heading">What would let it fold</h2>
+      <h2 id="ways-heading">
+        {answer.verdict === "hits" ? "What would let it fold" : "What would give it more room"}
+      </h2>
       <ul class="ways">
         {ways.map((way) => (
           <li key={way.sentence}>
-            {way.sentence}
-            {way.because ? <span class="note"> {way.because}</span> : null}
+            <span>
+              {way.sentence}
+              {way.because ? <span class="note"> {way.because}</span> : null}
+            </span>
+            {way.file ? (
+              <button type="button" onClick={() => carryOut(way)} aria-label={`Do it: ${way.sentence}`}>
+                Do it
+              </button>
+            ) : null}
           </li>
         ))}
       </ul>

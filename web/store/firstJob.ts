@@ -39,7 +39,7 @@ export function usualClamp(type: ClampFile["type"], units: "mm" | "in"): ClampFi
   }
   const profile = [
     [0, 0, at(1 / 32, "1/32")],
-    [at(-0.5, "-1/2"), at(0.75, "3/4")],
+    [0, at(0.75, "3/4")],
     [at(-2), at(0.75, "3/4")],
     [at(-2), 0],
   ] as const;

@@ -6,9 +6,10 @@ import { check } from "../../src/job/check.ts";
 import { problemSentence } from "../../src/job/problem.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import type { JobFile } from "../../src/job/schema.ts";
+import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
-import type { Question, Reply } from "./messages.ts";
+import type { Question, Reply, Way } from "./messages.ts";
 
 interface Post {
   postMessage(reply: Reply): void;
@@ -16,6 +17,12 @@ interface Post {
 }
 
 const post = self as unknown as Post;
+
+/** The brake of another job, or nothing where that job can't be read. */
+function brakeOf(text: string): JobFile["brake"][] {
+  const read = readJob(text);
+  return read.ok ? [read.file.brake] : [];
+}
 
 function answer(question: Question): Reply {
   const { id } = question;
@@ -32,7 +39,16 @@ function answer(question: Question): Reply {
     }));
     return { id, kind: "problems", problems };
   }
-  return { id, kind: "answer", job: read.job, answer: check(read.job) };
+  const answered = check(read.job);
+  if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
+  const ways = waysOut(read.file, read.job, answered, { brakes: question.others.flatMap(brakeOf) }).map(
+    (way): Way => {
+      if (way.kind === "none") return { sentence: way.sentence, because: null, file: null };
+      const file = applied(read.file, read.job, way.changes);
+      return { sentence: way.sentence, because: way.because ?? null, file };
+    },
+  );
+  return { id, kind: "ways", ways };
 }
 
 post.onmessage = (event) => {

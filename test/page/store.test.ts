@@ -1,0 +1,270 @@
+/**
+ * The page's store without a browser: undo and redo, what is kept and what is damaged, links, units, adopted files.
+ * Inch figures are exact by definition (1 in = 25.4 mm, 1959); the rest is checked by going there and back.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readJob } from "../../src/job/readJob.ts";
+import { adopt, adoptText } from "../../web/store/adopt.ts";
+import {
+  addBend,
+  mirror,
+  removeBend,
+  SHAPES,
+  sixteenthWords,
+  turnOver,
+  withShape,
+} from "../../web/store/chainEdits.ts";
+import { firstJob, usualClamp } from "../../web/store/firstJob.ts";
+import { beginHistory, changed, redone, undone } from "../../web/store/history.ts";
+import { fileName, fileText, getAt, type JobFile, setAt } from "../../web/store/jobFile.ts";
+import { type Drawer, keepShelf, readShelf } from "../../web/store/keep.ts";
+import { jobOfLink, linkOf } from "../../web/store/link.ts";
+import { usualUnits } from "../../web/store/locale.ts";
+import { freeName, openJob, type Shelf, withFile, withJob, withoutJob } from "../../web/store/shelf.ts";
+import { inUnit, lengthInUnit } from "../../web/store/units.ts";
+
+/** A drawer like the browser's, in memory; `room` is how many signs it holds. */
+function drawerOf(room = Number.POSITIVE_INFINITY): Drawer & { readonly kept: Map<string, string> } {
+  const kept = new Map<string, string>();
+  return {
+    kept,
+    get length() {
+      return kept.size;
+    },
+    key: (index) => [...kept.keys()][index] ?? null,
+    getItem: (key) => kept.get(key) ?? null,
+    setItem: (key, value) => {
+      if (value.length > room) throw new Error("full");
+      kept.set(key, value);
+    },
+    removeItem: (key) => void kept.delete(key),
+  };
+}
+
+const shelfOf = (...files: JobFile[]): Shelf => ({
+  jobs: files.map((file, i) => ({ id: `j${i}`, file })),
+  openId: "j0",
+});
+const read = (file: JobFile) => readJob(fileText(file));
+
+describe("undo and redo", () => {
+  const start = beginHistory(shelfOf(firstJob("in")));
+  const typed = (shelf: Shelf, flat: string) =>
+    withFile(shelf, setAt(openJob(shelf).file, ["part", "flats", 0], flat));
+
+  it("take the keystrokes of one field as one change, and a pause as the next", () => {
+    let h = changed(start, typed(start.now.shelf, "1"), "flat 1", "f", 1000);
+    h = changed(h, typed(h.now.shelf, "1/"), "flat 1", "f", 1300);
+    h = changed(h, typed(h.now.shelf, "1/4"), "flat 1", "f", 1600);
+    expect(undone(h).now.shelf).toBe(start.now.shelf);
+    h = changed(h, typed(h.now.shelf, "1/8"), "flat 1", "f", 9000);
+    expect(openJob(undone(h).now.shelf).file.part.flats[0]).toBe("1/4");
+  });
+
+  it("lead back to the beginning and forth to the end whatever was done", () => {
+    const step = fc.constantFrom("type", "add", "remove", "mirror", "shape");
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 25 }), (steps) => {
+        let h = start;
+        steps.forEach((what, i) => {
+          const { shelf } = h.now;
+          const { file } = openJob(shelf);
+          const next: Record<string, () => Shelf> = {
+            type: () => typed(shelf, `${i}/64`),
+            add: () => withJob(shelf, file, `n${i}`),
+            remove: () => withoutJob(shelf, shelf.openId),
+            mirror: () => withFile(shelf, mirror(file)),
+            shape: () => withFile(shelf, withShape(file, SHAPES[i % SHAPES.length]!)),
+          };
+          h = changed(h, next[what]!(), what, null, i * 10_000);
+        });
+        let back = h;
+        for (let i = 0; i < 30; i++) back = undone(back);
+        expect(back.now.shelf).toBe(start.now.shelf);
+        for (let i = 0; i < 30; i++) back = redone(back);
+        expect(back.now.shelf).toEqual(h.now.shelf);
+      }),
+      { seed: 3 },
+    );
+  });
+});
+
+describe("the shelf in the browser's store", () => {
+  it("comes back as it was put", () => {
+    const drawer = drawerOf();
+    const shelf = { ...shelfOf(firstJob("in"), firstJob("mm")), openId: "j1" };
+    expect(keepShelf(drawer, null, shelf)).toBeNull();
+    expect(readShelf(drawer)).toEqual({ shelf, damage: [] });
+  });
+
+  it("sets a damaged job aside with its text and keeps the rest", () => {
+    const drawer = drawerOf();
+    keepShelf(drawer, null, shelfOf(firstJob("in"), firstJob("mm")));
+    drawer.setItem("noseroom.job.j0", '{"version":1,"file":{"noser');
+    const found = readShelf(drawer);
+    expect(found.shelf?.jobs.map((job) => job.id)).toEqual(["j1"]);
+    expect(found.damage[0]?.text).toBe('{"version":1,"file":{"noser');
+    // It is still there on the next visit, until the person puts it away.
+    expect(readShelf(drawer).damage.length).toBe(1);
+  });
+
+  it("says so when the browser refuses", () => {
+    expect(keepShelf(drawerOf(50), null, shelfOf(firstJob("in")))).toMatch(/full or closed/);
+    expect(keepShelf(null, null, shelfOf(firstJob("in")))).toMatch(/keeps nothing/);
+  });
+
+  it("writes only what changed, and takes away what is gone", () => {
+    const drawer = drawerOf();
+    const before = shelfOf(firstJob("in"), firstJob("mm"));
+    keepShelf(drawer, null, before);
+    drawer.kept.set("noseroom.job.other", drawer.kept.get("noseroom.job.j0")!);
+    keepShelf(drawer, before, withoutJob(before, "j1"));
+    expect([...drawer.kept.keys()].filter((key) => key.includes("job")).sort()).toEqual([
+      "noseroom.job.j0",
+      "noseroom.job.other",
+    ]);
+  });
+});
+
+describe("a link", () => {
+  it("carries a job there and back", async () => {
+    const file = setAt(firstJob("in"), ["part", "name"], "Trough “3⁄8” – ärmel");
+    const link = await linkOf(file);
+    expect(link).toMatch(/^#job=1\.[A-Za-z0-9_-]+$/);
+    expect(await jobOfLink(link)).toEqual({ ok: true, file, leftOut: [] });
+  });
+
+  it("is nothing where there is no job in it, and a sentence where it is spoilt", async () => {
+    expect(await jobOfLink("#steps")).toBeNull();
+    expect(await jobOfLink("#job=1.AAAA")).toMatchObject({ ok: false });
+    expect(await jobOfLink("#job=9.AAAA")).toMatchObject({ ok: false });
+  });
+});
+
+describe("adopting a file", () => {
+  it.each(readdirSync("examples").filter((name) => name.endsWith(".json")))(
+    "keeps all of examples/%s",
+    (name) => {
+      const text = readFileSync(`examples/${name}`, "utf8");
+      const adopted = adoptText(text);
+      expect(adopted).toEqual({ ok: true, file: JSON.parse(text), leftOut: [] });
+    },
+  );
+
+  it("always gives a whole job or a sentence, whatever comes", () => {
+    const key = fc.constantFrom("part", "brake", "order", "units", "margin", "x");
+    const junk = fc.dictionary(key, fc.jsonValue({ maxDepth: 4 }));
+    fc.assert(
+      fc.property(junk, (bag) => {
+        const adopted = adopt({ noseroom: 1, ...bag });
+        if (!adopted.ok) expect(adopted.sentence.length).toBeGreaterThan(20);
+        else expect(adopted.file.part.flats.length).toBe(adopted.file.part.bends.length + 1);
+      }),
+      { seed: 5, numRuns: 400 },
+    );
+  });
+
+  it("does not let a key of every object through", () => {
+    const adopted = adoptText('{"noseroom": 1, "part": {"__proto__": {"ran": 1}, "name": "a"}}');
+    expect(adopted.ok && adopted.leftOut.join(" ")).toContain("__proto__");
+    expect(({} as { ran?: unknown }).ran).toBeUndefined();
+  });
+});
+
+describe("units", () => {
+  it.each([
+    ["3/8", "in", "mm", 9.525],
+    [".032", "in", "mm", 0.8128],
+    ["1 1/2", "in", "mm", 38.1],
+    [9.525, "mm", "in", "3/8"],
+    [25.4, "mm", "in", 1],
+    [10, "mm", "in", "10 mm"],
+    ["5 mm", "in", "mm", "5 mm"],
+    ["20 ga steel", "in", "mm", "20 ga steel"],
+    [0, "in", "mm", 0],
+  ] as const)("write %s %s in %s as %s", (value, from, to, expected) => {
+    expect(lengthInUnit(value, from, to)).toBe(expected);
+  });
+
+  it.each(readdirSync("examples").filter((name) => name.endsWith(".json")))(
+    "leave examples/%s the same size",
+    (name) => {
+      const file = JSON.parse(readFileSync(`examples/${name}`, "utf8")) as JobFile;
+      const [before, after] = [read(file), read(inUnit(file, file.units === "in" ? "mm" : "in"))];
+      if (!before.ok || !after.ok) throw new Error("an example can't be read");
+      expect(after.job.part.flatsMm.length).toBe(before.job.part.flatsMm.length);
+      for (const [i, flat] of before.job.part.flatsMm.entries())
+        expect(after.job.part.flatsMm[i]).toBeCloseTo(flat, 4);
+      expect(after.job.part.thicknessMm).toBeCloseTo(before.job.part.thicknessMm, 9);
+      expect(after.job.brake.liftMm).toBeCloseTo(before.job.brake.liftMm, 9);
+    },
+  );
+
+  it.each([
+    ["en-US", "in"],
+    ["en", "in"],
+    ["es-MX", "mm"],
+    ["de-AT", "mm"],
+    ["my", "in"],
+    ["!!", "mm"],
+  ] as const)("begin in a %s browser as %s", (language, units) => expect(usualUnits(language)).toBe(units));
+});
+
+describe("the chain", () => {
+  it("reads in every starting shape, in both units, on every usual clamp", () => {
+    for (const units of ["in", "mm"] as const) {
+      for (const shape of SHAPES) {
+        for (const type of ["finger", "bar", "profile"] as const) {
+          const file = setAt(withShape(firstJob(units), shape), ["brake", "clamp"], usualClamp(type, units));
+          expect(read(file), `${shape.name} ${units} ${type}`).toMatchObject({ ok: true });
+        }
+      }
+    }
+  });
+
+  it("is itself again, mirrored twice, turned over twice, a bend added and taken away", () => {
+    const file = {
+      ...firstJob("in"),
+      order: [
+        { bend: 2, clamped: "end" },
+        { bend: 1, clamped: "start" },
+      ],
+    } as JobFile;
+    expect(mirror(mirror(file))).toEqual(file);
+    expect(mirror(file).order).toEqual([
+      { bend: 1, clamped: "start" },
+      { bend: 2, clamped: "end" },
+    ]);
+    expect(turnOver(turnOver(file))).toEqual(file);
+    const { order: _, ...plain } = file;
+    expect(removeBend(addBend(file), 2)).toEqual(plain);
+  });
+
+  it.each([
+    [8, "1/2"],
+    [10, "5/8"],
+    [16, 1],
+    [20, "1 1/4"],
+  ] as const)("writes %s sixteenths as %s", (count, words) => expect(sixteenthWords(count)).toBe(words));
+});
+
+describe("small things", () => {
+  it("set and get by path, and leave the old value alone", () => {
+    const old = { a: [{ b: 1 }], c: 2 };
+    expect(setAt(old, ["a", 0, "b"], 5)).toEqual({ a: [{ b: 5 }], c: 2 });
+    expect(setAt(old, ["c"], undefined)).toEqual({ a: [{ b: 1 }] });
+    expect(old).toEqual({ a: [{ b: 1 }], c: 2 });
+    expect(getAt(old, ["a", 0, "b"])).toBe(1);
+    expect(getAt(old, ["a", 3, "b"])).toBeUndefined();
+    expect(getAt(old, ["constructor"])).toBeUndefined();
+  });
+
+  it("name jobs and files", () => {
+    expect(freeName(["Trough", "Trough 2"], "Trough")).toBe("Trough 3");
+    expect(fileName('Cable trough 3/8"')).toBe("cable-trough-3-8.json");
+    expect(fileName("<script>")).toBe("script.json");
+    expect(fileName("…")).toBe("job.json");
+  });
+});
