@@ -38,11 +38,17 @@ export function shopSentence(fit: ShopFit, units: LengthUnit): string {
 
 function rest({ unmade, bar, parts }: ShopFit, units: LengthUnit): string[] {
   if (unmade.length === 0) return [];
-  const others = unmade.length === 1 ? "the other one" : `the other ${inWords(unmade.length)}`;
+  const others =
+    unmade.length === parts.length
+      ? "them"
+      : unmade.length === 1
+        ? "the other one"
+        : `the other ${inWords(unmade.length)}`;
   if (bar === null) {
     return [`No brake of yours makes ${others}, and neither would one clamp bar: ${names(unmade, parts)}.`];
   }
-  const makes = bar.makes.length === unmade.length ? others : `${inWords(bar.makes.length)} of ${others}`;
+  const makesAll = bar.makes.length === unmade.length;
+  const makes = makesAll ? others : `${inWords(bar.makes.length)} of ${others}`;
   const size = `${windowWords(bar.stock, bar.thickest, units)}, ${longWords(bar.length, units)} long`;
   const sentence = `One clamp bar ${size}, makes ${makes}.`;
   const left = unmade.filter((part) => !bar.makes.includes(part));
