@@ -51,6 +51,19 @@ export class LoadingChecks {
     this.piece(this.a, room);
   }
 
+  /**
+   * Whether moving element k, with the bend finished, overlaps the leaf gone back to rest. `F` is the element at rest.
+   * Clamp, bed and frame need no look when the sweep was free: the finished pose is one of those it passed.
+   */
+  finishedOverlapsLeaf(F: Features, k: number, formed: number): boolean {
+    const { leaf } = this.machine;
+    if (leaf.features.maxY <= 1e-9 && this.pieces.lowestFinished(F) >= 0) return false;
+    this.pieces.layMoving(true);
+    this.pieces.element(this.a, "moving", k, formed, WHOLE, FACE_INSET_MM, false);
+    this.pieces.layMoving(false);
+    return sheetOverlapsBody(this.a, leaf, this.spot);
+  }
+
   /** Adds what a piece of sheet blocks, where it stands. */
   piece(piece: Features, room: Room): void {
     const { checks } = this;

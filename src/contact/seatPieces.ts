@@ -65,6 +65,13 @@ export class SeatPieces {
     else this.moving.placeTurned(this.startX, y, 1, 0);
   }
 
+  /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
+  lowestFinished(F: Features): number {
+    const slide = this.finishedX - this.startX;
+    const fromX = this.finishedSin * ((this.finishedSin > 0 ? F.minX : F.maxX) + slide);
+    return fromX + this.finishedCos * (this.finishedCos > 0 ? F.minY : F.maxY);
+  }
+
   /**
    * Element k with the joints in `formed` made. `parts` picks joint and flat; `openCorners` adds the corners where a
    * picked part borders on one that is left out, so that a part measured alone is closed.

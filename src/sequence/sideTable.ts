@@ -14,15 +14,17 @@ const UNKNOWN = 0;
 const FREE = 1;
 const HITS = 2;
 
-/** Nothing blocked: number 0 in every table of rooms. */
+/** Nothing blocked, and the sheet in the brake's way where it is seated: the first two in every table of rooms. */
 const OPEN = 0;
+const SEATED_WRONG = 1;
 
 export class SideTable {
   private readonly joints: number;
   private readonly state: Uint8Array;
   private readonly loadRoom: Int32Array;
   private readonly unloadRoom: Int32Array;
-  private readonly rooms: Room[] = [openRoom()];
+  private readonly rooms: Room[] = [openRoom(), { ...openRoom(), overlaps: true }];
+  private readonly openEnds: boolean;
   private readonly angle: Float32Array;
   private readonly near: Float32Array;
   private clear: Float32Array | undefined;
@@ -39,6 +41,7 @@ export class SideTable {
     private readonly measure: ClearanceChecks,
   ) {
     this.joints = checks.pieces.chainOf(side).joints;
+    this.openEnds = checks.machine.brake.openEnds;
     const nodes = 2 << this.joints;
     this.state = new Uint8Array(nodes);
     this.loadRoom = new Int32Array(nodes);
@@ -116,16 +119,24 @@ export class SideTable {
     // The check leaves the element as it lies at rest in `checks.a`, but for the first moving flat.
     if (side === "moving" && k === 0) checks.pieces.firstFlatAtRest(checks.a, FACE_INSET_MM);
     this.reach(node, before, k, formed);
+    if (this.openEnds) {
+      // Sliding in along the bend line is always left, so heights decide nothing: only a wrong seat blocks.
+      const wrong = side === "moving" && this.loading.finishedOverlapsLeaf(checks.a, k, formed);
+      this.unloadRoom[node] = wrong ? SEATED_WRONG : k > 0 ? this.unloadRoom[before]! : OPEN;
+    } else this.heights(node, before, k, formed);
+    this.state[node] = FREE;
+    return FREE;
+  }
+
+  private heights(node: number, before: number, k: number, formed: number): void {
+    const { side, checks } = this;
     this.own ??= openRoom();
     this.loading.piece(checks.a, this.own);
     this.loadRoom[node] = this.withOwn(k > 0 ? this.loadRoom[before]! : OPEN);
-    if (side === "moving") {
-      this.own ??= openRoom();
-      this.loading.element(side, k, formed, true, this.own);
-      this.unloadRoom[node] = this.withOwn(k > 0 ? this.unloadRoom[before]! : OPEN);
-    }
-    this.state[node] = FREE;
-    return FREE;
+    if (side === "clamped") return;
+    this.own ??= openRoom();
+    this.loading.element(side, k, formed, true, this.own);
+    this.unloadRoom[node] = this.withOwn(k > 0 ? this.unloadRoom[before]! : OPEN);
   }
 
   /** Number of the room that is left after what `own` blocks; what blocks nothing shares the number before. */
