@@ -18,9 +18,10 @@ const text = readFileSync(
 const read = readShop(text);
 if (!read.ok) throw new Error(JSON.stringify(read.problems));
 const { shop } = read;
-const begun = performance.now();
+// The process's own work, so that a busy machine does not count.
+const begun = process.cpuUsage();
 const fit = fitShop(shop);
-const tookMs = performance.now() - begun;
+const tookMs = process.cpuUsage(begun).user / 1000;
 
 describe("the observatory's shop", () => {
   test("has 12 parts and 3 brakes and is answered in under two seconds", () => {

@@ -1,0 +1,117 @@
+/**
+ * `ways`, `chart` and `fit` as a person runs them: what they print, what they write, their exit status.
+ */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { EXAMPLES, noseroom, STACK_TRACE } from "./noseroom.ts";
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "noseroom-ways-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const finger = join(EXAMPLES, "cable-trough-finger.json");
+const shop = join(EXAMPLES, "shop", "observatory.json");
+
+describe("noseroom ways", () => {
+  it("numbers the ways out, and the one taken folds as it said", async () => {
+    const { status, out, err } = await noseroom(["ways", finger]);
+    expect([status, err]).toEqual([0, ""]);
+    const numbered = [...out.matchAll(/^(\d+)\. (.+)$/gmu)];
+    expect(numbered.length).toBeGreaterThan(3);
+    const bar = numbered.find(([, , words]) => words?.startsWith("Make a brake with a clamp bar"))!;
+    expect(bar[2]).toContain("3/16 to 1/4 in thick");
+    const file = join(folder, "bar.json");
+    const taken = await noseroom(["ways", finger, "--take", bar[1]!, "-o", file]);
+    expect([taken.status, taken.err]).toEqual([0, ""]);
+    expect((await noseroom(["check", file])).status).toBe(0);
+    // Without a file to write to, the job itself is printed.
+    const printed = await noseroom(["ways", finger, "--take", bar[1]!]);
+    expect(printed.out).toBe(readFileSync(file, "utf8"));
+  });
+
+  it("tries the brakes of a shop first", async () => {
+    const { out } = await noseroom(["ways", join(EXAMPLES, "z-clip.json"), "--shop", shop, "--json"]);
+    const ways = JSON.parse(out);
+    for (const way of ways)
+      expect(way).toMatchObject({ sentence: expect.any(String), cost: expect.any(Number) });
+  });
+
+  it("says so where no way is needed", async () => {
+    const { status, out } = await noseroom(["ways", join(EXAMPLES, "cable-trough-bar.json")]);
+    expect(status).toBe(0);
+    expect(out).toMatch(/^Folds\./u);
+    expect(out).not.toContain("--take");
+  });
+
+  it.each(["0", "99", "first", ""])("refuses way %j in a sentence", async (number) => {
+    const { status, out, err } = await noseroom(["ways", finger, "--take", number]);
+    expect([status, out]).toEqual([2, ""]);
+    expect(err).toMatch(/^--take is ".*"; it may be the number of a way out/u);
+    expect(err).not.toMatch(STACK_TRACE);
+  });
+});
+
+describe("noseroom chart", () => {
+  it("prints the table and draws the picture", async () => {
+    const svg = join(folder, "chart.svg");
+    const { status, out, err } = await noseroom(["chart", finger, "--svg", svg, "--angles", "90"]);
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toMatch(/^web, in +at 90°$/mu);
+    // W − T + r − (1 + √2)·Rn for the trough's web of 3/8 in is 0.298 in: 19/64 without the overbend, 9/32 with it.
+    expect(out).toMatch(/^ +3\/8 +9\/32$/mu);
+    expect(readFileSync(svg, "utf8")).toContain("Longest return flange on 24 in finger brake");
+  });
+
+  it("prints the limits as JSON in mm, and refuses angles that are none", async () => {
+    const { out } = await noseroom(["chart", finger, "--json", "--angles", "90"]);
+    const chart = JSON.parse(out);
+    expect(chart.curves).toHaveLength(1);
+    expect(chart.part).toEqual([expect.objectContaining({ flat: 2, angle: 90 })]);
+    const { status, err } = await noseroom(["chart", finger, "--angles", "90,square"]);
+    expect(status).toBe(2);
+    expect(err).toMatch(/^--angles is "90,square"; it may be angles/u);
+  });
+});
+
+describe("noseroom fit", () => {
+  it("answers 12 parts on 3 brakes in under two seconds, the deciding sentence first", async () => {
+    const times: number[] = [];
+    for (let i = 0; i < 3; i++) {
+      const begun = performance.now();
+      const { status, out, err } = await noseroom(["fit", shop]);
+      times.push(performance.now() - begun);
+      expect([status, err]).toEqual([1, ""]);
+      expect(out.split("\n")[0]).toBe(
+        "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three.",
+      );
+      expect(out).toMatch(/^cable trough +no, stops at 75° at bend 2 /mu);
+    }
+    expect(Math.min(...times)).toBeLessThan(2000);
+  });
+
+  it("prints one JSON object", async () => {
+    const { out } = await noseroom(["fit", shop, "--json"]);
+    const fit = JSON.parse(out);
+    expect(fit.cells).toHaveLength(12);
+    expect(fit.bar.makes.map((part: number) => fit.parts[part])).toEqual(
+      fit.unmade.map((part: number) => fit.parts[part]),
+    );
+  });
+
+  it("tells a slip by its place in the shop file", async () => {
+    const slipped = JSON.parse(readFileSync(shop, "utf8"));
+    slipped.parts[3].flats[1] = "3/";
+    const file = join(folder, "slip.json");
+    writeFileSync(file, JSON.stringify(slipped));
+    const { status, out, err } = await noseroom(["fit", file]);
+    expect([status, out]).toEqual([2, ""]);
+    expect(err).toContain("parts[3].flats[1]");
+    const job = await noseroom(["fit", finger]);
+    expect(job.status).toBe(2);
+    expect(job.err).toContain("noseroomShop");
+  });
+});
