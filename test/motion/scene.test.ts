@@ -1,0 +1,176 @@
+/**
+ * What the picture of a bend shows: one closed sheet of the right length, area and place at every leaf angle.
+ * Source: the sheet keeps its neutral length (design, section 5); a bent strip's area is T times its middle line
+ * (plane geometry, Pappus); dimensions of the finished part are what the job asks for.
+ */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Job } from "../../src/job/job.ts";
+import { sceneAt, sheetAt } from "../../src/motion/scene.ts";
+import { seatFor } from "../../src/motion/seat.ts";
+import type { Edge, Outline } from "../../src/plane/outline.ts";
+import { toRad } from "../../src/units/quantity.ts";
+import { jobOf } from "../cases/answers.ts";
+import { picks, roughJobs, stateOf } from "../contact/roughJob.ts";
+
+const lengthOf = (edge: Edge): number =>
+  edge.kind === "line"
+    ? Math.hypot(edge.to.x - edge.from.x, edge.to.y - edge.from.y)
+    : edge.radius * Math.abs(edge.sweepRad);
+
+/** Area by Green's theorem: chords, and the segment between chord and arc. */
+function areaOf({ edges }: Outline): number {
+  return edges.reduce((sum, edge) => {
+    const chord = (edge.from.x * edge.to.y - edge.to.x * edge.from.y) / 2;
+    if (edge.kind === "line") return sum + chord;
+    return sum + chord + (edge.radius ** 2 / 2) * (edge.sweepRad - Math.sin(edge.sweepRad));
+  }, 0);
+}
+
+/** Lengths of the two faces: of all edges but the two ends, the first half is the under face. */
+function facesOf(outline: Outline): { readonly under: number; readonly over: number; readonly ends: number } {
+  const { edges } = outline;
+  const half = edges.length / 2 - 1;
+  const sum = (run: readonly Edge[]) => run.reduce((length, edge) => length + lengthOf(edge), 0);
+  return {
+    under: sum(edges.slice(0, half)),
+    over: sum(edges.slice(half + 1, -1)),
+    ends: lengthOf(edges[half]!) + lengthOf(edges.at(-1)!),
+  };
+}
+
+function developedOf({ part }: Job): number {
+  return [...part.flatsMm, ...part.bends.map((bend) => bend.allowanceMm)].reduce((a, b) => a + b, 0);
+}
+
+/** Flats longer than any bend zone, so that nothing of the sheet is cut away by it. */
+const longJobs = (bends: number) =>
+  roughJobs(bends).map((file) => ({
+    ...file,
+    part: { ...file.part, flats: file.part.flats.map((length) => length + 12) },
+  }));
+
+describe("the sheet's outline", () => {
+  it("keeps the developed width on its neutral line while the leaf swings", () => {
+    fc.assert(
+      fc.property(
+        longJobs(3),
+        picks(1),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (file, [pick], share) => {
+          const job = jobOf(file);
+          const { part, brake } = job;
+          const { state } = stateOf(part.bends.length, pick!);
+          const seat = seatFor(part, brake, state.bend, state.end);
+          const { under, over, ends } = facesOf(sheetAt(seat, 0, share * toRad(90) * 0.999));
+          // Flat but for the bend being made: the under face is its outside, the over face its inside.
+          expect(over + part.kFactor * (under - over)).toBeCloseTo(developedOf(job), 6);
+          expect(ends).toBeCloseTo(2 * part.thicknessMm, 9);
+        },
+      ),
+      { seed: 71, numRuns: 300 },
+    );
+  });
+
+  it("is closed, runs counter-clockwise and holds T times its middle line", () => {
+    fc.assert(
+      fc.property(
+        longJobs(4),
+        picks(1),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (file, [pick], share) => {
+          const { part, brake } = jobOf(file);
+          const { state, bendsDone } = stateOf(part.bends.length, pick!);
+          const seat = seatFor(part, brake, state.bend, state.end);
+          const sheet = sheetAt(seat, bendsDone, share * toRad(90));
+          sheet.edges.forEach((edge, i) => {
+            const next = sheet.edges[(i + 1) % sheet.edges.length]!;
+            expect(edge.to.x).toBeCloseTo(next.from.x, 7);
+            expect(edge.to.y).toBeCloseTo(next.from.y, 7);
+          });
+          const { under, over } = facesOf(sheet);
+          expect(areaOf(sheet)).toBeCloseTo((part.thicknessMm * (under + over)) / 2, 5);
+        },
+      ),
+      { seed: 72, numRuns: 300 },
+    );
+  });
+});
+
+describe("sceneAt", () => {
+  const job = jobOf({
+    noseroom: 1,
+    units: "mm",
+    part: {
+      name: "angle",
+      material: "mild steel",
+      thickness: 1,
+      insideRadius: 1.5,
+      kFactor: 0.45,
+      dimensions: "outside",
+      flats: [15, 25],
+      bends: [{ angle: 75, turn: "up", overbend: 80 }],
+    },
+    brake: {
+      name: "plain",
+      clamp: { type: "bar", thickness: 5, depth: 30, noseRadius: 0.8 },
+      bed: {
+        profile: [
+          [-50, -20],
+          [0, -20],
+          [0, 0],
+          [-50, 0],
+        ],
+      },
+      leaf: {
+        profile: [
+          [0, -5],
+          [20, -5],
+          [20, 0],
+          [0, 0],
+        ],
+        swing: 120,
+        pivot: [0.2, 0.35],
+      },
+      lift: 20,
+      openEnds: true,
+    },
+  });
+  const { part, brake } = job;
+  const corners = (outline: Outline) => outline.edges.map((edge) => edge.from);
+
+  it("shows the flat blank lying on bed and leaf before the leaf moves", () => {
+    const { sheet, clamp } = sceneAt(part, brake, 0, 0, "start", 0);
+    const ys = corners(sheet).map((point) => point.y);
+    const xs = corners(sheet).map((point) => point.x);
+    expect([Math.min(...ys), Math.max(...ys)]).toEqual([0, 1]);
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(developedOf(job), 9);
+    expect(Math.min(...clamp.flatMap(corners).map((point) => point.y))).toBeCloseTo(1, 12);
+  });
+
+  it("shows the dimensions asked for, measured from the mold line, when the bend angle is reached", () => {
+    const theta = toRad(75);
+    const { sheet } = sceneAt(part, brake, 0, 0, "start", theta);
+    const apex = { x: 0.2 + 0.35 * Math.tan(theta / 2), y: 0 };
+    const far = corners(sheet).map((point) => Math.hypot(point.x - apex.x, point.y - apex.y));
+    const outer = (x: number, y: number) =>
+      Math.min(...corners(sheet).map((point) => Math.hypot(point.x - x, point.y - y)));
+    expect(outer(apex.x - 15, 0)).toBeLessThan(1e-9);
+    expect(outer(apex.x + 25 * Math.cos(theta), 25 * Math.sin(theta))).toBeLessThan(1e-9);
+    expect(Math.max(...far)).toBeCloseTo(Math.hypot(25, 1), 9);
+  });
+
+  it("turns the leaf about its pivot and leaves bed and clamp where they are", () => {
+    const rest = sceneAt(part, brake, 0, 0, "start", 0);
+    const swung = sceneAt(part, brake, 0, 0, "start", toRad(60));
+    expect(swung.bed).toEqual(rest.bed);
+    expect(swung.clamp).toEqual(rest.clamp);
+    corners(swung.leaf).forEach((point, i) => {
+      const before = corners(rest.leaf)[i]!;
+      const reach = Math.hypot(before.x - 0.2, before.y - 0.35);
+      expect(Math.hypot(point.x - 0.2, point.y - 0.35)).toBeCloseTo(reach, 12);
+      const turned = Math.atan2(point.y - 0.35, point.x - 0.2) - Math.atan2(before.y - 0.35, before.x - 0.2);
+      expect(Math.cos(turned)).toBeCloseTo(0.5, 12);
+    });
+  });
+});
