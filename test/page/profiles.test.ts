@@ -109,7 +109,7 @@ describe("a profile from a DXF drawing", () => {
       ),
     ]);
     await open("bar.dxf", text);
-    await until(async () => String((await cornersOn(page)).length), /^4$/);
+    await until(async () => JSON.stringify(await cornersOn(page)), /\[-45,6\]/);
     const corners = await cornersOn(page);
     expect(corners).toContainEqual([0, 0, 0.8]);
     expect(corners).toContainEqual([-45, 6]);

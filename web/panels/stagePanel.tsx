@@ -91,6 +91,10 @@ export function StagePanel() {
     player.current?.pause();
     stage.current?.pull(deg);
   };
+  /** On a phone the folded drawing is a strip; anywhere else it is open already. */
+  const openStrip = () => {
+    if (!stageOpen && matchMedia("(max-width: 640px)").matches) look.set({ stageOpen: true });
+  };
   const bendCount = job?.part.bends.length ?? 0;
   const stopped = pose?.stopDeg != null && frame.pulledDeg >= pose.stopDeg - 0.05;
   const where = pose ? leafWords(pose, frame) : "";
@@ -100,15 +104,9 @@ export function StagePanel() {
       <h2 id="stage-heading" class="heard">
         Drawing
       </h2>
-      <button
-        type="button"
-        class="fold narrow-only"
-        aria-expanded={stageOpen}
-        onClick={() => look.set({ stageOpen: !stageOpen })}
-      >
-        {stageOpen ? "Fold the drawing" : "Open the drawing"}
-      </button>
-      <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a thumb on the folded strip opens it; the button below does the same */}
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button below is for the keys */}
+      <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box} onClick={openStrip}>
         <canvas ref={back} />
         <canvas
           ref={front}
@@ -157,14 +155,24 @@ export function StagePanel() {
           >
             <Sign name="forward" />
           </button>
-          <button type="button" aria-label="Smaller" onClick={() => stage.current?.zoom(0.8)}>
-            <Sign name="minus" />
-          </button>
-          <button type="button" aria-label="Larger" onClick={() => stage.current?.zoom(1.25)}>
-            <Sign name="plus" />
-          </button>
-          <button type="button" aria-label="Fit the drawing" onClick={() => stage.current?.fit()}>
-            Fit
+          <span class="row tight eye">
+            <button type="button" aria-label="Smaller" onClick={() => stage.current?.zoom(0.8)}>
+              <Sign name="minus" />
+            </button>
+            <button type="button" aria-label="Larger" onClick={() => stage.current?.zoom(1.25)}>
+              <Sign name="plus" />
+            </button>
+            <button type="button" aria-label="Fit the drawing" onClick={() => stage.current?.fit()}>
+              Fit
+            </button>
+          </span>
+          <button
+            type="button"
+            class="fold narrow-only"
+            aria-expanded={stageOpen}
+            onClick={() => look.set({ stageOpen: !stageOpen })}
+          >
+            {stageOpen ? "Fold the drawing" : "Open the drawing"}
           </button>
         </span>
       </div>

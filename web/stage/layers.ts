@@ -40,7 +40,8 @@ export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink:
   if (!names) return;
   const { width, height } = view;
   const corner = (x: number, y: number) => inSection(camera, { x, y });
-  const window = { min: corner(0, height), max: corner(width, 0) };
+  // The scale bar stands at the foot.
+  const window = { min: corner(0, height - 34), max: corner(width, 0) };
   const sheets = [atRest.sheet, sheetAtDeg(pose, pose.step.reached)];
   for (const [name, outline] of [
     ["bed", atRest.bed],
@@ -144,10 +145,18 @@ export function paintFinding(
     const at = onCanvas(camera, point(step.contact.point));
     crossItem(scope, at, ink.signal, ink.paper);
     if (!words) return;
-    const { width } = scope.view.bounds;
-    const right = at.x < width * 0.5;
+    const view = scope.view.bounds;
+    const right = at.x < view.width * 0.5;
     const label = { x: at.x + (right ? 20 : -20), y: at.y - 16 };
-    wordsItem(scope, label, contactWords(step.contact), ink.signal, ink.paper, right ? "left" : "right");
+    const item = wordsItem(
+      scope,
+      label,
+      contactWords(step.contact),
+      ink.signal,
+      ink.paper,
+      right ? "left" : "right",
+    );
+    item.position.x += Math.max(0, 8 - item.bounds.left) - Math.max(0, item.bounds.right - view.width + 8);
     return;
   }
   if (step.clearancePoints === null || step.clearance === null || heldDeg(pose, leafDeg) < 0) return;

@@ -153,6 +153,11 @@ export class Stage {
     return { width: this.box.clientWidth, height: this.box.clientHeight };
   }
 
+  /** Whether words find room beside the marks; in a phone's strip the lines below say it all. */
+  private hasRoom(): boolean {
+    return this.size().height > 200;
+  }
+
   private resize(): void {
     const { width, height } = this.size();
     if (width < 2 || height < 2) return;
@@ -175,7 +180,7 @@ export class Stage {
     if (this.standingStale) {
       back.activate();
       back.project.activeLayer.removeChildren();
-      if (pose) paintStanding(back, camera, pose, ink, true);
+      if (pose) paintStanding(back, camera, pose, ink, this.hasRoom());
       back.view.update();
       this.standingStale = false;
     }
@@ -193,7 +198,7 @@ export class Stage {
         paintSheet(front, camera, pose, this.pulled, ink, true);
         overlapMm2 = paintOverlap(front, camera, pose, this.pulled, ink);
       }
-      paintFinding(front, camera, pose, held, ink, true);
+      paintFinding(front, camera, pose, held, ink, this.hasRoom());
       paintScale(front, camera, pose.job.units, ink);
       labels = this.labelsAt(pose, held);
     }

@@ -1,0 +1,277 @@
+/**
+ * The panels one by one: steps dragged and moved by key, orders and brakes compared, play and pause, units, jobs taken
+ * away and back, keys on the drawing, the card on paper.
+ */
+import type { Server } from "node:http";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { DESKTOP, launch } from "./browser.ts";
+import { openShop, press, sentence, settled, until, verdict, visit, words } from "./shop.ts";
+
+let browser: Browser;
+let server: Server;
+let address: string;
+let page: Page;
+
+beforeAll(async () => {
+  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
+
+const bendsShown = async () => {
+  await settled(page);
+  const all = await page.locator(".steps .what strong").allTextContents();
+  return all.map((text) => Number(/Bend (\d+)/.exec(text)?.[1]));
+};
+const undo = () => page.getByRole("button", { name: /^Undo/ }).click();
+const openExample = async (name: string) => {
+  await page.getByLabel("Worked examples").selectOption(name);
+  await press(page, "Open the example");
+  await settled(page);
+};
+
+describe("steps", () => {
+  beforeEach(async () => {
+    page = await visit(browser, DESKTOP, address);
+    await openExample("hat-stiffener");
+    return () => page.context().close();
+  });
+
+  it("move by key, become the user's own order, are checked as they stand, and go back", async () => {
+    const best = await bendsShown();
+    await press(page, `Bend ${best[1]} earlier`);
+    expect(await bendsShown()).toEqual([best[1], best[0], ...best.slice(2)]);
+    expect(await sentence(page)).toMatch(/in this order/);
+    await press(page, "Find the best order again");
+    expect(await bendsShown()).toEqual(best);
+    await undo();
+    expect(await bendsShown()).toEqual([best[1], best[0], ...best.slice(2)]);
+  });
+
+  it("move by dragging", async () => {
+    const best = await bendsShown();
+    const grips = page.locator(".step .grip");
+    await grips.first().scrollIntoViewIfNeeded();
+    const from = await grips.nth(0).boundingBox();
+    const to = await grips.nth(1).boundingBox();
+    if (!from || !to) throw new Error("no steps are shown");
+    await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(to.x + to.width / 2, to.y + to.height / 2, { steps: 4 });
+    await page.mouse.up();
+    expect(await bendsShown()).toEqual([best[1], best[0], ...best.slice(2)]);
+  });
+
+  it("clamp the other side, and the words follow", async () => {
+    const first = page.locator(".step").first().locator(".what p").first();
+    const before = await words(first);
+    await page
+      .locator(".step")
+      .first()
+      .getByRole("button", { name: /^Clamp the other side/ })
+      .click();
+    await settled(page);
+    expect(await words(first)).not.toBe(before);
+  });
+
+  it("are compared: the best order beside the user's own", async () => {
+    expect(await page.getByRole("button", { name: "Best order beside your own" }).isDisabled()).toBe(true);
+    const best = await bendsShown();
+    await press(page, `Bend ${best[0]} later`);
+    await settled(page);
+    await press(page, "Best order beside your own");
+    await page.locator(".still").nth(1).waitFor();
+    expect(await words(page.locator(".still").nth(0))).toMatch(/^Best order/);
+    expect(await words(page.locator(".still").nth(1))).toMatch(/^Your own order/);
+    expect(await page.locator(".still").nth(1).getAttribute("data-verdict")).toBe(await verdict(page));
+  });
+});
+
+describe("brakes", () => {
+  it("are compared for one part, each with its verdict and its picture", async () => {
+    page = await visit(browser, DESKTOP, address);
+    await press(page, "This part on these brakes");
+    await page.locator(".still").nth(1).waitFor();
+    const verdicts = await page
+      .locator(".still")
+      .evaluateAll((all) => all.map((one) => one.getAttribute("data-verdict")));
+    expect(verdicts).toEqual(["hits", "clear"]);
+    // Something has been drawn on each: not all points of the canvas are of one colour.
+    const drawn = await page.locator(".still canvas").evaluateAll((all) =>
+      all.map((canvas) => {
+        const { width, height } = canvas as HTMLCanvasElement;
+        const points = (canvas as HTMLCanvasElement).getContext("2d")!.getImageData(0, 0, width, height).data;
+        return new Set(new Uint32Array(points.buffer)).size;
+      }),
+    );
+    for (const colours of drawn) expect(colours).toBeGreaterThan(3);
+    await page.context().close();
+  });
+});
+
+describe("the drawing", () => {
+  beforeEach(async () => {
+    page = await visit(browser, DESKTOP, address);
+    return () => page.context().close();
+  });
+  const leaf = () => words(page.locator(".leaf output"));
+
+  it("plays from rest to where the leaf stops, and pauses", async () => {
+    await page.getByRole("slider", { name: "Leaf" }).focus();
+    await page.keyboard.press("Home");
+    await until(leaf, /^0°$/);
+    // Pressed from inside the page, so that a busy machine can't miss the moment.
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const button = (name: string) =>
+            document.querySelector<HTMLButtonElement>(`button[aria-label="${name}"]`);
+          const output = document.querySelector(".leaf output")!;
+          const watcher = new MutationObserver(() => {
+            if (Number.parseFloat(output.textContent ?? "") < 1) return;
+            watcher.disconnect();
+            button("Pause")?.click();
+            done();
+          });
+          watcher.observe(output, { characterData: true, childList: true, subtree: true });
+          button("Play")?.click();
+        }),
+    );
+    await page.getByRole("button", { name: "Play" }).waitFor();
+    const held = await leaf();
+    expect(Number.parseFloat(held)).toBeLessThan(75);
+    await press(page, "Play");
+    await until(leaf, /^75(\.\d)?°$/);
+    await page.getByRole("button", { name: "Play" }).waitFor();
+  });
+
+  it("sets the leaf to its end at once where less motion is wished for", async () => {
+    await page.emulateMedia({ reducedMotion: "reduce" });
+    await page.getByRole("slider", { name: "Leaf" }).focus();
+    await page.keyboard.press("Home");
+    await until(leaf, /^0°$/);
+    await press(page, "Play");
+    await until(leaf, /^75(\.\d)?°$/);
+  });
+
+  it("moves, enlarges and fits by key and wheel", async () => {
+    const place = async () => {
+      const box = await page.getByRole("button", { name: /^Flat 2 is / }).boundingBox();
+      return `${Math.round(box?.x ?? -1)} ${Math.round(box?.y ?? -1)}`;
+    };
+    const fitted = await place();
+    const canvas = page.locator(".canvas-box canvas").nth(1);
+    await canvas.focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(place).not.toBe(fitted);
+    await page.keyboard.press("+");
+    await page.keyboard.press("0");
+    await expect.poll(place).toBe(fitted);
+    await canvas.hover({ position: { x: 300, y: 300 } });
+    await page.mouse.wheel(0, -240);
+    await expect.poll(place).not.toBe(fitted);
+    await press(page, "Fit the drawing");
+    await expect.poll(place).toBe(fitted);
+  });
+
+  it("is as sharp as the screen: as many points as the device has", async () => {
+    const sharp = await visit(browser, { ...DESKTOP, deviceScaleFactor: 2 }, address);
+    const ratio = await sharp
+      .locator(".canvas-box canvas")
+      .nth(1)
+      .evaluate((canvas) => {
+        return (canvas as HTMLCanvasElement).width / canvas.getBoundingClientRect().width;
+      });
+    expect(ratio).toBeCloseTo(2, 1);
+    await sharp.context().close();
+  });
+});
+
+describe("the rest of the card", () => {
+  beforeEach(async () => {
+    page = await visit(browser, DESKTOP, address);
+    return () => page.context().close();
+  });
+
+  it("switches units without changing the answer, and begins by the browser's language", async () => {
+    const before = /at (\d+\.\d)°/.exec(await sentence(page))?.[1];
+    await page.getByRole("radio", { name: "mm" }).check();
+    expect(await page.getByLabel("Flat 2", { exact: true }).inputValue()).toBe("9.525");
+    expect(/at (\d+\.\d)°/.exec(await sentence(page))?.[1]).toBe(before);
+    const german = await visit(browser, { ...DESKTOP, locale: "de-DE" }, address);
+    expect(await german.getByRole("radio", { name: "mm" }).isChecked()).toBe(true);
+    await german.context().close();
+  });
+
+  it("says beside the field what would be right, and keeps what was typed", async () => {
+    const field = page.getByLabel("Flat 1", { exact: true });
+    await field.fill("about 3");
+    await until(() => words(page.locator(".answer")), /1 figure to put right|One figure to put right/);
+    expect(await field.inputValue()).toBe("about 3");
+    expect(await field.getAttribute("aria-invalid")).toBe("true");
+    expect(await words(page.locator(".field.wrong .problem"))).toMatch(/^It should be a length/);
+    await undo();
+    expect(await verdict(page)).toBe("hits");
+  });
+
+  it("takes gauge numbers and says how they were read", async () => {
+    await page.getByLabel("Thickness", { exact: true }).fill("20 ga steel");
+    await until(() => words(page.locator(".kind-thickness").first()), /20 ga steel = 0\.036 in, 0\.91 mm/);
+  });
+
+  it("takes a job away and brings it back", async () => {
+    await press(page, "Copy this job");
+    await settled(page);
+    const jobs = page.locator(".jobs li");
+    expect(await jobs.count()).toBe(2);
+    await press(page, "Take the job Cable trough 2 away");
+    await settled(page);
+    expect(await jobs.count()).toBe(1);
+    await undo();
+    await settled(page);
+    expect(await jobs.count()).toBe(2);
+    expect(await page.getByLabel("Name", { exact: true }).inputValue()).toBe("Cable trough 2");
+  });
+
+  it("changes shape, is mirrored and turned over", async () => {
+    await press(page, "Hat");
+    await settled(page);
+    expect(await page.locator(".strip .bend").count()).toBe(4);
+    await press(page, "Turn over");
+    await settled(page);
+    expect(await page.getByRole("button", { name: /^Bend 1 turns down/ }).count()).toBe(1);
+    await page.getByLabel("Flat 1", { exact: true }).fill("2");
+    await press(page, "End for end");
+    expect(await page.getByLabel("Flat 5", { exact: true }).inputValue()).toBe("2");
+  });
+
+  it("prints as a shop sheet: no handles, all of the card", async () => {
+    await page.emulateMedia({ media: "print" });
+    for (const gone of [".handles", ".head .row", "#jobs-heading"])
+      expect(await page.locator(gone).first().isVisible()).toBe(false);
+    for (const there of [".answer .said", "#blank-heading", ".steps", ".cautions"])
+      expect(await page.locator(there).first().isVisible()).toBe(true);
+  });
+
+  it("can be worked from the first field to the answer with the keys alone", async () => {
+    await page.getByLabel("Name", { exact: true }).focus();
+    for (
+      let i = 0;
+      i < 40 && !(await page.evaluate(() => document.activeElement?.id === "field-part-flats-1"));
+      i++
+    ) {
+      await page.keyboard.press("Tab");
+    }
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("field-part-flats-1");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("1 1/2");
+    expect(await sentence(page)).toMatch(/^Folds/);
+    await page.keyboard.press("Control+z");
+    expect(await sentence(page)).toMatch(/^Does not fold/);
+    await page.keyboard.press("Control+Shift+z");
+    expect(await sentence(page)).toMatch(/^Folds/);
+  });
+});
