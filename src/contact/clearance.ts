@@ -4,7 +4,7 @@
  * carries a run, an up-turned bend at the run's end with the flat right beyond it; the bend zone. True faces, no inset.
  */
 import { AT_REST, type Swing } from "../motion/swing.ts";
-import { Features } from "./features.ts";
+import type { Features } from "./features.ts";
 import { type DistanceFound, leastDistance } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
 import { FLAT, JOINT, type SeatPieces, type Side } from "./seatPieces.ts";
@@ -27,8 +27,8 @@ export function noClearance(): ClearanceRecord {
 export class ClearanceChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
-  private readonly a = new Features(16, 24, 4);
-  private readonly b = new Features(16, 24, 4);
+  private readonly a: Features;
+  private readonly b: Features;
   private readonly found: DistanceFound = {
     mm: Infinity,
     phiRad: 0,
@@ -43,6 +43,7 @@ export class ClearanceChecks {
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;
     this.machine = checks.machine;
+    [this.a, this.b] = this.machine.laidOut.clearance;
   }
 
   /**

@@ -4,7 +4,7 @@
  * slides, else `end` if the seated part is free and the ends are open, else `blocked`.
  */
 import { BlockedHeights, blockHeights } from "./blockedHeights.ts";
-import { Features } from "./features.ts";
+import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import type { Machine } from "./machine.ts";
 import { type Spot, sheetOverlapsBody } from "./overlap.ts";
@@ -33,12 +33,13 @@ export class LoadingChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
   private readonly still: readonly SolidBody[];
-  private readonly a = new Features(12, 12, 4);
+  private readonly a: Features;
   private readonly spot: Spot = { x: 0, y: 0 };
 
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;
     this.machine = checks.machine;
+    this.a = this.machine.laidOut.loading;
     this.still = [this.machine.bed, this.machine.leaf, ...this.machine.frame];
   }
 

@@ -5,7 +5,7 @@
 import type { Brake } from "../brake/brake.ts";
 import { movedOutline } from "../plane/move.ts";
 import type { Mm } from "../units/quantity.ts";
-import { type Features, featuresOf } from "./features.ts";
+import { Features, featuresOf } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import { SolidBody } from "./solidBody.ts";
 
@@ -15,6 +15,12 @@ export class Machine {
   /** The leaf drawn off bed and clamp by a hair: profiles that only touch, or nearly so, don't overlap at rest. */
   readonly easedLeaf: Features;
   readonly frame: readonly SolidBody[];
+  /** Where pieces of sheet are laid out for one check at a time. Shared by all seats: making them costs more than a check. */
+  readonly laidOut = {
+    contact: [new Features(12, 12, 4), new Features(12, 12, 4)],
+    clearance: [new Features(16, 24, 4), new Features(16, 24, 4)],
+    loading: new Features(12, 12, 4),
+  } as const;
   private readonly clamps = new Map<Mm, readonly SolidBody[]>();
 
   constructor(

@@ -5,7 +5,7 @@
  */
 import type { Seat } from "../motion/seat.ts";
 import type { Swing } from "../motion/swing.ts";
-import { Features } from "./features.ts";
+import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
 import { FACE_INSET_MM, LEAF_PLAY_MM } from "./gaps.ts";
 import { fixedTag, movingTag } from "./leastDistance.ts";
@@ -62,7 +62,7 @@ export class SideChecks {
       "bed",
       ...machine.frame.map(() => "frame" as const),
     ];
-    [this.a, this.b] = [new Features(12, 12, 4), new Features(12, 12, 4)];
+    [this.a, this.b] = machine.laidOut.contact;
   }
 
   /** Lowers `record` to the first contact of element k of a side with the brake. */
