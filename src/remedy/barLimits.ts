@@ -37,8 +37,8 @@ const LEAST_OVERHANG_MM: Mm = 6;
 const MOST_LIFT_MM: Mm = 120;
 const LEAST_LIFT_MM: Mm = 20;
 const TOLERANCE_MM: Mm = 0.005;
-/** Near enough for the bar on which the overhang is tried. */
-const ROUGH_MM: Mm = 0.25;
+/** Near enough for figures that are rounded up by more than this. */
+const ROUGH_MM: Mm = 0.2;
 /** Beyond what just clears. */
 const SPARE_MM: Mm = 0.5;
 
@@ -60,20 +60,22 @@ export function barLimits(
     liftMm: MOST_LIFT_MM,
   };
   if (!makes(free)) return undefined;
-  const thickest = (bar: BarTrial, tolerance: Mm) =>
+  const thickest = (bar: BarTrial) =>
     thinnestMm +
     largestPassing({
       passes: (more) => makes({ ...bar, thicknessMm: thinnestMm + more }),
       most: THICKEST_MM - thinnestMm,
       first: 1,
-      tolerance,
+      tolerance: TOLERANCE_MM,
     });
-  const overhangMm = leastOverhang({ ...free, thicknessMm: thickest(free, ROUGH_MM) }, makes, units);
+  const thickestFreeMm = thickest(free);
+  const overhangMm = leastOverhang({ ...free, thicknessMm: thickestFreeMm }, makes, units);
   if (overhangMm === undefined) return undefined;
   const held = { ...free, overhangMm };
-  // The holder may be in the way of a thinner bar that bare metal was not.
+  // A thinner bar brings the holder lower: it may be in the way of what a thicker one lets pass.
   if (!makes(held)) return undefined;
-  const bar = { ...held, thicknessMm: thickest(held, TOLERANCE_MM) };
+  const asThick = { ...held, thicknessMm: thickestFreeMm };
+  const bar = makes(asThick) ? asThick : { ...held, thicknessMm: thickest(held) };
   const leafFaceMm =
     SHORT_LEAF_MM +
     largestPassing({
@@ -100,7 +102,7 @@ function leastOverhang(bar: BarTrial, makes: (bar: BarTrial) => boolean, units: 
     most: MOST_OVERHANG_MM - LEAST_OVERHANG_MM,
     first: 2,
     step: 0.05,
-    tolerance: TOLERANCE_MM,
+    tolerance: ROUGH_MM,
     monotone: true,
   });
   return more === undefined ? undefined : roundUp(LEAST_OVERHANG_MM + more + SPARE_MM, units);
@@ -114,7 +116,7 @@ function leastLift(bar: BarTrial, makes: (bar: BarTrial) => boolean, units: Leng
     most: MOST_LIFT_MM - LEAST_LIFT_MM,
     first: 2,
     step: 0.05,
-    tolerance: TOLERANCE_MM,
+    tolerance: ROUGH_MM,
     monotone: true,
   });
   return roundUp(LEAST_LIFT_MM + (more ?? MOST_LIFT_MM - LEAST_LIFT_MM) + SPARE_MM, units);

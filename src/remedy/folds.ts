@@ -40,23 +40,28 @@ export function folds({ part, brake }: Trial, leastMm: Mm, machines = new Machin
     seats[2 * bend + end] = made;
     return made;
   };
+  const can = (set: number, bend: number): boolean => {
+    const back = reversedSet(set, n);
+    const toward = [formedToward("start", bend, set, back, n), formedToward("end", bend, set, back, n)];
+    return ([0, 1] as const).some((end) => {
+      const [moving, clamped] = [toward[1 - end]!, toward[end]!];
+      const seat = seatOf(bend, end);
+      if (!seat.canMake(moving, clamped)) return false;
+      return leastMm <= 0 || seat.clearance(moving, clamped, leastMm) >= leastMm;
+    });
+  };
   const seen = new Uint8Array(1 << n);
   const whole = (1 << n) - 1;
+  // Most parts fail at their last bend, whichever that is: looked at first, that saves the way there.
+  const last = part.bends.map((_, bend) => can(whole & ~(1 << bend), bend));
+  if (!last.includes(true)) return n === 0;
   const waiting = [0];
   while (waiting.length > 0) {
     const set = waiting.pop()!;
-    const back = reversedSet(set, n);
     for (let bend = 0; bend < n; bend++) {
       const next = set | (1 << bend);
       if (next === set || seen[next]) continue;
-      const toward = [formedToward("start", bend, set, back, n), formedToward("end", bend, set, back, n)];
-      const can = ([0, 1] as const).some((end) => {
-        const [moving, clamped] = [toward[1 - end]!, toward[end]!];
-        const seat = seatOf(bend, end);
-        if (!seat.canMake(moving, clamped)) return false;
-        return leastMm <= 0 || seat.clearance(moving, clamped, leastMm) >= leastMm;
-      });
-      if (!can) continue;
+      if (next === whole ? !last[bend] : !can(set, bend)) continue;
       if (next === whole) return true;
       seen[next] = 1;
       waiting.push(next);
