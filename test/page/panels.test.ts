@@ -6,7 +6,7 @@ import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { DESKTOP, launch } from "./browser.ts";
-import { openShop, press, sentence, settled, until, verdict, visit, words } from "./shop.ts";
+import { openShop, press, saved, sentence, settled, until, verdict, visit, words } from "./shop.ts";
 
 let browser: Browser;
 let server: Server;
@@ -162,6 +162,8 @@ describe("the drawing", () => {
       const box = await page.getByRole("button", { name: /^Flat 2 is / }).boundingBox();
       return `${Math.round(box?.x ?? -1)} ${Math.round(box?.y ?? -1)}`;
     };
+    await page.locator('.answer[data-ways="found"]').waitFor();
+    await press(page, "Fit the drawing");
     const fitted = await place();
     const canvas = page.locator(".canvas-box canvas").nth(1);
     await canvas.focus();
@@ -273,5 +275,26 @@ describe("the rest of the card", () => {
     expect(await sentence(page)).toMatch(/^Does not fold/);
     await page.keyboard.press("Control+Shift+z");
     expect(await sentence(page)).toMatch(/^Folds/);
+  });
+});
+
+describe("what is taken to the bench", () => {
+  it("saves the blank as DXF and SVG", async () => {
+    page = await visit(browser, DESKTOP, address);
+    const dxf = await saved(page, () => press(page, "Blank as DXF"));
+    expect(dxf.name).toBe("cable-trough-blank.dxf");
+    expect(dxf.text).toMatch(/ENTITIES[\s\S]*BEND_UP[\s\S]*EOF\s*$/);
+    const svg = await saved(page, () => press(page, "Blank at true size, SVG"));
+    expect(svg.text).toMatch(/^<svg[^>]+width="[\d.]+mm"/);
+    expect(svg.text).toContain("Blank of Cable trough");
+    await page.context().close();
+  });
+
+  it("says where a metal's figures come from", async () => {
+    page = await visit(browser, DESKTOP, address);
+    const fold = page.locator("details", { hasText: "Where the figures of mild steel come from" });
+    await fold.locator("summary").click();
+    expect(await words(fold)).toMatch(/Yield 240 MPa.*K-factor 0\.44.*Inside radius for 90°/s);
+    await page.context().close();
   });
 });

@@ -2,7 +2,8 @@
  * The answer: one sentence that never scrolls away, what to put right when the figures can't be read, and the
  * foreman's warnings. Shape and words carry the verdict; colour only joins in.
  */
-import { verdictSentence } from "../../src/drawing/verdictWords.ts";
+import { lengthWords } from "../../src/drawing/lengthWords.ts";
+import { tightestStep, verdictSentence } from "../../src/drawing/verdictWords.ts";
 import type { Verdict } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
@@ -18,6 +19,11 @@ export function AnswerPanel() {
     sentence =
       problems.length === 1 ? "One figure to put right." : `${problems.length} figures to put right.`;
   else if (job && answer) sentence = verdictSentence(job, answer);
+  const tightest = !bad && !failed && answer?.verdict === "clear" ? tightestStep(answer) : undefined;
+  const spare =
+    job && tightest?.clearance != null
+      ? `${lengthWords(tightest.clearance, job.units)} to spare at bend ${tightest.bend}, the least.`
+      : null;
   const way = !bad && !failed && answer?.verdict === "hits" ? standing.ways?.[0]?.sentence : null;
   return (
     <section
@@ -37,6 +43,7 @@ export function AnswerPanel() {
         <span class="said">
           {sentence}
           {way ? <span class="way"> {way}</span> : null}
+          {spare ? <span class="way"> {spare}</span> : null}
         </span>
       </p>
       {bad ? (

@@ -3,9 +3,12 @@
  */
 
 import { lengthFigure, lengthWords } from "../../src/drawing/lengthWords.ts";
+import { sightLines } from "../../src/drawing/sightLine.ts";
 import type { Answer } from "../../src/job/answer.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { usePage } from "../page.ts";
+import { saveFile } from "../saveFile.ts";
+import { fileName, fileText } from "../store/jobFile.ts";
 
 /** Inches as the nearest 64th beside the decimals, for a steel rule. */
 function ruleWords(mm: number, units: "mm" | "in"): string {
@@ -14,11 +17,18 @@ function ruleWords(mm: number, units: "mm" | "in"): string {
 }
 
 export function BlankPanel() {
-  const { standing } = usePage();
-  const { answer, job } = standing;
+  const { standing, snapshot, asker } = usePage();
+  const { answer, job, problems } = standing;
   if (answer === null || job === null) return null;
   const { units } = job;
   const { blank } = answer;
+  const sights = sightLines(job, answer);
+  const save = async (as: "svg" | "dxf") => {
+    const reply = await asker.askOnce({ kind: "blank", text: fileText(snapshot.file), as }, 10_000);
+    if (reply?.kind !== "written") return;
+    const name = fileName(`${job.part.name} blank`).replace(/json$/, as);
+    saveFile(name, reply.text, as === "svg" ? "image/svg+xml" : "image/vnd.dxf");
+  };
   return (
     <section class="panel" aria-labelledby="blank-heading">
       <h2 id="blank-heading">Blank</h2>
@@ -32,7 +42,7 @@ export function BlankPanel() {
           : `, ${formatLength(job.part.lengthMm, units)} ${units} along the bends`}
         .
       </p>
-      <DyedStrip blank={blank} />
+      <DyedStrip blank={blank} sightsMm={sights.map((sight) => sight.atMm)} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone must be scrolled with the keys too */}
       <section class="scroll" tabIndex={0} aria-label="Lines to scribe">
         <table>
@@ -49,13 +59,16 @@ export function BlankPanel() {
             </tr>
           </thead>
           <tbody>
-            {blank.bends.map((bend) => (
+            {blank.bends.map((bend, i) => (
               <tr key={bend.bend}>
                 <th scope="row">{bend.bend}</th>
                 <td>
                   {ruleWords(bend.tangents[0], units)} and {ruleWords(bend.tangents[1], units)}
                 </td>
-                <td>{ruleWords(bend.sightLine, units)}</td>
+                <td>
+                  {ruleWords(sights[i]!.atMm, units)}
+                  <span class="note">, {sights[i]!.clamped} clamped</span>
+                </td>
                 <td>{lengthFigure(bend.allowance, units)}</td>
                 <td>{lengthFigure(bend.deduction, units)}</td>
               </tr>
@@ -63,12 +76,29 @@ export function BlankPanel() {
           </tbody>
         </table>
       </section>
+      <div class="row">
+        <button type="button" disabled={problems.length > 0} onClick={() => void save("svg")}>
+          Blank at true size, SVG
+        </button>
+        <button type="button" disabled={problems.length > 0} onClick={() => void save("dxf")}>
+          Blank as DXF
+        </button>
+        <button type="button" onClick={() => print()}>
+          Print this card
+        </button>
+      </div>
     </section>
   );
 }
 
 /** The blank as it lies on the bench: dyed blue, bend tangent lines scribed, sight lines broken. */
-function DyedStrip({ blank }: { readonly blank: Answer["blank"] }) {
+function DyedStrip({
+  blank,
+  sightsMm,
+}: {
+  readonly blank: Answer["blank"];
+  readonly sightsMm: readonly number[];
+}) {
   const [width, height] = [600, 64];
   const x = (mm: number) => (mm / blank.developedWidth) * width;
   const ends = [0, ...blank.bends.flatMap((bend) => bend.tangents), blank.developedWidth];
@@ -80,11 +110,11 @@ function DyedStrip({ blank }: { readonly blank: Answer["blank"] }) {
       aria-label="The blank with its bend tangent lines, and sight lines broken"
     >
       <rect width={width} height={height} />
-      {blank.bends.map((bend) => (
+      {blank.bends.map((bend, i) => (
         <g key={bend.bend}>
           <line x1={x(bend.tangents[0])} x2={x(bend.tangents[0])} y1={0} y2={height} />
           <line x1={x(bend.tangents[1])} x2={x(bend.tangents[1])} y1={0} y2={height} />
-          <line class="sight" x1={x(bend.sightLine)} x2={x(bend.sightLine)} y1={0} y2={height} />
+          <line class="sight" x1={x(sightsMm[i]!)} x2={x(sightsMm[i]!)} y1={0} y2={height} />
         </g>
       ))}
       {blank.bends.length < 12

@@ -65,7 +65,7 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
             aria-label={`Flat ${flat + 1} is ${words} ${units}. Change it here`}
             onClick={() => setOpen(flat)}
           >
-            {words}
+            <span>{words}</span>
           </button>
         );
       })}

@@ -22,8 +22,8 @@ const MEASURES: readonly Measure[] = [
       <>
         <path class="body" d={FINGER} />
         <path class="gauge" d="M14 82H112M80 82L28 24" />
-        <path class="dim" d="M100 82A20 20 0 0 0 66 67" />
-        <text x="104" y="70">
+        <path class="dim" d="M54 82A26 26 0 0 1 62.6 62.6" />
+        <text x="38" y="70">
           β
         </text>
       </>

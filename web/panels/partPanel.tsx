@@ -9,6 +9,7 @@ import { usePage } from "../page.ts";
 import { addBend, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { ChainStrip } from "./chainStrip.tsx";
+import { MetalFigures } from "./metalFigures.tsx";
 import { Sketch } from "./sketch.tsx";
 
 const OWN = "own figures";
@@ -74,6 +75,14 @@ export function PartPanel() {
         <Field label="K-factor" path={["part", "kFactor"]} kind="factor" optional="the metal’s" />
         <Field label="Length along the bends" path={["part", "length"]} kind="length" optional="not given" />
       </div>
+      {metal && standing.job && !own ? (
+        <MetalFigures
+          metal={metal}
+          kFactor={standing.job.part.kFactor}
+          thicknessMm={standing.job.part.thicknessMm}
+          units={file.units}
+        />
+      ) : null}
       <div class="row spread">
         <Choice
           label="Dimensions"

@@ -116,6 +116,7 @@ export function StepsPanel() {
                 disabled={!orderable || i === 0}
                 onClick={() => move(i, i - 1)}
                 aria-label={`Bend ${step.bend} earlier`}
+                title="Earlier"
               >
                 <Sign name="up" />
               </button>
@@ -125,6 +126,7 @@ export function StepsPanel() {
                 disabled={!orderable || i === steps.length - 1}
                 onClick={() => move(i, i + 1)}
                 aria-label={`Bend ${step.bend} later`}
+                title="Later"
               >
                 <Sign name="down" />
               </button>
@@ -134,6 +136,7 @@ export function StepsPanel() {
                 disabled={!orderable}
                 onClick={() => otherEnd(i)}
                 aria-label={`Clamp the other side for bend ${step.bend}`}
+                title="Clamp the other side"
               >
                 <Sign name="swap" />
               </button>

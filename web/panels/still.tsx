@@ -23,8 +23,7 @@ export function Still({
   const { theme } = look.now;
   useEffect(() => paintStill(canvas.current!, job, answer), [job, answer, theme]);
   const worst = answer.order[worstStep(answer)];
-  const order = answer.order.map((step) => `${step.bend}${step.clamped === "start" ? "s" : "e"}`).join(" ");
-  const spoken = answer.order.map((step) => `bend ${step.bend} with the ${step.clamped} clamped`).join(", ");
+  const order = answer.order.map((step) => `${step.bend} (${step.clamped})`).join(", ");
   return (
     <li class={`still ${answer.verdict}`} data-verdict={answer.verdict}>
       <h3>{name}</h3>
@@ -36,10 +35,7 @@ export function Still({
         />
       </div>
       <p>{verdictSentence(job, answer)}</p>
-      <p class="note">
-        Order: <span aria-hidden="true">{order}</span>
-        <span class="heard">{spoken}</span>
-      </p>
+      <p class="note">Bends, with the end that lies in the throat: {order}.</p>
     </li>
   );
 }

@@ -31,6 +31,7 @@ export type Question =
       readonly text: string;
       readonly others: readonly string[];
     }
+  | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
 

@@ -2,6 +2,9 @@
  * The worker: reads a job file with the engine's reader and answers it with the engine's check, off the page's
  * thread. It knows no page; text goes in, plain data comes out.
  */
+import { drawBlank } from "../../src/drawing/blankDrawing.ts";
+import { toDxf } from "../../src/drawing/dxfPen.ts";
+import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { check } from "../../src/job/check.ts";
 import { problemSentence } from "../../src/job/problem.ts";
 import { readJob } from "../../src/job/readJob.ts";
@@ -41,6 +44,15 @@ function answer(question: Question): Reply {
   }
   const answered = check(read.job);
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
+  if (question.kind === "blank") {
+    const drawing = drawBlank(read.job, answered);
+    const title = `Blank of ${read.job.part.name}`;
+    return {
+      id,
+      kind: "written",
+      text: question.as === "dxf" ? toDxf(drawing) : writeSvg(drawing, { title }),
+    };
+  }
   const ways = waysOut(read.file, read.job, answered, { brakes: question.others.flatMap(brakeOf) }).map(
     (way): Way => {
       if (way.kind === "none") return { sentence: way.sentence, because: null, file: null };
