@@ -1,21 +1,15 @@
 /**
  * A job file with a change made to it, so that a way out can be run again, shown, applied and undone as a file.
- * Lengths are written as the shop writes them: 64ths where the figure is one, else decimals fine to 0.0001 mm.
  * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
  */
 import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import type { Change } from "../remedy/change.ts";
-import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth, parseLength } from "../units/length.ts";
+import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
+import { relievedClamp } from "./relievedClamp.ts";
 import type { JobFile, ProfileFile } from "./schema.ts";
-
-/** A length as it is written into a file of this unit. @example writtenLength(9.525, "in") // "3/8" */
-export function writtenLength(lengthMm: Mm, units: LengthUnit): number | string {
-  if (units === "mm") return Number(lengthMm.toFixed(4));
-  const { words, roundingMm } = nearestSixtyFourth(lengthMm);
-  return Math.abs(roundingMm) < 1e-6 ? words : Number((lengthMm / MM_PER_INCH).toFixed(6));
-}
+import { writtenLength } from "./writtenLength.ts";
 
 /** The file with all changes made, one after the other. `job` is what the unchanged file reads as. */
 export function changedFile(file: JobFile, job: Job, changes: readonly Change[]): JobFile {
@@ -46,6 +40,10 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
       if (brake.clamp.type === "profile") return file;
       const noseAngle = Number(change.toDeg.toFixed(4));
       return { ...file, brake: { ...brake, clamp: { ...brake.clamp, noseAngle } } };
+    }
+    case "relief": {
+      const clamp = relievedClamp(brake.clamp, units, change.fromMm, change.toDeg);
+      return { ...file, brake: { ...brake, clamp } };
     }
     case "thickness":
       if (brake.clamp.type !== "bar") return file;

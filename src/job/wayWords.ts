@@ -82,6 +82,10 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
       return leaveOpenWords(way, leftOpen, units);
     case "noseAngle":
       return `Grind the front of the ${clamp} back from ${degrees(from)} to ${degrees(to)} over the underside`;
+    case "relief": {
+      const [relief] = way.changes.flatMap((change) => (change.kind === "relief" ? [change.toDeg] : []));
+      return `Grind the front of the ${clamp} back to ${degrees(relief ?? 0)}, down from its top to ${length(to)} over the underside`;
+    }
     case "thinnerBar":
       return `Use a bar ${length(to)} thick instead of ${length(from)}`;
     case "leafFace":
@@ -113,6 +117,8 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
       return `The thickest that clears is ${exact(figure)}.`;
     case "leafFace":
       return `The longest face that clears is ${exact(figure)}.`;
+    case "relief":
+      return `It must go down to ${exact(figure)} at least; the nose stays as it is.`;
     case "noseAngle":
       return `The steepest front that clears is ${figure.toFixed(2)}°.`;
     case "topRadius":

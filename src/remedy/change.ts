@@ -25,6 +25,8 @@ export type Change =
   /** Rounds the top front edge of finger or bar. */
   | { readonly kind: "topRadius"; readonly toMm: Mm }
   | { readonly kind: "noseAngle"; readonly toDeg: Deg }
+  /** Grinds the front of finger or bar back from this height over the underside up, to lean at this angle. */
+  | { readonly kind: "relief"; readonly fromMm: Mm; readonly toDeg: Deg }
   /** Thickness of the clamp bar. */
   | { readonly kind: "thickness"; readonly toMm: Mm }
   /** How far the leaf's face reaches out from the bed's edge. */

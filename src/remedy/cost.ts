@@ -16,6 +16,7 @@ const CLASS: Readonly<Record<WayKind, number>> = {
   trimFlat: 5,
   widenFlat: 5,
   leaveOpen: 6,
+  relief: 7,
   noseAngle: 8,
   thinnerBar: 9,
   leafFace: 10,

@@ -16,6 +16,7 @@ export type FamilyKind =
   | "widenFlat"
   | "topRadius"
   | "noseAngle"
+  | "relief"
   | "thinnerBar"
   | "leafFace";
 
@@ -53,6 +54,9 @@ const MOST_WIDER_MM: Mm = 40;
 const HIGHEST_LIFT_MM: Mm = 150;
 const MOST_SETBACK_MM: Mm = 5;
 const FLATTEST_NOSE_DEG: Deg = 25;
+/** What stands up steeper than this is relieved at 45°; what leans back already by this much more. */
+const STEEP_DEG: Deg = 60;
+const RELIEF_MORE_DEG: Deg = 15;
 const THINNEST_BAR_MM: Mm = 2;
 const SHORTEST_LEAF_MM: Mm = 6;
 const LARGEST_TOP_RADIUS_MM: Mm = 6;
@@ -151,7 +155,17 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     most: clamp.noseAngleDeg - FLATTEST_NOSE_DEG,
     change: (toDeg) => ({ kind: "noseAngle", toDeg }),
   };
-  if (clamp.type === "finger") return [top, nose, leafFace];
+  const reliefDeg =
+    clamp.noseAngleDeg > STEEP_DEG ? 45 : Math.max(FLATTEST_NOSE_DEG, clamp.noseAngleDeg - RELIEF_MORE_DEG);
+  const relief: Family = {
+    kind: "relief",
+    measure: "mm",
+    base: clamp.heightMm,
+    sign: -1,
+    most: clamp.heightMm - 2 * brake.clamp.noseRadiusMm,
+    change: (fromMm) => ({ kind: "relief", fromMm, toDeg: reliefDeg }),
+  };
+  if (clamp.type === "finger") return [top, nose, relief, leafFace];
   const thinner: Family = {
     kind: "thinnerBar",
     measure: "mm",
@@ -160,7 +174,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     most: clamp.heightMm - THINNEST_BAR_MM,
     change: (toMm) => ({ kind: "thickness", toMm }),
   };
-  return [top, nose, thinner, leafFace];
+  return [top, nose, relief, thinner, leafFace];
 }
 
 /** Inch shops mark 64ths, metric ones half millimetres; angles are read in half degrees. */

@@ -62,7 +62,7 @@ describe("500 random failing jobs", () => {
     ]) {
       expect(kinds).toContain(kind);
     }
-    for (const kind of ["setback", "automaticSetback", "shopBar"]) expect(kinds).toContain(kind);
+    for (const kind of ["setback", "automaticSetback", "relief", "shopBar"]) expect(kinds).toContain(kind);
   });
 
   test("the independent reference agrees with some of each sort", () => {

@@ -1,0 +1,13 @@
+/**
+ * A length as it goes into a job file: as the shop writes it where that is exact, else in decimals.
+ * Bound: decimals of a millimetre to 0.0001 mm, of an inch to 0.000025 mm.
+ */
+import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** @example writtenLength(9.525, "in") // "3/8" */
+export function writtenLength(lengthMm: Mm, units: LengthUnit): number | string {
+  if (units === "mm") return Number(lengthMm.toFixed(4));
+  const { words, roundingMm } = nearestSixtyFourth(lengthMm);
+  return Math.abs(roundingMm) < 1e-6 ? words : Number((lengthMm / MM_PER_INCH).toFixed(6));
+}
