@@ -1,0 +1,170 @@
+/**
+ * The torture run: seeded random cases, each judged by the engine and held against what must be true of it. A case is
+ * one bend of one job in one state. Disagreements are shrunk by fast-check and come back as job files.
+ */
+import fc from "fast-check";
+import { judgeStep } from "../../src/contact/step.ts";
+import { readJob } from "../../src/job/readJob.ts";
+import { jobOf } from "../cases/answers.ts";
+import { type Pick, picks, roughJobs, stateOf } from "../contact/roughJob.ts";
+import { LeafAlone } from "../reference/contact.ts";
+import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
+import { grazeFault } from "./graze.ts";
+import { hardJobs } from "./hardJob.ts";
+import { differs, inchFile, judgeTurned, pointFault, turnedFile } from "./sameness.ts";
+import { flatOutlastsZone, sampledFault } from "./sampledTruth.ts";
+import { wholeFault } from "./wholeTruth.ts";
+
+/** A case that went wrong, as small as it could be made. */
+export interface Disagreement {
+  readonly sentence: string;
+  readonly file: RandomJob;
+  readonly pick: Pick;
+  readonly seed: number;
+}
+
+export interface Tally {
+  cases: number;
+  /** Of these against the whole reference. */
+  whole: number;
+  /** Of these with a grazing block, seven depths each. */
+  grazes: number;
+  /** With a contact after rest. */
+  met: number;
+  measured: number;
+  ties: number;
+  /** Where the bend zone passes a whole flat: tried for sameness alone. */
+  passed: number;
+  /** Where the reference's own geometry library gave up. */
+  unanswered: number;
+  /** Jobs that the reader refuses (profiles that cross themselves and the like); not counted as cases. */
+  refused: number;
+  disagreements: Disagreement[];
+}
+
+export const noTally = (): Tally => ({
+  cases: 0,
+  whole: 0,
+  grazes: 0,
+  met: 0,
+  measured: 0,
+  ties: 0,
+  passed: 0,
+  unanswered: 0,
+  refused: 0,
+  disagreements: [],
+});
+
+/** What every case is tried with: how many of a thousand also go to the whole reference, and get a grazing block. */
+export interface Shares {
+  readonly wholePerMille: number;
+  readonly grazePerMille: number;
+}
+
+const STATES = 4;
+const jobs = fc.oneof(
+  { weight: 3, arbitrary: hardJobs(4) },
+  { weight: 2, arbitrary: roughJobs(4) },
+  { weight: 1, arbitrary: randomJobs(4) },
+);
+const cases = fc.record({
+  file: jobs,
+  states: picks(STATES),
+  // fast-check leans toward small numbers unless told not to.
+  lot: fc.noBias(fc.array(fc.nat(999), { minLength: 2 * STATES, maxLength: 2 * STATES })),
+  wayRad: fc.oneof(
+    fc.nat(359).map((deg) => (deg * Math.PI) / 180),
+    fc.constant(Number.NaN),
+  ),
+});
+
+/** Tries one case; the sentence of what is wrong, or undefined. */
+function faultOf(
+  file: RandomJob,
+  pick: Pick,
+  wholeToo: boolean,
+  wayRad: number | undefined,
+  alone: LeafAlone,
+  tally: Tally,
+): string | undefined {
+  const job = jobOf(file);
+  const bends = job.part.bends.length;
+  const { state, bendsDone } = stateOf(bends, pick);
+  const step = judgeStep(job.part, job.brake, bendsDone, state.bend, state.end, job.marginMm);
+  tally.cases++;
+  tally.met += Number((step.contact?.leafAngleRad ?? 0) > 0);
+  tally.measured += Number((step.clearanceMm ?? 0) > 0);
+  const simple =
+    pointFault(job, step) ??
+    differs(step, judgeTurned(jobOf(turnedFile(file)), bends, bendsDone, state), "turned end for end");
+  if (simple) return simple;
+  const inch = jobOf(inchFile(file));
+  const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
+  const unit = differs(step, inInches, "in inches");
+  if (unit) return unit;
+  if (!flatOutlastsZone(file, state)) {
+    tally.passed++;
+    return undefined;
+  }
+  const sampled = sampledFault(file, state, step);
+  // Flattened arcs blur an angle where levers are short: the whole reference looks closer.
+  if (sampled && wholeFault(file, state, step, alone).fault) return sampled;
+  if (wayRad !== undefined) {
+    tally.grazes++;
+    // Not a number asks for the block along the moving flat's inner face where the leaf stops.
+    const flush = ((job.part.bends[state.bend]!.overbendDeg + 90) * Math.PI) / 180;
+    const graze = grazeFault(file, state, bendsDone, Number.isNaN(wayRad) ? flush : wayRad);
+    if (graze) return graze;
+  }
+  if (!wholeToo) return undefined;
+  tally.whole++;
+  const { fault, tie } = wholeFault(file, state, step, alone);
+  if (tie) tally.ties++;
+  return fault;
+}
+
+/** The sentence, or what was thrown in its place. */
+function sentenceOf(tried: () => string | undefined, tally: Tally): string | undefined {
+  try {
+    return tried();
+  } catch (thrown) {
+    if (String(thrown).startsWith("TopologyException")) {
+      tally.unanswered++;
+      return undefined;
+    }
+    return `thrown: ${thrown instanceof Error ? thrown.stack : thrown}`;
+  }
+}
+
+/** A case found before, tried with everything there is. */
+export function keptFault(file: RandomJob, pick: Pick): string | undefined {
+  return faultOf(file, pick, true, Number.NaN, new LeafAlone(), noTally());
+}
+
+/** Runs a batch of jobs, four states each, from one seed; stops at its first disagreement, shrunk. */
+export function runBatch(seed: number, jobCount: number, shares: Shares, tally: Tally): void {
+  let last: { sentence: string; file: RandomJob; pick: Pick } | undefined;
+  const result = fc.check(
+    fc.property(cases, ({ file, states, lot, wayRad }) => {
+      if (!readJob(JSON.stringify(file)).ok) {
+        if (!last) tally.refused++;
+        return true;
+      }
+      const alone = new LeafAlone();
+      for (const [i, pick] of states.entries()) {
+        const whole = lot[i]! < shares.wholePerMille;
+        const way = lot[STATES + i]! < shares.grazePerMille ? wayRad : undefined;
+        // What is tried while shrinking is not counted.
+        const counted = last ? noTally() : tally;
+        const sentence = sentenceOf(() => faultOf(file, pick, whole, way, alone, counted), counted);
+        if (sentence === undefined) continue;
+        last = { sentence, file, pick };
+        return false;
+      }
+      return true;
+    }),
+    { seed, numRuns: jobCount, endOnFailure: false, interruptAfterTimeLimit: 20_000 },
+  );
+  // The last failing run of a shrink is the smallest.
+  if (result.failed && last) tally.disagreements.push({ ...last, seed });
+}
