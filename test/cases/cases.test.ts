@@ -1,7 +1,7 @@
 /**
  * The engine over every case of this folder, told four ways: as it is, from the other end, in inches, and at other sizes.
  * Source: NAME.expected.json, made by an independent brute-force program of the same model (handed to the project);
- * pivot-behind-edge, once a false hit at 0°, by test/reference.
+ * pivot-off-edge, once a false hit at 0°, by test/reference.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
