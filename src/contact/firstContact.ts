@@ -19,14 +19,13 @@ export interface ContactFound {
 
 /**
  * First contact angle of `A` (moving) with `B` (fixed) before `limitRad`, else Infinity. Bodies are taken to be
- * apart at rest (overlap.ts). `playMm` is how deep they may go into each other and still only touch.
+ * apart at rest (overlap.ts).
  */
 export function firstContact(
   A: Features,
   B: Features,
   swing: Swing,
   limitRad: number,
-  playMm: number,
   k: PairCurve,
   meeting: Meeting,
   found: ContactFound,
@@ -46,21 +45,20 @@ export function firstContact(
     if (inn > B.far || out < B.near) continue;
     for (let b = 0; b < B.segments; b++) {
       if (out < B.segNear[b]! || inn > B.segFar[b]!) continue;
-      pointOverLine(k, x, y, B.segUy[b]!, -B.segUx[b]!, B.segOff[b]!, r - playMm);
+      pointOverLine(k, x, y, B.segUy[b]!, -B.segUx[b]!, B.segOff[b]!, r);
       first = solved(k, swing, first, meeting, "roundOnEdge", a, b, found);
     }
     for (let b = 0; b < B.rounds; b++) {
       const both = r + B.roundR[b]!;
       // Two sharp corners meet only where one of them meets an edge as well.
       if (both === 0 || Math.abs(A.roundReach[a]! - B.roundReach[b]!) > both + slide) continue;
-      const gap = Math.max(0, both - playMm);
-      pointFromPoint(k, x, y, B.roundX[b]!, B.roundY[b]!, gap * gap, 1);
+      pointFromPoint(k, x, y, B.roundX[b]!, B.roundY[b]!, both * both, 1);
       first = solved(k, swing, first, meeting, "roundOnRound", a, b, found);
     }
     for (let b = 0; b < B.hollows; b++) {
       const room = B.hollowR[b]! - r;
       if (room <= 0 || A.roundReach[a]! + B.hollowReach[b]! + slide < room) continue;
-      pointFromPoint(k, x, y, B.hollowX[b]!, B.hollowY[b]!, (room + playMm) * (room + playMm), -1);
+      pointFromPoint(k, x, y, B.hollowX[b]!, B.hollowY[b]!, room * room, -1);
       first = solved(k, swing, first, meeting, "roundInHollow", a, b, found);
     }
   }
@@ -73,13 +71,13 @@ export function firstContact(
     if (inn > A.far || out < A.near) continue;
     for (let a = 0; a < A.segments; a++) {
       if (out < A.segNear[a]! || inn > A.segFar[a]!) continue;
-      lineOverPoint(k, x, y, A.segUy[a]!, -A.segUx[a]!, A.segOff[a]!, r - playMm);
+      lineOverPoint(k, x, y, A.segUy[a]!, -A.segUx[a]!, A.segOff[a]!, r);
       first = solved(k, swing, first, meeting, "edgeOnRound", a, b, found);
     }
     for (let a = 0; a < A.hollows; a++) {
       const room = A.hollowR[a]! - r;
       if (room <= 0 || A.hollowReach[a]! + B.roundReach[b]! + slide < room) continue;
-      pointFromPoint(k, A.hollowX[a]!, A.hollowY[a]!, x, y, (room + playMm) * (room + playMm), -1);
+      pointFromPoint(k, A.hollowX[a]!, A.hollowY[a]!, x, y, room * room, -1);
       first = solved(k, swing, first, meeting, "hollowOnRound", a, b, found);
     }
   }

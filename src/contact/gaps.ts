@@ -10,7 +10,10 @@ import type { Mm } from "../units/quantity.ts";
 export const FACE_INSET_MM: Mm = 0.01;
 
 /**
- * How deep the swinging leaf may go into bed and clamp and still only touch. In nearly every brake the leaf's corner lies
- * on the bed's at rest, and turning about a pivot a little off it the two pass each other with nothing between.
+ * The swinging leaf is drawn off bed and clamp by this much, outward and down, before the two are tested. In nearly every
+ * brake its corner lies on the bed's at rest, and turning about a pivot a little off it they pass with nothing between.
  */
-export const LEAF_PLAY_MM: Mm = 0.001;
+export const LEAF_OFF_MM: Mm = 0.001;
+
+/** Faces that overlap by no more than both insets are in touch for contact, and their clearance is 0. */
+export const BOTH_INSETS_MM: Mm = 2 * FACE_INSET_MM;

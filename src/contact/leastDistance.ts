@@ -5,6 +5,7 @@
  */
 import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
+import { BOTH_INSETS_MM } from "./gaps.ts";
 import { type Meeting, meetsAtNode, type PairKind } from "./meeting.ts";
 import {
   curveBend,
@@ -144,8 +145,8 @@ function take(
       : form > 0
         ? Math.sqrt(Math.max(0, f)) - radii
         : radii - Math.sqrt(Math.max(0, -f));
-  // Behind the edge it is no distance; bodies that overlap are told by contact.
-  if (mm < -1e-6 || mm >= found.mm) return bar;
+  // Farther behind the edge it is no distance: bodies that overlap by more than their insets are told by contact.
+  if (mm < -BOTH_INSETS_MM || mm >= found.mm) return bar;
   found.mm = Math.max(0, mm);
   found.phiRad = phi;
   found.movingX = meeting.movingX;

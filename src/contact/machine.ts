@@ -6,14 +6,16 @@ import type { Brake } from "../brake/brake.ts";
 import { movedOutline } from "../plane/move.ts";
 import type { Mm } from "../units/quantity.ts";
 import { Features, featuresOf } from "./features.ts";
-import { FACE_INSET_MM } from "./gaps.ts";
+import { FACE_INSET_MM, LEAF_OFF_MM } from "./gaps.ts";
 import { SolidBody } from "./solidBody.ts";
 
 export class Machine {
   readonly bed: SolidBody;
   readonly leaf: SolidBody;
-  /** The leaf drawn off bed and clamp by a hair: profiles that only touch, or nearly so, don't overlap at rest. */
-  readonly easedLeaf: Features;
+  /** The leaf drawn off bed and clamp, for its own contact with them: at rest, where profiles may be rounded … */
+  readonly leafWellOff: Features;
+  /** … and while it swings. */
+  readonly leafJustOff: Features;
   readonly frame: readonly SolidBody[];
   /** Where pieces of sheet are laid out for one check at a time. Shared by all seats: making them costs more than a check. */
   readonly laidOut = {
@@ -30,10 +32,9 @@ export class Machine {
     const { pivot } = brake.leaf;
     this.bed = new SolidBody(brake.bed, pivot);
     this.leaf = new SolidBody(brake.leaf.outline, pivot);
-    this.easedLeaf = featuresOf(brake.leaf.outline, {
-      x: FACE_INSET_MM - pivot.x,
-      y: -FACE_INSET_MM - pivot.y,
-    });
+    const leafOff = (mm: Mm) => featuresOf(brake.leaf.outline, { x: mm - pivot.x, y: -mm - pivot.y });
+    this.leafWellOff = leafOff(FACE_INSET_MM);
+    this.leafJustOff = leafOff(LEAF_OFF_MM);
     this.frame = brake.frame.map((outline) => new SolidBody(outline, pivot));
   }
 

@@ -172,8 +172,8 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
     if (meeting.kind === "edgeOnRound" || meeting.kind === "hollowOnRound") return true;
     return A.roundX[meeting.a]! + u >= A.cutTan * half - SPARE;
   }
-  const cut = A.cutTan * half > A.cutStart + A.cutSlideTan * half - A.cutSlideTurn * phi + 1e-12;
-  return cut === (A.cutRule === "onlyCut");
+  const past = A.cutTan * half - (A.cutStart + A.cutSlideTan * half - A.cutSlideTurn * phi);
+  return A.cutRule === "onlyCut" ? past > 1e-12 && past < A.cutLength : past <= 1e-12;
 }
 
 /** Whether node j of a swing is a meeting. */

@@ -172,6 +172,7 @@ export class SeatPieces {
     F.cutStart = this.startX;
     F.cutSlideTan = this.seat.slideTan;
     F.cutSlideTurn = this.seat.slideTurn;
+    F.cutLength = this.seat.movingChain.flatMm[0]!;
   }
 }
 

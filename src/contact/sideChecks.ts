@@ -7,7 +7,7 @@ import type { Seat } from "../motion/seat.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
-import { FACE_INSET_MM, LEAF_PLAY_MM } from "./gaps.ts";
+import { FACE_INSET_MM } from "./gaps.ts";
 import { fixedTag, movingTag } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
 import { Meeting } from "./meeting.ts";
@@ -76,7 +76,7 @@ export class SideChecks {
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
-      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", 0, record);
+      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", record);
       return;
     }
     if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
@@ -95,10 +95,9 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
-      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", 0, record);
+      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", record);
     }
-    if (ridesLeaf)
-      this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", 0, record);
+    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", record);
   }
 
   /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
@@ -110,19 +109,19 @@ export class SideChecks {
     else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     if (record.phiRad > 0 && bordersOverlap(a, b, this.spot)) this.note(record, 0, "part", firstTag(a));
     if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
-    this.swept(a, b, pieces.turning, "part", "moving", 0, record);
+    this.swept(a, b, pieces.turning, "part", "moving", record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
   leafWithBrake(record: ContactRecord): void {
-    const leaf = this.machine.leaf.features;
+    const { leafWellOff, leafJustOff } = this.machine;
     for (let i = 0; i < this.fixed.length; i++) {
       const [member, body] = [this.fixedNames[i]!, this.fixed[i]!];
       if (member === "frame") continue;
-      if (record.phiRad > 0 && bordersOverlap(this.machine.easedLeaf, body.features, this.spot)) {
+      if (record.phiRad > 0 && bordersOverlap(leafWellOff, body.features, this.spot)) {
         this.note(record, 0, member, -1);
       }
-      this.swept(leaf, body.features, this.pieces.leafTurning, member, "none", LEAF_PLAY_MM, record);
+      this.swept(leafJustOff, body.features, this.pieces.leafTurning, member, "none", record);
     }
   }
 
@@ -150,12 +149,11 @@ export class SideChecks {
     swing: Swing,
     member: MemberName,
     sheet: "moving" | "fixed" | "none",
-    playMm: number,
     record: ContactRecord,
   ): void {
     const limit = Math.min(record.phiRad, this.seat.sweepRad);
     const { found, meeting } = this;
-    const phi = firstContact(A, B, swing, limit, playMm, this.curve, meeting, found);
+    const phi = firstContact(A, B, swing, limit, this.curve, meeting, found);
     if (phi >= limit) return;
     [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
     const c = swing.turns ? Math.cos(phi) : 1;
