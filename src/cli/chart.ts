@@ -2,15 +2,18 @@
  * `noseroom chart JOB`: the longest return flange for every web on the job's brake, as a table and a picture.
  */
 import { CAUTIONS } from "../drawing/cautions.ts";
+import { chartPages } from "../drawing/chartPage.ts";
 import { drawFlangeChart } from "../drawing/flangeChart.ts";
+import { limitWords } from "../drawing/flangeLimitWords.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
+import { writePdf } from "../drawing/pdfPen.ts";
 import { angleWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { CHART_ANGLES, type FlangeChart, flangeChart } from "../job/flangeChart.ts";
-import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
-import type { Mm } from "../units/quantity.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
+import { paperOption } from "./paper.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { writeOut } from "./writeOut.ts";
@@ -20,6 +23,8 @@ export interface ChartOptions {
   readonly angles?: string;
   readonly json?: boolean;
   readonly svg?: string;
+  readonly pdf?: string;
+  readonly paper?: string;
 }
 
 /**
@@ -33,12 +38,17 @@ export async function runChart(path: string, options: ChartOptions): Promise<num
     const title = `Return flange chart of ${chart.brake}`;
     await writeOut(options.svg, writeSvg(drawFlangeChart(chart, job.units), { title, enlargement: 2 }));
   }
+  if (options.pdf !== undefined) {
+    const pages = chartPages(chart, job.units, paperOption(options.paper, job.units));
+    await writeOut(options.pdf, await writePdf(pages, `Return flange chart of ${chart.brake}`));
+  }
   if (options.json) {
     process.stdout.write(`${JSON.stringify(chart, null, 2)}\n`);
     return 0;
   }
   const lines = chartLines(chart, job.units, inkFor(process.stdout, process.env));
   if (options.svg !== undefined) lines.push("", `Drawn at twice its size: ${options.svg}`);
+  if (options.pdf !== undefined) lines.push("", `To print and hang up: ${options.pdf}`);
   process.stdout.write(`${lines.join("\n")}\n`);
   return 0;
 }
@@ -48,7 +58,7 @@ export function chartLines(chart: FlangeChart, units: LengthUnit, ink: Ink): str
   const headings = [`web, ${units}`, ...chart.curves.map(({ angle }) => `at ${angleWords(angle)}`)];
   const rows = chart.webs.map((web, i) => [
     formatLength(web, units),
-    ...chart.curves.map(({ row }) => limitText(row[i] ?? null, chart.mostFlange, units)),
+    ...chart.curves.map(({ row }) => limitWords(row[i] ?? null, chart.mostFlange, units)),
   ]);
   const own = chart.part.map(
     ({ flat, web, flange, angle }) =>
@@ -66,14 +76,6 @@ export function chartLines(chart: FlangeChart, units: LengthUnit, ink: Ink): str
     "",
     ink.faint(CAUTIONS),
   ];
-}
-
-/** Rounded down, so that the figure can be bent: a 64th, or a tenth of a millimetre. */
-function limitText(flange: Mm | null, most: Mm, units: LengthUnit): string {
-  if (flange === null) return "none";
-  if (flange >= most) return "any";
-  const grain = units === "in" ? MM_PER_INCH / 64 : 0.1;
-  return formatLength(Math.floor(flange / grain + 1e-9) * grain, units);
 }
 
 function anglesOf(written: string | undefined): readonly number[] {

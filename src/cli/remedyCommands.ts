@@ -29,7 +29,9 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     )
     .argument("<JOB>", "job file, or - for standard input")
     .option("--angles <LIST>", "bend angles apart by commas, 60,90,120 if not given")
-    .option("--svg <FILE>", "draw the chart into FILE, to hang beside the brake")
+    .option("--svg <FILE>", "draw the chart into FILE")
+    .option("--pdf <FILE>", "picture and table on a page to print and hang beside the brake")
+    .option("--paper <SIZE>", "a4 or letter; by the job's unit if not given")
     .option("--json", "print the chart as one JSON object, lengths in mm")
     .action(async (path: string, options: ChartOptions) => {
       finish(await (await import("./chart.ts")).runChart(path, options));

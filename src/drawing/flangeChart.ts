@@ -55,12 +55,22 @@ function grid(widest: Mm, tallest: Mm, units: LengthUnit): Mark[] {
   const marks: Mark[] = [];
   for (let i = 0; i * step <= widest + 1e-6; i++) {
     const x = i * step;
-    marks.push({ kind: "line", layer: i === 0 ? "cut" : "frame", from: { x, y: 0 }, to: { x, y: tallest } });
+    marks.push({
+      kind: "line",
+      layer: i === 0 ? "cut" : "dimension",
+      from: { x, y: 0 },
+      to: { x, y: tallest },
+    });
     if (i % 2 === 0) marks.push(text({ x, y: -1.4 * TEXT_MM }, formatLength(x, units), "middle"));
   }
   for (let i = 0; i * step <= tallest + 1e-6; i++) {
     const y = i * step;
-    marks.push({ kind: "line", layer: i === 0 ? "cut" : "frame", from: { x: 0, y }, to: { x: widest, y } });
+    marks.push({
+      kind: "line",
+      layer: i === 0 ? "cut" : "dimension",
+      from: { x: 0, y },
+      to: { x: widest, y },
+    });
     if (i % 2 === 0 && i > 0) {
       marks.push(text({ x: -0.6 * TEXT_MM, y: y - 0.35 * TEXT_MM }, formatLength(y, units), "end"));
     }

@@ -66,6 +66,23 @@ describe("noseroom chart", () => {
     expect(readFileSync(svg, "utf8")).toContain("Longest return flange on 24 in finger brake");
   });
 
+  it("lays picture and table on a page to print", async () => {
+    const pdf = join(folder, "chart.pdf");
+    const { status, out } = await noseroom([
+      "chart",
+      finger,
+      "--pdf",
+      pdf,
+      "--angles",
+      "90",
+      "--paper",
+      "a4",
+    ]);
+    expect(status).toBe(0);
+    expect(out).toContain(`To print and hang up: ${pdf}`);
+    expect(readFileSync(pdf).subarray(0, 5).toString("latin1")).toBe("%PDF-");
+  });
+
   it("prints the limits as JSON in mm, and refuses angles that are none", async () => {
     const { out } = await noseroom(["chart", finger, "--json", "--angles", "90"]);
     const chart = JSON.parse(out);

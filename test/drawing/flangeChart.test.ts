@@ -2,7 +2,10 @@
  * The return flange chart as marks: curves where the data say, the part's dot, a window that holds it all.
  */
 import { describe, expect, it } from "vitest";
+import { chartPages } from "../../src/drawing/chartPage.ts";
 import { drawFlangeChart } from "../../src/drawing/flangeChart.ts";
+import { limitWords } from "../../src/drawing/flangeLimitWords.ts";
+import { A4 } from "../../src/drawing/pageSize.ts";
 import type { FlangeChart } from "../../src/job/flangeChart.ts";
 
 const chart: FlangeChart = {
@@ -77,5 +80,28 @@ describe("drawFlangeChart", () => {
     expect(words).toContain("web, outside, mm");
     expect(words).toContain("return flange, outside, mm");
     expect(words).toContain("90°");
+  });
+});
+
+describe("the chart on paper", () => {
+  it("is one page with the picture whole on it and a row for every web", () => {
+    const pages = chartPages(chart, "mm", A4);
+    expect(pages).toHaveLength(1);
+    const [picture] = pages[0]!.placed;
+    const { min, max } = picture!.drawing.window;
+    expect(picture!.at.x).toBeGreaterThan(0);
+    expect(picture!.at.x + (max.x - min.x) * picture!.scale).toBeLessThan(A4.widthMm);
+    const words = pages[0]!.placed.flatMap(({ drawing }) =>
+      drawing.marks.flatMap((mark) => (mark.kind === "text" ? [mark.words] : [])),
+    );
+    for (const cell of ["Web, mm", "Flange at 90°, mm", "10", "8", "18", "28"]) expect(words).toContain(cell);
+  });
+
+  it("rounds limits down, and tells none from any", () => {
+    expect(limitWords(7.89, 60, "mm")).toBe("7.8");
+    // 7.6 mm is 19.15 sixty-fourths.
+    expect(limitWords(7.6, 60, "in")).toBe("19/64");
+    expect(limitWords(null, 60, "in")).toBe("none");
+    expect(limitWords(60, 60, "in")).toBe("any");
   });
 });
