@@ -18,6 +18,7 @@ import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { table } from "./table.ts";
+import { type TemplateOptions, writeTemplates } from "./template.ts";
 
 /** Decimal, nearest 64th, and what that rounding adds (+) or takes (−) in the user's unit. */
 function figures(lengthMm: number, units: LengthUnit): string[] {
@@ -65,11 +66,15 @@ export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
   ];
 }
 
+export interface BlankOptions extends TemplateOptions {
+  readonly svg?: string;
+}
+
 /**
  * Runs the command and gives its exit status; a part that does not fold still has a blank.
  * @throws Refusal for input that cannot be worked with
  */
-export async function runBlank(path: string, options: { readonly svg?: string }): Promise<number> {
+export async function runBlank(path: string, options: BlankOptions): Promise<number> {
   const job = await openJob(path);
   const answer = await answerJob(job);
   const lines = blankLines(job, answer, inkFor(process.stdout, process.env));
@@ -81,6 +86,8 @@ export async function runBlank(path: string, options: { readonly svg?: string })
     }
     lines.push("", `Drawn at true size: ${options.svg}`);
   }
+  const templates = await writeTemplates(job, answer, options);
+  if (templates.length > 0) lines.push("", ...templates);
   process.stdout.write(`${lines.join("\n")}\n`);
   return 0;
 }

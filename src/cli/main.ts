@@ -4,7 +4,9 @@
  */
 import { isMainThread } from "node:worker_threads";
 import { Command, CommanderError } from "commander";
+import type { BlankOptions } from "./blank.ts";
 import { MANUAL, PURPOSE } from "./manual.ts";
+import { addPaperCommands } from "./paperCommands.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { addRemedyCommands } from "./remedyCommands.ts";
 
@@ -56,7 +58,10 @@ function commandLine(finish: (status: number) => void): Command {
     .description("Prints the developed width and, from one edge, the bend tangent lines and sight lines.")
     .argument("<JOB>", "job file, or - for standard input")
     .option("--svg <FILE>", "draw the blank at true size into FILE")
-    .action(async (path: string, options: { svg?: string }) => {
+    .option("--pdf <FILE>", "full-size template on pages of paper")
+    .option("--paper <SIZE>", "a4 or letter; letter for a job in inches if not given")
+    .option("--dxf <FILE>", "DXF in millimetres, for a cutter")
+    .action(async (path: string, options: BlankOptions) => {
       finish(await (await import("./blank.ts")).runBlank(path, options));
     });
   program
@@ -69,6 +74,7 @@ function commandLine(finish: (status: number) => void): Command {
       finish(await (await import("./example.ts")).runExample(name, options));
     });
   addRemedyCommands(program, finish);
+  addPaperCommands(program, finish);
   return program;
 }
 
