@@ -1,5 +1,10 @@
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  test: { include: ["test/**/*.test.ts"], testTimeout: 120_000, hookTimeout: 120_000 },
+  test: {
+    include: ["test/**/*.test.ts"],
+    globalSetup: ["test/page/unpackBrowser.ts"],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+  },
 });

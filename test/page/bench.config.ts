@@ -4,5 +4,11 @@
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  test: { include: ["test/page/bench.ts"], testTimeout: 120_000, hookTimeout: 120_000, silent: false },
+  test: {
+    include: ["test/page/bench.ts"],
+    globalSetup: ["test/page/unpackBrowser.ts"],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    silent: false,
+  },
 });

@@ -74,11 +74,17 @@ async function dragLeaf(page: Page): Promise<void> {
   await page.keyboard.press("Home");
   await until(() => words(page.locator(".leaf output")), /^0°$/);
   const label = await page.getByRole("button", { name: /^Flat 2 is / }).boundingBox();
-  const canvas = await page.locator(".canvas-box canvas").nth(1).boundingBox();
-  if (label === null || canvas === null) throw new Error("the drawing is not open");
-  // The dimension stands 20 points off its flat; with the leaf at rest that is straight below or above.
-  const start = { x: label.x + label.width / 2, y: label.y + label.height / 2 + 20 };
-  await page.mouse.move(start.x, start.y);
+  if (label === null) throw new Error("the drawing is not open");
+  // The dimension stands off its flat, above or below while the leaf is at rest; the pointer tells where it takes hold.
+  const canvas = page.locator(".canvas-box canvas").nth(1);
+  const x = label.x + label.width / 2;
+  const middle = label.y + label.height / 2;
+  let start = { x, y: middle };
+  for (const off of [20, -20, 46, -46, 72]) {
+    start = { x, y: middle + off };
+    await page.mouse.move(start.x, start.y);
+    if ((await canvas.evaluate((element) => element.style.cursor)) === "grab") break;
+  }
   await page.mouse.down();
   for (let i = 1; i <= 12; i++) {
     await page.mouse.move(start.x - i * 22, start.y - 26 * i + (i * i) / 2);

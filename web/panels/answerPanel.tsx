@@ -22,7 +22,7 @@ export function AnswerPanel() {
   const tightest = !bad && !failed && answer?.verdict === "clear" ? tightestStep(answer) : undefined;
   const spare =
     job && tightest?.clearance != null
-      ? `${lengthWords(tightest.clearance, job.units)} to spare at bend ${tightest.bend}, the least.`
+      ? `${lengthWords(tightest.clearance, job.units)} to spare at bend ${tightest.bend}.`
       : null;
   const way = !bad && !failed && answer?.verdict === "hits" ? standing.ways?.[0]?.sentence : null;
   return (

@@ -4,7 +4,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { asTyped, echo, lengthLabel, readMm } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
-import type { FlatLabel } from "../stage/stage.ts";
+import type { FlatLabel } from "../stage/labels.ts";
 
 /** A dimension as it stands on the drawing: the person's own words where they can be read. */
 function dimensionWords(value: unknown, units: "mm" | "in"): string {

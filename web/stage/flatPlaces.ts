@@ -5,6 +5,7 @@
 
 import { slideAt } from "../../src/motion/swing.ts";
 import { type Chain, formedJoints } from "../../src/part/chain.ts";
+import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import type { StepPose } from "./stepPose.ts";
@@ -77,4 +78,21 @@ export function flatPlaces(pose: StepPose, leafDeg: number): readonly FlatPlace[
     ...mirrored.map((place) => ({ flat: place.flat, from: inThroat(place.from), to: inThroat(place.to) })),
     ...moving.map((place) => ({ flat: place.flat, from: onLeaf(place.from), to: onLeaf(place.to) })),
   ];
+}
+
+/** Each flat as a body of the sheet's thickness, outward from the bend being made; the bends between are left out. */
+export function flatBodies(
+  pose: StepPose,
+  leafDeg: number,
+): { readonly clamped: readonly Outline[]; readonly moving: readonly Outline[] } {
+  const half = pose.seat.thicknessMm / 2;
+  const bodies = flatPlaces(pose, leafDeg).map(({ from, to }): Outline => {
+    const run = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    const off = { x: (-(to.y - from.y) / run) * half, y: ((to.x - from.x) / run) * half };
+    const at = (p: Point, side: 1 | -1): Point => ({ x: p.x + side * off.x, y: p.y + side * off.y });
+    const corners = [at(from, -1), at(to, -1), at(to, 1), at(from, 1)];
+    return { edges: corners.map((p, i) => ({ kind: "line", from: p, to: corners[(i + 1) % 4]! })) };
+  });
+  const count = pose.seat.clampedChain.joints + 1;
+  return { clamped: bodies.slice(0, count), moving: bodies.slice(count) };
 }

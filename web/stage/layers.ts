@@ -7,8 +7,10 @@ import { labelPoint } from "../../src/drawing/labelPoint.ts";
 import { lengthWords } from "../../src/drawing/lengthWords.ts";
 import { contactWords } from "../../src/drawing/stepWords.ts";
 import { sweptBand } from "../../src/drawing/sweptBand.ts";
+import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { type Camera, inSection, onCanvas } from "./camera.ts";
+import { flatBodies } from "./flatPlaces.ts";
 import type { Ink } from "./ink.ts";
 import { type BodyStyle, bodyItem, crossItem, dimensionItem, pathOf, type Scope, wordsItem } from "./pen.ts";
 import { heldDeg, leafAtDeg, type StepPose, sheetAtDeg, sweepOf } from "./stepPose.ts";
@@ -96,7 +98,7 @@ export function paintSheet(
   return path;
 }
 
-/** Where sheet and brake would have to share the same room, hatched in the signal colour. Areas in mm². */
+/** Where metal would have to share its room with other metal, hatched in the signal colour. Areas in mm². */
 export function paintOverlap(
   scope: Scope,
   camera: Camera,
@@ -104,29 +106,38 @@ export function paintOverlap(
   leafDeg: number,
   ink: Ink,
 ): number {
-  const sheet = pathOf(scope, camera, sheetAtDeg(pose, leafDeg));
-  const leaf = leafAtDeg(pose, leafDeg);
-  const bodies = [...pose.atRest.clamp, ...pose.atRest.frame, pose.atRest.bed, leaf];
+  const view = scope.view.bounds;
+  const style = {
+    fill: ink.paper,
+    line: ink.signal,
+    width: 2,
+    hatch: ink.signal,
+    hatchAngleDeg: 60,
+    hatchSpacing: 4,
+  };
   let areaMm2 = 0;
-  for (const body of bodies) {
-    const path = pathOf(scope, camera, body);
-    const shared = sheet.intersect(path, { insert: false }) as paper.PathItem & { area: number };
-    path.remove();
+  const share = (a: Outline, b: Outline) => {
+    const [one, other] = [pathOf(scope, camera, a), pathOf(scope, camera, b)];
+    const shared = one.intersect(other, { insert: false }) as paper.PathItem & { area: number };
+    one.remove();
+    other.remove();
     const area = Math.abs(shared.area) / camera.scale ** 2;
     // Faces that touch by design share a sliver of rounding only.
-    if (area < 0.01) continue;
+    if (area < 0.01) return;
     areaMm2 += area;
-    const style = {
-      fill: ink.paper,
-      line: ink.signal,
-      width: 2,
-      hatch: ink.signal,
-      hatchAngleDeg: 60,
-      hatchSpacing: 4,
-    };
-    scope.project.activeLayer.addChild(bodyItem(scope, shared, style, scope.view.bounds));
-  }
-  sheet.remove();
+    scope.project.activeLayer.addChild(bodyItem(scope, shared, style, view));
+  };
+  const sheet = sheetAtDeg(pose, leafDeg);
+  const bodies = [...pose.atRest.clamp, ...pose.atRest.frame, pose.atRest.bed, leafAtDeg(pose, leafDeg)];
+  for (const body of bodies) share(sheet, body);
+  if (pose.step.contact?.member !== "part") return areaMm2;
+  const { clamped, moving } = flatBodies(pose, leafDeg);
+  clamped.forEach((still, i) => {
+    moving.forEach((swung, k) => {
+      // The two flats beside the bend being made belong together.
+      if (i > 0 || k > 0) share(still, swung);
+    });
+  });
   return areaMm2;
 }
 

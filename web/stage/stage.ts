@@ -8,16 +8,11 @@ import type { Point } from "../../src/plane/point.ts";
 import { type Camera, fitted, inSection, onCanvas, shifted, type Window, zoomed } from "./camera.ts";
 import { flatPlaces } from "./flatPlaces.ts";
 import { type Ink, inkOf } from "./ink.ts";
+import { awayFrom, type FlatLabel, placedLabels } from "./labels.ts";
 import { paintFinding, paintLeaf, paintOverlap, paintSheet, paintStanding } from "./layers.ts";
 import type { Scope } from "./pen.ts";
 import { paintScale } from "./scaleRule.ts";
 import { heldDeg, type StepPose, sweepOf } from "./stepPose.ts";
-
-export interface FlatLabel {
-  readonly flat: number;
-  readonly x: number;
-  readonly y: number;
-}
 
 /** What a frame looked like, for the words and labels around the canvas. */
 export interface Frame {
@@ -27,8 +22,6 @@ export interface Frame {
   /** Shared area past a contact, in mm². */
   readonly overlapMm2: number;
 }
-
-const LABEL_OFF = 20;
 
 export class Stage {
   private readonly back: Scope;
@@ -208,26 +201,16 @@ export class Stage {
 
   private labelsAt(pose: StepPose, leafDeg: number): readonly FlatLabel[] {
     const { width, height } = this.size();
-    const places = flatPlaces(pose, leafDeg);
     const clampedCount = pose.seat.clampedChain.joints + 1;
-    return places.flatMap((place, i) => {
-      const a = onCanvas(this.camera, place.from);
-      const b = onCanvas(this.camera, place.to);
-      const run = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-      // Clamped flats carry their label below the bed side, moving ones on the leaf's side.
-      const side = i < clampedCount ? 1 : -1;
-      const off = { x: (side * (b.y - a.y) * LABEL_OFF) / run, y: (side * (a.x - b.x) * LABEL_OFF) / run };
-      const label = { flat: place.flat, x: (a.x + b.x) / 2 - off.x, y: (a.y + b.y) / 2 - off.y };
-      const seen = label.x > 10 && label.x < width - 10 && label.y > 10 && label.y < height - 10;
-      return seen ? [label] : [];
-    });
+    const lines = flatPlaces(pose, leafDeg).map((place, i) => ({
+      flat: place.flat,
+      from: onCanvas(this.camera, place.from),
+      to: onCanvas(this.camera, place.to),
+      // The side away from bed and leaf is the freer one.
+      side: i < clampedCount ? (1 as const) : (-1 as const),
+    }));
+    return placedLabels(lines, width, height);
   }
-}
-
-function awayFrom(p: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const share = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy);
 }
 
 /** All the sheet passes over, and enough of the nose to tell the brake. */

@@ -19,12 +19,31 @@ interface Post {
   onmessage: ((event: MessageEvent<Question>) => void) | null;
 }
 
+const NEWS_EVERY_MS = 250;
 const post = self as unknown as Post;
 
 /** The brake of another job, or nothing where that job can't be read. */
 function brakeOf(text: string): JobFile["brake"][] {
   const read = readJob(text);
   return read.ok ? [read.file.brake] : [];
+}
+
+/** Tells the page now and then how far a long search is; the page stops it by ending this worker. */
+function watchFor(id: number) {
+  let lastMs = performance.now();
+  return {
+    progress(fraction: number) {
+      const nowMs = performance.now();
+      if (nowMs - lastMs < NEWS_EVERY_MS) return;
+      lastMs = nowMs;
+      post.postMessage({
+        id,
+        kind: "progress",
+        words: `Looking through the orders, ${Math.round(fraction * 100)} % done.`,
+      });
+    },
+    stopped: () => false,
+  };
 }
 
 function answer(question: Question): Reply {
@@ -42,7 +61,7 @@ function answer(question: Question): Reply {
     }));
     return { id, kind: "problems", problems };
   }
-  const answered = check(read.job);
+  const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
   if (question.kind === "blank") {
     const drawing = drawBlank(read.job, answered);
