@@ -1,7 +1,8 @@
 /**
- * The commands for what to do when a part does not fold: ways, chart and fit, as the command line offers them.
+ * The commands for what to do when a part does not fold: ways, chart, fit and bar, as the command line offers them.
  */
 import type { Command } from "commander";
+import type { BarOptions } from "./bar.ts";
 import type { ChartOptions } from "./chart.ts";
 import type { WaysOptions } from "./ways.ts";
 
@@ -44,5 +45,21 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .option("--json", "print the table as one JSON object, lengths in mm")
     .action(async (path: string, options: { json?: boolean }) => {
       finish(await (await import("./fit.ts")).runFit(path, options));
+    });
+  program
+    .command("bar")
+    .summary("design a narrow brake with a clamp bar to be made, with plans to print")
+    .description(
+      "Designs a shop-made narrow brake for a job's part, or for the parts of a shop file that no brake makes.",
+    )
+    .argument("<FILE>", "job or shop file, or - for standard input")
+    .option("--pdf <FILE>", "write the plans: drawing, cut list, hardware, checks, order of making")
+    .option("--paper <SIZE>", "a4 or letter; by the file's unit if not given")
+    .option("--dxf <FILE>", "draw the brake at true size as DXF")
+    .option("--svg <FILE>", "draw the brake at true size as SVG")
+    .option("--job <FILE>", "write a job with the first part on the made brake")
+    .option("--json", "print the design as one JSON object, lengths in mm")
+    .action(async (path: string, options: BarOptions) => {
+      finish(await (await import("./bar.ts")).runBar(path, options));
     });
 }

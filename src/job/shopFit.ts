@@ -10,8 +10,8 @@ import { problemSentence } from "./problem.ts";
 import { jobOf } from "./readJob.ts";
 import { jobFileOf } from "./readShop.ts";
 import type { JobFile } from "./schema.ts";
+import { barForParts } from "./shopBar.ts";
 import type { ShopFile } from "./shopFile.ts";
-import { type ShopMadeBar, shopMadeBar } from "./shopMadeBar.ts";
 
 /** One part on one brake. */
 export interface FitCell {
@@ -107,37 +107,24 @@ function worstStep({ order }: Answer): StepAnswer | undefined {
   return measured.toSorted((a, b) => (a.clearance ?? 0) - (b.clearance ?? 0))[0];
 }
 
-/** One bar for all of these parts, or for as many as it can make, taken one by one. */
 function barFor(shop: ShopFile, unmade: readonly number[]): ShopBar | null {
-  const [anyBrake] = shop.brakes;
-  if (unmade.length === 0 || unmade.length > MOST_FOR_BAR || !anyBrake) return null;
-  const fileOf = (part: number) => jobFileOf(shop, shop.parts[part]!, anyBrake);
-  const barOf = (parts: readonly number[]) => {
-    const bar = shopMadeBar(parts.map(fileOf));
-    return bar?.brake ? told(bar, bar.brake, parts) : null;
-  };
-  const all = barOf(unmade);
-  if (all || unmade.length === 1) return all;
-  return unmade.reduce<ShopBar | null>(
-    (best, part) => barOf(best === null ? [part] : [...best.makes, part]) ?? best,
-    null,
-  );
-}
-
-function told(
-  { design, limits }: ShopMadeBar,
-  brake: JobFile["brake"],
-  makes: readonly number[],
-): ShopBar | null {
-  if (design.plan === null) return null;
-  const { thinnestMm, thickestMm, stockInsideMm } = design.window;
+  if (unmade.length > MOST_FOR_BAR) return null;
+  const found = barForParts(unmadeFiles(shop, unmade));
+  const plan = found?.bar.design.plan;
+  if (!found || !plan) return null;
+  const { thinnestMm, thickestMm, stockInsideMm } = found.bar.design.window;
   return {
     thinnest: thinnestMm,
     thickest: thickestMm,
     stock: stockInsideMm,
-    overhang: limits.overhangMm,
-    length: design.plan.bar.lengthMm,
-    makes,
-    brake,
+    overhang: found.bar.limits.overhangMm,
+    length: plan.bar.lengthMm,
+    makes: found.makes.map((i) => unmade[i]!),
+    brake: found.brake,
   };
+}
+
+/** Jobs of the parts that no brake makes, each on the shop's first brake. */
+export function unmadeFiles(shop: ShopFile, unmade: readonly number[]): JobFile[] {
+  return unmade.map((part) => jobFileOf(shop, shop.parts[part]!, shop.brakes[0]!));
 }

@@ -15,6 +15,7 @@ import type { Deg, Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
+import { writtenLength } from "./writtenLength.ts";
 
 type BrakeFile = JobFile["brake"];
 
@@ -101,10 +102,12 @@ function proved(
 ): Pick<ShopMadeBar, "brake" | "outcomes"> {
   const none = { brake: null, outcomes: [] };
   if (!design.feasible) return none;
-  const brake = brakeFileOf(madeBrake(design));
-  const outcomes = trialsOn(files, () => brake)?.map((trial, i) => outcomeOf(trial, jobs[i]?.marginMm ?? 0));
+  const made = madeBrake(design);
+  const outcomes = trialsOn(files, (units) => brakeFileOf(made, units))?.map((trial, i) =>
+    outcomeOf(trial, jobs[i]?.marginMm ?? 0),
+  );
   if (!outcomes || outcomes.some((outcome) => outcome.verdict === "hits")) return none;
-  return { brake, outcomes };
+  return { brake: brakeFileOf(made, design.requirements.units), outcomes };
 }
 
 function trialsOn(files: readonly JobFile[], brakeIn: (units: LengthUnit) => BrakeFile): Trial[] | undefined {
@@ -173,29 +176,25 @@ function barBrake(bar: BarTrial, units: LengthUnit): BrakeFile {
   };
 }
 
-/** Lengths of the made brake are in mm: written with their unit they fit a file of either. */
-function brakeFileOf(made: MadeBrake): BrakeFile {
-  const { clamp, bed, leaf } = made;
+/** The made brake as a job file of this unit has it: stock sizes as they are called there. */
+function brakeFileOf({ clamp, bed, leaf, ...made }: MadeBrake, units: LengthUnit): BrakeFile {
+  const inUnit = (lengthMm: Mm) => writtenLength(lengthMm, units);
   return {
     name: made.name,
     clamp: {
       type: "bar",
-      thickness: mm(clamp.thickness),
-      depth: mm(clamp.depth),
-      noseRadius: mm(clamp.noseRadius),
+      thickness: inUnit(clamp.thickness),
+      depth: inUnit(clamp.depth),
+      noseRadius: inUnit(clamp.noseRadius),
       noseAngle: clamp.noseAngle,
-      holderBack: mm(clamp.holderBack),
-      holderHeight: mm(clamp.holderHeight),
-      holderDepth: mm(clamp.holderDepth),
+      holderBack: inUnit(clamp.holderBack),
+      holderHeight: inUnit(clamp.holderHeight),
+      holderDepth: inUnit(clamp.holderDepth),
     },
-    bed: { profile: bed.profile.map((corner) => corner.map(mm)) },
-    leaf: { profile: leaf.profile.map((corner) => corner.map(mm)), swing: leaf.swing },
-    lift: mm(made.lift),
+    bed: { profile: bed.profile.map((corner) => corner.map(inUnit)) },
+    leaf: { profile: leaf.profile.map((corner) => corner.map(inUnit)), swing: leaf.swing },
+    lift: inUnit(made.lift),
     openEnds: made.openEnds,
     setback: made.setback,
   };
-}
-
-function mm(lengthMm: Mm): string {
-  return `${Number(lengthMm.toFixed(4))} mm`;
 }

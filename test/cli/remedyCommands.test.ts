@@ -5,6 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readDxf } from "../drawing/readDxf.ts";
 import { EXAMPLES, noseroom, STACK_TRACE } from "./noseroom.ts";
 
 let folder = "";
@@ -130,5 +131,40 @@ describe("noseroom fit", () => {
     const job = await noseroom(["fit", finger]);
     expect(job.status).toBe(2);
     expect(job.err).toContain("noseroomShop");
+  });
+});
+
+describe("noseroom bar", () => {
+  it("designs a brake for the parts that no brake of the shop makes, and the made brake makes them", async () => {
+    const [pdf, dxf, job] = ["plans.pdf", "brake.dxf", "made.json"].map((name) => join(folder, name));
+    const { status, out, err } = await noseroom(["bar", shop, "--pdf", pdf!, "--dxf", dxf!, "--job", job!]);
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toContain("Makes cable trough, sensor-lead trough, wire clip.");
+    expect(out).toMatch(/^ {2}1 {2}clamp bar +3\/16 × /mu);
+    expect(out).toContain("A shop aid and no engineer's approval.");
+    expect(readFileSync(pdf!).subarray(0, 5).toString("latin1")).toBe("%PDF-");
+    const drawn = readDxf(readFileSync(dxf!, "utf8"));
+    expect(drawn.unit).toBe(4);
+    expect(drawn.entities.length).toBeGreaterThan(20);
+    expect(JSON.parse(readFileSync(job!, "utf8")).brake.clamp.thickness).toBe("3/16");
+    expect((await noseroom(["check", job!])).status).toBe(0);
+  });
+
+  it("takes a single job too, and prints the design as JSON", async () => {
+    const { out } = await noseroom(["bar", finger, "--json"]);
+    const { makes, limits, design } = JSON.parse(out);
+    expect(makes).toEqual(["cable trough"]);
+    expect(design.window.thickestMm).toBe(limits.thickestMm);
+    expect(design.feasible).toBe(true);
+  });
+
+  it("says so where no bar helps, and where none is needed", async () => {
+    const none = await noseroom(["bar", join(EXAMPLES, "no-way.json")]);
+    expect(none.status).toBe(1);
+    expect(none.out).toMatch(/^No clamp bar makes it:/u);
+    const easy = JSON.parse(readFileSync(shop, "utf8"));
+    easy.parts = easy.parts.slice(0, 2);
+    const needless = await noseroom(["bar", "-"], { input: JSON.stringify(easy) });
+    expect([needless.status, needless.out]).toEqual([0, "Your brakes make every part: no bar is needed.\n"]);
   });
 });
