@@ -3,6 +3,7 @@
  * reach into the swing, clamps of two pieces with hollow corners. For fast-check, in the keys of the job file, in mm.
  */
 import fc from "fast-check";
+import { atScale } from "../cases/sameJob.ts";
 import type { End, PlainBrake, PlainClamp, State } from "../reference/plainJob.ts";
 import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
 import type { Corner } from "../reference/shape.ts";
@@ -174,6 +175,23 @@ export function roughJobs(mostBends: number): fc.Arbitrary<RandomJob> {
       (brake): RandomJob => ({ ...job, brake: { name: "rough", ...brake } as PlainBrake }),
     ),
   );
+}
+
+/** Rough jobs at odd sizes, sheet from 0.1 to 40 mm, with bends of 1° to 150°. */
+export function oddJobs(mostBends: number): fc.Arbitrary<RandomJob> {
+  return fc
+    .tuple(roughJobs(mostBends), fc.double({ min: -0.7, max: 1.3, noNaN: true }))
+    .map(([{ part, brake, ...rest }, power]) => {
+      const bends = part.bends.map((bend) => {
+        const angle = 1 + (149 / 120) * (bend.angle - 10);
+        return { ...bend, angle, overbend: (angle * bend.overbend) / bend.angle + 1e-9 };
+      });
+      const flats = part.flats.map((length) => Math.max(0.6, 0.7 * length));
+      // Read as flats, the lengths need not make room for the wider bends.
+      const odd = { ...part, dimensions: "flat" as const, bends, flats };
+      const leaf = { ...brake.leaf, swing: 180 };
+      return atScale({ ...rest, part: odd, brake: { ...brake, leaf } }, 10 ** power) as RandomJob;
+    });
 }
 
 /** Which of a job's states is looked at: bends done, bend being made, end clamped. */

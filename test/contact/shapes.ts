@@ -32,7 +32,7 @@ export function blockAt(x0: number, y0: number, x1: number, y1: number, radius =
 /** First contact of a moving body with a fixed one; Infinity where there is none. */
 export function contactOf(A: Features, B: Features, swing: Swing): number {
   const found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
-  return firstContact(A, B, swing, swing.sweepRad, 0, makePairCurve(), new Meeting(), found);
+  return firstContact(A, B, swing, swing.sweepRad, makePairCurve(), new Meeting(), found);
 }
 
 /** Least distance over a swing, with its angle and points. */
