@@ -35,7 +35,8 @@ function edgeGap(convex: Shape, other: Shape): number {
     const [x, y] = [convex[i]!, convex[i + 1]!];
     const [ex, ey] = [convex[j]! - x, convex[j + 1]! - y];
     const length = Math.hypot(ex, ey);
-    if (length === 0) continue;
+    // An edge this short has no direction worth the name.
+    if (length < 1e-6) continue;
     let nearest = Infinity;
     for (let k = 0; k < other.length; k += 2) {
       const out = (ey * (other[k]! - x) - ex * (other[k + 1]! - y)) / length;

@@ -24,15 +24,19 @@ const stretches = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom(1e-6, 1e-4) },
 );
 
-function frames(size: number): fc.Arbitrary<Corner[][]> {
+/** Posts thicker than the sheet: what fits inside it stands nowhere in a shop. */
+function frames(size: number, thickness: number): fc.Arbitrary<Corner[][]> {
   const post = fc
     .record({ x: share(-2, 2), y: share(0.2, 2), wide: spread(0.02, 0.5), high: spread(0.02, 1) })
-    .map(({ x, y, wide, high }): Corner[] => [
-      [x * size, y * size],
-      [(x + wide) * size, y * size],
-      [(x + wide) * size, (y + high) * size],
-      [x * size, (y + high) * size],
-    ]);
+    .map(({ x, y, wide, high }): Corner[] => {
+      const [right, top] = [x * size + wide * size + thickness, y * size + high * size + thickness];
+      return [
+        [x * size, y * size],
+        [right, y * size],
+        [right, top],
+        [x * size, top],
+      ];
+    });
   return fc.array(post, { maxLength: 1 });
 }
 
@@ -80,7 +84,11 @@ export function hardJobs(mostBends: number): fc.Arbitrary<RandomJob> {
         bends: made,
       };
       return fc
-        .record({ clamp: hardClamps(noseRadius, size), sides: hardLeafAndBed(size), frame: frames(size) })
+        .record({
+          clamp: hardClamps(noseRadius, size),
+          sides: hardLeafAndBed(size),
+          frame: frames(size, thickness),
+        })
         .map(({ clamp, sides, frame }): RandomJob => {
           const brake: PlainBrake = {
             clamp,

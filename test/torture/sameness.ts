@@ -16,6 +16,7 @@ import { LENGTH_MM } from "./sampledTruth.ts";
 /** Two ways of writing one job round differently in the last digits, and a graze can feel that. */
 const SAME_RAD = 1e-6;
 const SAME_MM = 1e-6;
+const INSET_MM = 0.01;
 
 /** The same part seen from its other end. */
 export function turnedFile(file: RandomJob): RandomJob {
@@ -69,7 +70,9 @@ export function pointFault(job: Job, step: Step): string | undefined {
     const [points, mm] = [step.clearancePoints, step.clearanceMm];
     if (!points || mm === undefined) return undefined;
     const apart = Math.hypot(points[0].x - points[1].x, points[0].y - points[1].y);
-    return Math.abs(apart - mm) < SAME_MM ? undefined : `points ${apart} apart, clearance ${mm}`;
+    // Faces that overlap within the inset leave nothing, and points that far apart.
+    const most = mm === 0 ? INSET_MM + SAME_MM : SAME_MM;
+    return Math.abs(apart - mm) < most ? undefined : `points ${apart} apart, clearance ${mm}`;
   }
   const { part, brake } = job;
   const scene = sceneAt(part, brake, step.bendsDone, seat.bend, seat.clamped, contact.leafAngleRad);

@@ -1,0 +1,63 @@
+/**
+ * Good texts to begin from, for each reader: the example jobs and the shop, drawings in every shape that is read,
+ * shelves as the page keeps them.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { arc, drawing, line, lwpolyline } from "../page/dxfText.ts";
+import type { ReaderName } from "./readers.ts";
+
+/** Example jobs of a folder, as text. */
+function texts(folder: string): string[] {
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(".json"))
+    .map((name) => readFileSync(`${folder}/${name}`, "utf8"));
+}
+
+const circle = "0\nCIRCLE\n8\n0\n10\n3\n20\n4\n40\n2\n";
+const oldPolyline = `0\nPOLYLINE\n8\n0\n66\n1\n70\n1\n${[
+  [0, 0],
+  [9, 0],
+  [9, 5],
+]
+  .map(([x, y]) => `0\nVERTEX\n8\n0\n10\n${x}\n20\n${y}\n42\n0.1\n`)
+  .join("")}0\nSEQEND\n`;
+
+const drawings = [
+  drawing(4, [
+    lwpolyline(
+      [
+        [100, 50, 0],
+        [144.2, 50, Math.tan(Math.PI / 8)],
+        [145, 50.8, 0],
+        [145, 56, 0],
+        [100, 56, 0],
+      ],
+      true,
+    ),
+  ]),
+  drawing(1, [
+    line(0, 0, 1.9, 0),
+    arc(1.9, 0.1, 0.1, 270, 360),
+    line(2, 1, 2, 0.1),
+    line(2, 1, 0, 1),
+    line(0, 1, 0, 0),
+  ]),
+  drawing(4, [circle]),
+  drawing(6, [oldPolyline]),
+];
+
+/** The seeds of a reader, with `examples` the folder of example jobs. */
+export function seedsOf(reader: ReaderName, examples: string): string[] {
+  const jobs = texts(examples).map((text) => JSON.stringify(JSON.parse(text)));
+  switch (reader) {
+    case "job":
+    case "link":
+      return jobs;
+    case "shop":
+      return texts(`${examples}/shop`).map((text) => JSON.stringify(JSON.parse(text)));
+    case "drawing":
+      return drawings;
+    case "stored":
+      return jobs.map((text, place) => JSON.stringify({ version: 1, place, file: JSON.parse(text) }));
+  }
+}
