@@ -8,6 +8,7 @@ import { type Outcome, outcomeOf } from "../remedy/folds.ts";
 import { type Goal, reaches } from "../remedy/handling.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { forceWarnings } from "./forceWarnings.ts";
 import type { Job } from "./job.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
@@ -60,7 +61,9 @@ export function barToMake(file: JobFile, job: Job, goal: Goal): WayOut[] {
 
 function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefined {
   const read = jobOf(withBrake(file, brake));
-  return read.ok ? outcomeOf(read.job, job.marginMm) : undefined;
+  // Where the part is longer or stronger than the brake is rated for, it is no way out.
+  if (!read.ok || forceWarnings(read.job, (mm) => lengthIn(mm, job.units)).length > 0) return undefined;
+  return outcomeOf(read.job, job.marginMm);
 }
 
 function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFile) {

@@ -5,6 +5,7 @@
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Answer, StepAnswer } from "./answer.ts";
 import { check } from "./check.ts";
+import { forceWarnings } from "./forceWarnings.ts";
 import type { Job } from "./job.ts";
 import { problemSentence } from "./problem.ts";
 import { jobOf } from "./readJob.ts";
@@ -12,10 +13,11 @@ import { jobFileOf } from "./readShop.ts";
 import type { JobFile } from "./schema.ts";
 import { barForParts } from "./shopBar.ts";
 import type { ShopFile } from "./shopFile.ts";
+import { lengthIn } from "./wayWords.ts";
 
 /** One part on one brake. */
 export interface FitCell {
-  /** `unfit`: the brake cannot form this part's radius or angle, whatever the order. */
+  /** `unfit`: longer or stronger than the brake is rated for, or a radius that its nose can't form, whatever the order. */
   readonly verdict: "clear" | "tight" | "hits" | "unfit";
   /** Null where nothing is near, or nothing was measured. */
   readonly clearance: Mm | null;
@@ -65,7 +67,9 @@ export function fitShop(shop: ShopFile): ShopFit {
       const read = jobOf(file, known[b]);
       if (!read.ok) return unfit(read.problems[0] && problemSentence(read.problems[0]));
       known[b] = { file, job: read.job };
-      return cellOf(check(read.job));
+      const { job } = read;
+      const overRating = forceWarnings(job, (mm) => lengthIn(mm, job.units));
+      return overRating.length > 0 ? unfit(overRating.join(" ")) : cellOf(check(job));
     }),
   );
   const unmade = cells.flatMap((row, i) => (row.some(isMade) ? [] : [i]));

@@ -8,14 +8,15 @@ import type { Trial } from "../remedy/change.ts";
 import { folds, Machines, type Outcome, outcomeOf } from "../remedy/folds.ts";
 import { sheetToFold } from "../remedy/sheetToFold.ts";
 import { designNarrowBrake } from "../remedy/shopMade/designNarrowBrake.ts";
-import { type MadeBrake, madeBrake } from "../remedy/shopMade/madeBrake.ts";
+import { madeBrake } from "../remedy/shopMade/madeBrake.ts";
 import type { NarrowBrake } from "../remedy/shopMade/narrowBrake.ts";
+import type { SheetToFold } from "../remedy/shopMade/requirements.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
-import { writtenLength } from "./writtenLength.ts";
+import { writtenAtLeast, writtenLength } from "./writtenLength.ts";
 
 type BrakeFile = JobFile["brake"];
 
@@ -102,12 +103,11 @@ function proved(
 ): Pick<ShopMadeBar, "brake" | "outcomes"> {
   const none = { brake: null, outcomes: [] };
   if (!design.feasible) return none;
-  const made = madeBrake(design);
-  const outcomes = trialsOn(files, (units) => brakeFileOf(made, units))?.map((trial, i) =>
+  const outcomes = trialsOn(files, (units) => brakeFileOf(design, units))?.map((trial, i) =>
     outcomeOf(trial, jobs[i]?.marginMm ?? 0),
   );
   if (!outcomes || outcomes.some((outcome) => outcome.verdict === "hits")) return none;
-  return { brake: brakeFileOf(made, design.requirements.units), outcomes };
+  return { brake: brakeFileOf(design, design.requirements.units), outcomes };
 }
 
 function trialsOn(files: readonly JobFile[], brakeIn: (units: LengthUnit) => BrakeFile): Trial[] | undefined {
@@ -177,7 +177,12 @@ function barBrake(bar: BarTrial, units: LengthUnit): BrakeFile {
 }
 
 /** The made brake as a job file of this unit has it: stock sizes as they are called there. */
-function brakeFileOf({ clamp, bed, leaf, ...made }: MadeBrake, units: LengthUnit): BrakeFile {
+function brakeFileOf(design: NarrowBrake, units: LengthUnit): BrakeFile {
+  const { clamp, bed, leaf, ...made } = madeBrake(design);
+  const { parts } = design.requirements;
+  // Rated for what it was designed for: the sheet that takes the most force, the longest part.
+  const force = ({ metal, thicknessMm }: SheetToFold) => metal.yieldMpa * thicknessMm ** 2;
+  const strongest = parts.reduce((most, part) => (force(part) > force(most) ? part : most));
   const inUnit = (lengthMm: Mm) => writtenLength(lengthMm, units);
   return {
     name: made.name,
@@ -196,5 +201,10 @@ function brakeFileOf({ clamp, bed, leaf, ...made }: MadeBrake, units: LengthUnit
     lift: inUnit(made.lift),
     openEnds: made.openEnds,
     setback: made.setback,
+    rated: {
+      thickness: writtenAtLeast(strongest.thicknessMm, units),
+      length: writtenAtLeast(Math.max(...parts.map(({ lengthMm }) => lengthMm)), units),
+      yield: strongest.metal.yieldMpa,
+    },
   };
 }

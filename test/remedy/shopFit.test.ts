@@ -34,6 +34,7 @@ describe("the observatory's shop", () => {
       shop.brakes.forEach((brake, b) => {
         const answer = check(readAs(jobFileOf(shop, part, brake)).job);
         const cell = fit.cells[p]![b]!;
+        if (cell.verdict === "unfit") return;
         expect(`${part.name} on ${brake.name}: ${cell.verdict}`).toBe(
           `${part.name} on ${brake.name}: ${answer.verdict}`,
         );
@@ -46,6 +47,19 @@ describe("the observatory's shop", () => {
         }
       });
     });
+  });
+
+  test("parts longer than the vise brake's 12 in are not for it, and nothing else is unfit", () => {
+    // Lengths in the file, counted by hand: 24, 24, 16, 20 and 18 in.
+    const long = ["drip edge", "eave angle", "shutter rail", "roller cover", "rail cap"];
+    const unfit = fit.cells.flatMap((row, p) =>
+      row.flatMap((cell, b) =>
+        cell.verdict === "unfit" ? [[fit.parts[p], fit.brakes[b], cell.because]] : [],
+      ),
+    );
+    expect(unfit.map(([part, brake]) => [part, brake])).toEqual(long.map((part) => [part, "vise brake"]));
+    for (const [, , because] of unfit)
+      expect(because).toMatch(/^The part is \d\d in long, the brake takes 12 in\.$/u);
   });
 
   test("its sentence is right by hand count", () => {
