@@ -82,7 +82,8 @@ class Sieve {
   }
 
   unknownKeys(bag: Bag, path: string, known: readonly string[]): void {
-    for (const key of Object.keys(bag)) if (!known.includes(key)) this.drop(`${path}.${key.slice(0, 40)}`);
+    for (const key of Object.keys(bag))
+      if (!known.includes(key)) this.drop(`${path}.${key.replace(/\p{Cc}/gu, " ").slice(0, 40)}`);
   }
 }
 
@@ -252,7 +253,12 @@ export function adopt(value: unknown): Adopted {
   if (!isBag(value))
     return { ok: false, sentence: "That is not a job file: it should be one object with the key noseroom." };
   if (value.noseroom !== 1) {
-    const found = value.noseroom === undefined ? "no such key" : String(value.noseroom).slice(0, 40);
+    const found =
+      value.noseroom === undefined
+        ? "no such key"
+        : String(value.noseroom)
+            .replace(/\p{Cc}/gu, " ")
+            .slice(0, 40);
     return { ok: false, sentence: `This page reads job files with "noseroom": 1; found ${found}.` };
   }
   if (!isBag(value.part) && !isBag(value.brake)) {
