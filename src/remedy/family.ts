@@ -186,7 +186,7 @@ export function grainOf(family: Family, units: LengthUnit): number {
 
 /**
  * The figure at a size of change, and the shop's figures next to it on the safe side, roundest first.
- * @example safeFigures({ base: 20, sign: -1, … }, 3.3, 0.5) // [16.5, 16]
+ * @example safeFigures({ base: 20, sign: -1 }, 3.3, 0.5) // [16.5, 16]
  */
 export function safeFigures(
   { base, sign }: Pick<Family, "base" | "sign">,

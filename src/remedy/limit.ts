@@ -23,7 +23,7 @@ const WIDENING = 2;
 
 /**
  * Size of the smallest passing change found, or undefined.
- * @example smallestPassing({ passes: (a) => a > 3, most: 50, first: 0.25, step: 0.05, tolerance: 0.001 }) // 3.0005, about
+ * @example smallestPassing({ passes: (a) => a > 3, most: 50, first: 0.25, step: 0.05, tolerance: 0.001 }) // 3.00
  */
 export function smallestPassing(search: LimitSearch): number | undefined {
   const { passes, most, first, step, monotone } = search;
@@ -50,7 +50,7 @@ export function smallestPassing(search: LimitSearch): number | undefined {
 
 /**
  * Size up to which everything tried passes, from 0, which is known to pass; `most` where nothing fails.
- * @example largestPassing({ passes: (a) => a < 3, most: 50, first: 0.5, tolerance: 0.001 }) // 2.9995, about
+ * @example largestPassing({ passes: (a) => a < 3, most: 50, first: 0.5, tolerance: 0.001 }) // 3.00
  */
 export function largestPassing(search: Omit<LimitSearch, "monotone" | "step">): number {
   const { passes, most, tolerance } = search;
