@@ -36,8 +36,6 @@ export class ClearanceChecks {
     movingY: 0,
     fixedX: 0,
     fixedY: 0,
-    movingTag: 0,
-    fixedTag: 0,
   };
 
   constructor(private readonly checks: SideChecks) {

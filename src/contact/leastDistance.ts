@@ -25,9 +25,6 @@ export interface DistanceFound {
   movingY: number;
   fixedX: number;
   fixedY: number;
-  /** Tags of the features (features.ts) that are nearest. */
-  movingTag: number;
-  fixedTag: number;
 }
 
 /** Lowers `found` to the least distance between `A` (moving) and `B` (fixed), if that is less than `found.mm`. */
@@ -153,21 +150,7 @@ function take(
   found.movingY = meeting.movingY;
   found.fixedX = meeting.fixedX;
   found.fixedY = meeting.fixedY;
-  found.movingTag = movingTag(meeting);
-  found.fixedTag = fixedTag(meeting);
   return barOf(found.mm, radii, form);
-}
-
-/** Tag of the moving feature of a meeting. */
-export function movingTag(m: Meeting): number {
-  if (m.kind === "edgeOnRound") return m.moving.segTag[m.a]!;
-  return m.kind === "hollowOnRound" ? m.moving.hollowTag[m.a]! : m.moving.roundTag[m.a]!;
-}
-
-/** Tag of the fixed feature of a meeting. */
-export function fixedTag(m: Meeting): number {
-  if (m.kind === "roundOnEdge") return m.fixed.segTag[m.b]!;
-  return m.kind === "roundInHollow" ? m.fixed.hollowTag[m.b]! : m.fixed.roundTag[m.b]!;
 }
 
 /** The lowest point of f between two angles where f′ changes from falling to rising. */

@@ -25,18 +25,9 @@ export class Meeting {
 
   meets(phi: number, c: number, s: number, u: number): boolean {
     if (!cutAllows(this, phi, u)) return false;
-    switch (this.kind) {
-      case "roundOnEdge":
-        return this.roundOnEdge(c, s, u);
-      case "edgeOnRound":
-        return this.edgeOnRound(phi, c, s, u);
-      case "roundOnRound":
-        return this.roundOnRound(c, s, u);
-      case "roundInHollow":
-        return this.roundInHollow(c, s, u);
-      default:
-        return this.hollowOnRound(c, s, u);
-    }
+    if (this.kind === "roundOnEdge") return this.roundOnEdge(c, s, u);
+    if (this.kind === "edgeOnRound") return this.edgeOnRound(phi, c, s, u);
+    return this.arcOnArc(c, s, u);
   }
 
   private roundOnEdge(c: number, s: number, u: number): boolean {
@@ -85,70 +76,39 @@ export class Meeting {
     return true;
   }
 
-  private roundOnRound(c: number, s: number, u: number): boolean {
-    const { moving: A, fixed: B, a, b } = this;
-    const U = A.roundX[a]! + u;
-    const V = A.roundY[a]!;
+  /** Two arcs (or corners) touch on the line through their centres: outside each other, or one inside a hollow. */
+  private arcOnArc(c: number, s: number, u: number): boolean {
+    const { moving: A, fixed: B, a, b, kind } = this;
+    const hollowA = kind === "hollowOnRound";
+    const hollowB = kind === "roundInHollow";
+    const U = (hollowA ? A.hollowX[a]! : A.roundX[a]!) + u;
+    const V = hollowA ? A.hollowY[a]! : A.roundY[a]!;
     const x = U * c - V * s;
     const y = U * s + V * c;
-    let dx = B.roundX[b]! - x;
-    let dy = B.roundY[b]! - y;
-    const d = Math.sqrt(dx * dx + dy * dy);
-    if (d < 1e-12) return false;
-    dx /= d;
-    dy /= d;
-    if (!within(A, a, dx, dy, c, s)) return false;
-    const cone = B.roundCos[b]!;
-    if (cone > -1.5 && -dx * B.roundMx[b]! - dy * B.roundMy[b]! < cone - SPARE) return false;
-    this.movingX = x + dx * A.roundR[a]!;
-    this.movingY = y + dy * A.roundR[a]!;
-    this.fixedX = B.roundX[b]! - dx * B.roundR[b]!;
-    this.fixedY = B.roundY[b]! - dy * B.roundR[b]!;
-    return true;
-  }
-
-  private roundInHollow(c: number, s: number, u: number): boolean {
-    const { moving: A, fixed: B, a, b } = this;
-    const U = A.roundX[a]! + u;
-    const V = A.roundY[a]!;
-    const x = U * c - V * s;
-    const y = U * s + V * c;
-    let dx = x - B.hollowX[b]!;
-    let dy = y - B.hollowY[b]!;
-    const d = Math.sqrt(dx * dx + dy * dy);
-    if (d < 1e-12) return false;
-    dx /= d;
-    dy /= d;
-    if (dx * B.hollowMx[b]! + dy * B.hollowMy[b]! < B.hollowCos[b]! - SPARE) return false;
-    if (!within(A, a, dx, dy, c, s)) return false;
-    this.movingX = x + dx * A.roundR[a]!;
-    this.movingY = y + dy * A.roundR[a]!;
-    this.fixedX = B.hollowX[b]! + dx * B.hollowR[b]!;
-    this.fixedY = B.hollowY[b]! + dy * B.hollowR[b]!;
-    return true;
-  }
-
-  private hollowOnRound(c: number, s: number, u: number): boolean {
-    const { moving: A, fixed: B, a, b } = this;
-    const U = A.hollowX[a]! + u;
-    const V = A.hollowY[a]!;
-    const x = U * c - V * s;
-    const y = U * s + V * c;
-    let dx = B.roundX[b]! - x;
-    let dy = B.roundY[b]! - y;
-    const d = Math.sqrt(dx * dx + dy * dy);
-    if (d < 1e-12) return false;
-    dx /= d;
-    dy /= d;
-    const cone = B.roundCos[b]!;
-    if (cone > -1.5 && dx * B.roundMx[b]! + dy * B.roundMy[b]! < cone - SPARE) return false;
-    const ax = dx * c + dy * s;
-    const ay = dy * c - dx * s;
-    if (ax * A.hollowMx[a]! + ay * A.hollowMy[a]! < A.hollowCos[a]! - SPARE) return false;
-    this.movingX = x + dx * A.hollowR[a]!;
-    this.movingY = y + dy * A.hollowR[a]!;
-    this.fixedX = B.roundX[b]! + dx * B.roundR[b]!;
-    this.fixedY = B.roundY[b]! + dy * B.roundR[b]!;
+    const bx = hollowB ? B.hollowX[b]! : B.roundX[b]!;
+    const by = hollowB ? B.hollowY[b]! : B.roundY[b]!;
+    const apart = Math.sqrt((bx - x) * (bx - x) + (by - y) * (by - y));
+    if (apart < 1e-12) return false;
+    // From the moving centre to its touching point: toward the other centre, away from it inside a fixed hollow.
+    const way = hollowB ? -1 / apart : 1 / apart;
+    const dx = way * (bx - x);
+    const dy = way * (by - y);
+    // From the fixed centre: the same way where one lies inside the other, else against it.
+    const back = kind === "roundOnRound" ? -1 : 1;
+    const coneB = hollowB ? B.hollowCos[b]! : B.roundCos[b]!;
+    const mxB = hollowB ? B.hollowMx[b]! : B.roundMx[b]!;
+    const myB = hollowB ? B.hollowMy[b]! : B.roundMy[b]!;
+    if (coneB > -1.5 && back * (dx * mxB + dy * myB) < coneB - SPARE) return false;
+    if (hollowA) {
+      const inArc = (dx * c + dy * s) * A.hollowMx[a]! + (dy * c - dx * s) * A.hollowMy[a]!;
+      if (inArc < A.hollowCos[a]! - SPARE) return false;
+    } else if (!within(A, a, dx, dy, c, s)) return false;
+    const ra = hollowA ? A.hollowR[a]! : A.roundR[a]!;
+    const rb = back * (hollowB ? B.hollowR[b]! : B.roundR[b]!);
+    this.movingX = x + dx * ra;
+    this.movingY = y + dy * ra;
+    this.fixedX = bx + dx * rb;
+    this.fixedY = by + dy * rb;
     return true;
   }
 }
@@ -180,4 +140,16 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
 export function meetsAtNode(meeting: Meeting, swing: Swing, j: number): boolean {
   const phi = j === swing.steps ? swing.sweepRad : j * swing.stepRad;
   return meeting.meets(phi, swing.cos[j]!, swing.sin[j]!, swing.slide[j]!);
+}
+
+/** Tag of the moving feature of a meeting. */
+export function movingTag(m: Meeting): number {
+  if (m.kind === "edgeOnRound") return m.moving.segTag[m.a]!;
+  return m.kind === "hollowOnRound" ? m.moving.hollowTag[m.a]! : m.moving.roundTag[m.a]!;
+}
+
+/** Tag of the fixed feature of a meeting. */
+export function fixedTag(m: Meeting): number {
+  if (m.kind === "roundOnEdge") return m.fixed.segTag[m.b]!;
+  return m.kind === "roundInHollow" ? m.fixed.hollowTag[m.b]! : m.fixed.roundTag[m.b]!;
 }

@@ -8,21 +8,21 @@ import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
-import { fixedTag, movingTag } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
-import { Meeting } from "./meeting.ts";
+import { fixedTag, Meeting, movingTag } from "./meeting.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
 import { makePairCurve } from "./pairCurve.ts";
 import { FLAT, JOINT, SeatPieces, type Side } from "./seatPieces.ts";
 import { leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SolidBody } from "./solidBody.ts";
 
-export type MemberName = "clamp" | "bed" | "frame" | "leaf" | "part";
+/** What is met: a piece of the brake, or the part's own other side. */
+export type Member = "clamp" | "bed" | "frame" | "leaf" | "part";
 
 /** The first contact seen so far; `tag` names the part's feature (strip.ts), −1 the leaf itself. */
 export interface ContactRecord {
   phiRad: number;
-  member: MemberName;
+  member: Member;
   tag: number;
   /** From the leaf's pivot. */
   x: number;
@@ -40,7 +40,7 @@ export class SideChecks {
   readonly clamp: readonly SolidBody[];
   /** What stands still, and the name of each. */
   readonly fixed: readonly SolidBody[];
-  readonly fixedNames: readonly MemberName[];
+  readonly fixedNames: readonly Member[];
   readonly curve = makePairCurve();
   readonly meeting = new Meeting();
   readonly a: Features;
@@ -130,11 +130,11 @@ export class SideChecks {
     return (formed & ((1 << k) - 1)) === 0 && k <= this.pieces.chainOf(side).joints;
   }
 
-  private atRest(F: Features, body: SolidBody, member: MemberName, record: ContactRecord): void {
+  private atRest(F: Features, body: SolidBody, member: Member, record: ContactRecord): void {
     if (record.phiRad > 0 && sheetOverlapsBody(F, body, this.spot)) this.note(record, 0, member, firstTag(F));
   }
 
-  private note(record: ContactRecord, phiRad: number, member: MemberName, tag: number): void {
+  private note(record: ContactRecord, phiRad: number, member: Member, tag: number): void {
     record.phiRad = phiRad;
     record.member = member;
     record.tag = tag;
@@ -147,7 +147,7 @@ export class SideChecks {
     A: Features,
     B: Features,
     swing: Swing,
-    member: MemberName,
+    member: Member,
     sheet: "moving" | "fixed" | "none",
     record: ContactRecord,
   ): void {

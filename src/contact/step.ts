@@ -12,13 +12,13 @@ import { ClearanceChecks, noClearance } from "./clearance.ts";
 import { type Handling, LoadingChecks, openRoom } from "./loading.ts";
 import { Machine } from "./machine.ts";
 import type { Side } from "./seatPieces.ts";
-import { type MemberName, noContact, SideChecks } from "./sideChecks.ts";
+import { type Member, noContact, SideChecks } from "./sideChecks.ts";
 
 export type Verdict = "clear" | "tight" | "hits";
 
 export interface Contact {
   readonly leafAngleRad: Rad;
-  readonly member: MemberName;
+  readonly member: Member;
   /** The part's feature (strip.ts), −1 where the leaf meets the brake itself. */
   readonly tag: number;
   readonly point: Point;

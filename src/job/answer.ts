@@ -2,12 +2,14 @@
  * The answer to a job, as plain data: what `check --json` prints and the page shows.
  * Lengths in mm, angles in degrees, flats and bends counted from 1.
  */
+import type { Handling } from "../contact/loading.ts";
+import type { Member } from "../contact/sideChecks.ts";
+import type { Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 
-export type Verdict = "clear" | "tight" | "hits";
-export type Handling = "front" | "end" | "blocked";
-export type Member = "clamp" | "bed" | "frame" | "leaf" | "part";
+export type { Handling, Member, Verdict };
+
 export type PointPair = readonly [x: Mm, y: Mm];
 
 export interface ContactAnswer {

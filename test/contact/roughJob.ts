@@ -17,7 +17,7 @@ const pivots = fc
     fc.integer({ min: -12, max: 8 }),
     fc.oneof(
       { weight: 9, arbitrary: fc.nat(24) },
-      { weight: 1, arbitrary: fc.integer({ min: -20, max: -1 }) },
+      { weight: 1, arbitrary: fc.integer({ min: -20, max: -4 }) },
     ),
   )
   .map(([x, y]): [number, number] => [x / 20, y / 20]);

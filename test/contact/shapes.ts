@@ -44,8 +44,6 @@ export function distanceOf(A: Features, B: Features, swing: Swing): DistanceFoun
     movingY: 0,
     fixedX: 0,
     fixedY: 0,
-    movingTag: 0,
-    fixedTag: 0,
   };
   leastDistance(A, B, swing, makePairCurve(), new Meeting(), found);
   return found;
