@@ -65,6 +65,8 @@ const closed = {
   "base-uri": "'none'",
   "form-action": "'none'",
   "object-src": "'none'",
+  "require-trusted-types-for": "'script'",
+  "trusted-types": "noseroom",
 };
 /** The policy of the served page; the server sends it as a header too, with frame-ancestors added. */
 export const servedPolicy = {

@@ -55,6 +55,12 @@ export class Look {
     for (const listener of this.listeners) listener();
   }
 
+  /** Day colours while the page is printed, then the chosen ones again. */
+  showForPaper(printing: boolean): void {
+    if (printing) document.documentElement.dataset.theme = "light";
+    else this.showTheme();
+  }
+
   private showTheme(): void {
     document.documentElement.dataset.theme = this.state.theme;
   }

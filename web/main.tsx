@@ -13,6 +13,7 @@ import { usualUnits } from "./store/locale.ts";
 import { Store } from "./store/store.ts";
 import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
+import { ownScript } from "./worker/ownScript.ts";
 import { Worksheet } from "./worksheet.tsx";
 
 /** The browser's store, or null where it is shut (some browsers shut it for files opened from disk). */
@@ -152,7 +153,7 @@ paint();
 void takeLink();
 
 if (location.protocol.startsWith("http") && "serviceWorker" in navigator) {
-  navigator.serviceWorker.register("offline.js").catch(() => {
+  navigator.serviceWorker.register(ownScript("offline.js")).catch(() => {
     // Without it the page works as long as it is open; nothing to tell.
   });
 }

@@ -7,6 +7,7 @@ import { AnswerPanel, WarningsPanel } from "./panels/answerPanel.tsx";
 import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";
 import { ComparePanel } from "./panels/comparePanel.tsx";
+import { Guarded } from "./panels/guarded.tsx";
 import { Head } from "./panels/head.tsx";
 import { JobsPanel } from "./panels/jobsPanel.tsx";
 import { Notices } from "./panels/notices.tsx";
@@ -23,18 +24,34 @@ export function Worksheet() {
       <main class="sheet">
         <div class="front">
           <AnswerPanel />
-          <StagePanel />
+          <Guarded>
+            <StagePanel />
+          </Guarded>
         </div>
         <div class="card">
           <Notices />
           <Welcome />
-          <PartPanel />
-          <BrakePanel />
-          <WarningsPanel />
-          <StepsPanel />
-          <BlankPanel />
-          <WaysPanel />
-          <ComparePanel />
+          <Guarded>
+            <PartPanel />
+          </Guarded>
+          <Guarded>
+            <BrakePanel />
+          </Guarded>
+          <Guarded>
+            <WarningsPanel />
+          </Guarded>
+          <Guarded>
+            <StepsPanel />
+          </Guarded>
+          <Guarded>
+            <BlankPanel />
+          </Guarded>
+          <Guarded>
+            <WaysPanel />
+          </Guarded>
+          <Guarded>
+            <ComparePanel />
+          </Guarded>
           <JobsPanel />
           <footer class="cautions">
             <h2>Take care</h2>

@@ -250,6 +250,16 @@ describe("the rest of the card", () => {
     expect(await page.getByLabel("Flat 5", { exact: true }).inputValue()).toBe("2");
   });
 
+  it("prints dark on white at night too", async () => {
+    await page.emulateMedia({ colorScheme: "dark" });
+    const colour = () => page.evaluate(() => getComputedStyle(document.body).color);
+    const night = await colour();
+    await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+    expect(await colour()).toBe("rgb(23, 25, 28)");
+    await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+    expect(await colour()).toBe(night);
+  });
+
   it("prints as a shop sheet: no handles, all of the card", async () => {
     await page.emulateMedia({ media: "print" });
     for (const gone of [".handles", ".head .row", "#jobs-heading"])

@@ -15,12 +15,15 @@ export function asTyped(text: string): Typed {
   return text;
 }
 
+/** No brake is a kilometre long: what is longer counts as not readable. */
+const LONGEST_MM = 1e6;
+
 /** Millimetres of a typed length or thickness; undefined when it can't be read. */
 export function readMm(value: unknown, kind: Kind, units: LengthUnit): number | undefined {
   if (typeof value !== "number" && typeof value !== "string") return undefined;
-  if (kind === "length") return parseLength(value, units);
-  if (kind === "thickness") return parseThickness(value, units);
-  return undefined;
+  if (kind !== "length" && kind !== "thickness") return undefined;
+  const mm = kind === "length" ? parseLength(value, units) : parseThickness(value, units);
+  return mm !== undefined && Math.abs(mm) <= LONGEST_MM ? mm : undefined;
 }
 
 /** Inches with three decimals, fractions set as the person wrote them. */

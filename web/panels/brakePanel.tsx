@@ -23,6 +23,7 @@ export function BrakePanel() {
   const { store, snapshot } = usePage();
   const { file } = snapshot;
   const { clamp } = file.brake;
+  const guessed = JSON.stringify(clamp) === JSON.stringify(usualClamp(clamp.type, file.units));
   const choose = (type: ClampFile["type"]) => {
     if (type !== clamp.type)
       store.set(["brake", "clamp"], usualClamp(type, file.units), `change the clamp to ${type}`);
@@ -30,7 +31,9 @@ export function BrakePanel() {
   return (
     <section class="panel" aria-labelledby="brake-heading">
       <h2 id="brake-heading">Brake</h2>
-      <p class="hint guess">Guesses until you have measured yours: the guide below shows how.</p>
+      {guessed ? (
+        <p class="hint guess">Figures to start with: measure yours, the guide below shows how.</p>
+      ) : null}
       <div class="fields">
         <Field label="Brake’s name" path={["brake", "name"]} kind="words" wide />
       </div>

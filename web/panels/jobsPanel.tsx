@@ -25,8 +25,8 @@ export function JobsPanel() {
     const reply = await asker.askOnce({ kind: "write", text: fileText(file) }, 3000);
     saveFile(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file));
   };
-  const openFiles = async (files: FileList | null) => {
-    for (const picked of files ?? []) {
+  const openFiles = async (files: readonly File[]) => {
+    for (const picked of files) {
       if (picked.size > LARGEST_FILE) {
         store.say(
           `${picked.name}: the file is larger than 5 MB, so it was not read. Your jobs are untouched.`,
@@ -83,7 +83,8 @@ export function JobsPanel() {
             accept=".json,application/json"
             multiple
             onChange={(event) => {
-              void openFiles(event.currentTarget.files);
+              // The list empties with the field, so the files are taken out of it first.
+              void openFiles([...(event.currentTarget.files ?? [])]);
               event.currentTarget.value = "";
             }}
           />

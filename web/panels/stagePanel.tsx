@@ -61,8 +61,18 @@ export function StagePanel() {
     const media = matchMedia("(prefers-color-scheme: dark)");
     const dark = () => made.readTheme();
     media.addEventListener("change", dark);
+    // Paper is white whatever the light: the drawing is painted anew for it.
+    const onPaper = (printing: boolean) => () => {
+      look.showForPaper(printing);
+      made.readThemeNow();
+    };
+    const [before, after] = [onPaper(true), onPaper(false)];
+    addEventListener("beforeprint", before);
+    addEventListener("afterprint", after);
     return () => {
       media.removeEventListener("change", dark);
+      removeEventListener("beforeprint", before);
+      removeEventListener("afterprint", after);
       play.pause();
       unwire();
       made.close();

@@ -2,13 +2,16 @@
  * Outlines of the engine as paths of paper, and the marks that the drawing is made of: hatch, cross, dimension.
  * The pen knows no sheet metal; everything is laid out in canvas points.
  */
-import type { Outline } from "../../src/plane/outline.ts";
+import type { ArcEdge, Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { type Camera, onCanvas } from "./camera.ts";
 
 export type Scope = paper.PaperScope;
 
-/** An outline as a closed path; arcs stay arcs. */
+/**
+ * An outline as a closed path. Arcs become cubic curves of at most a quarter turn, which stray from the circle by
+ * 0.03 % of its radius at most: less than a point of the canvas.
+ */
 export function pathOf(scope: Scope, camera: Camera, outline: Outline): paper.Path {
   const at = (p: Point) => new scope.Point(onCanvas(camera, p));
   const path = new scope.Path();
@@ -16,25 +19,26 @@ export function pathOf(scope: Scope, camera: Camera, outline: Outline): paper.Pa
   if (first === undefined) return path;
   path.moveTo(at(first.from));
   for (const edge of outline.edges) {
-    if (edge.kind === "line") {
-      path.lineTo(at(edge.to));
-      continue;
-    }
-    // Quarter turns at most, so that three points always say which way the arc runs.
-    const pieces = Math.max(1, Math.ceil(Math.abs(edge.sweepRad) / (Math.PI / 2)));
-    for (let i = 0; i < pieces; i++) {
-      const turn = (share: number) => edge.startRad + (edge.sweepRad * (i + share)) / pieces;
-      const on = (angle: number) =>
-        at({
-          x: edge.center.x + edge.radius * Math.cos(angle),
-          y: edge.center.y + edge.radius * Math.sin(angle),
-        });
-      if (edge.radius * camera.scale < 0.05) path.lineTo(on(turn(1)));
-      else path.arcTo(on(turn(0.5)), on(turn(1)));
-    }
+    if (edge.kind === "line") path.lineTo(at(edge.to));
+    else for (const [a, b, to] of curvesOf(edge)) path.cubicCurveTo(at(a), at(b), at(to));
   }
   path.closePath();
   return path;
+}
+
+/** Handles and end of each curve of an arc: handles of length 4/3·tan(sweep/4)·radius along the tangents. */
+function curvesOf(edge: ArcEdge): (readonly [Point, Point, Point])[] {
+  const count = Math.max(1, Math.ceil(Math.abs(edge.sweepRad) / (Math.PI / 2) - 1e-9));
+  const piece = edge.sweepRad / count;
+  const reach = (4 / 3) * Math.tan(piece / 4);
+  const on = (angle: number, along: number): Point => ({
+    x: edge.center.x + edge.radius * (Math.cos(angle) - along * Math.sin(angle)),
+    y: edge.center.y + edge.radius * (Math.sin(angle) + along * Math.cos(angle)),
+  });
+  return Array.from({ length: count }, (_, i) => {
+    const [from, to] = [edge.startRad + piece * i, edge.startRad + piece * (i + 1)];
+    return [on(from, reach), on(to, -reach), i === count - 1 ? edge.to : on(to, 0)] as const;
+  });
 }
 
 /** Parallel lines over a box, for a section's hatch; `angleDeg` counter-clockwise as on paper. */

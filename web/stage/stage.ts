@@ -100,6 +100,14 @@ export class Stage {
     this.repaint();
   }
 
+  /** The same at once, for a page that is about to be printed. */
+  readThemeNow(): void {
+    this.readTheme();
+    cancelAnimationFrame(this.frameAsked);
+    this.frameAsked = 0;
+    this.paint();
+  }
+
   fit(): void {
     const { width, height } = this.size();
     this.movedByHand = false;
@@ -189,6 +197,9 @@ export class Stage {
       if (this.pulled > held + 0.05) {
         paintLeaf(front, camera, pose, this.pulled, ink, true);
         paintSheet(front, camera, pose, this.pulled, ink, true);
+      }
+      // Pulled past the stop, or in each other's way already at rest.
+      if (pose.stopDeg !== null && (this.pulled > held + 0.05 || pose.stopDeg <= 0)) {
         overlapMm2 = paintOverlap(front, camera, pose, this.pulled, ink);
       }
       paintFinding(front, camera, pose, held, ink, this.hasRoom());

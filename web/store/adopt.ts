@@ -30,6 +30,12 @@ const isBag = (v: unknown): v is Bag => typeof v === "object" && v !== null && !
 const isTyped = (v: unknown): v is Typed =>
   (typeof v === "number" && Number.isFinite(v)) || (typeof v === "string" && v.length <= LONGEST_WORD);
 
+/** A short piece of the file for a sentence, on one line. JSON, since String() would call a toString that the file brings. */
+function shown(value: unknown): string {
+  const text = typeof value === "string" ? value : JSON.stringify(value);
+  return text.replace(/\p{Cc}/gu, " ").slice(0, 40);
+}
+
 /** Notes what is left out while it walks a file. */
 class Sieve {
   readonly leftOut: string[] = [];
@@ -82,8 +88,7 @@ class Sieve {
   }
 
   unknownKeys(bag: Bag, path: string, known: readonly string[]): void {
-    for (const key of Object.keys(bag))
-      if (!known.includes(key)) this.drop(`${path}.${key.replace(/\p{Cc}/gu, " ").slice(0, 40)}`);
+    for (const key of Object.keys(bag)) if (!known.includes(key)) this.drop(`${path}.${shown(key)}`);
   }
 }
 
@@ -253,12 +258,7 @@ export function adopt(value: unknown): Adopted {
   if (!isBag(value))
     return { ok: false, sentence: "That is not a job file: it should be one object with the key noseroom." };
   if (value.noseroom !== 1) {
-    const found =
-      value.noseroom === undefined
-        ? "no such key"
-        : String(value.noseroom)
-            .replace(/\p{Cc}/gu, " ")
-            .slice(0, 40);
+    const found = value.noseroom === undefined ? "no such key" : shown(value.noseroom);
     return { ok: false, sentence: `This page reads job files with "noseroom": 1; found ${found}.` };
   }
   if (!isBag(value.part) && !isBag(value.brake)) {

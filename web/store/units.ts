@@ -12,7 +12,8 @@ const BARE = /^[-\d./ ⁄]+$/;
 export function lengthInUnit(value: Typed, from: LengthUnit, to: LengthUnit): Typed {
   if (typeof value === "string" && !BARE.test(value.trim())) return value;
   const mm = parseLength(value, from);
-  if (mm === undefined || mm === 0) return value;
+  // Past a kilometre it is a slip: it stays as typed, and the reader says so.
+  if (mm === undefined || mm === 0 || Math.abs(mm) > 1e6) return value;
   if (to === "mm") return Number(mm.toFixed(6));
   const fraction = nearestSixtyFourth(mm);
   if (Math.abs(fraction.roundingMm) < 1e-9) {
@@ -24,7 +25,7 @@ export function lengthInUnit(value: Typed, from: LengthUnit, to: LengthUnit): Ty
 
 function corner(value: Typed, from: LengthUnit, to: LengthUnit): Typed {
   const mm = parseLength(value, from);
-  if (mm === undefined) return value;
+  if (mm === undefined || Math.abs(mm) > 1e6) return value;
   return Number((to === "mm" ? mm : mm / MM_PER_INCH).toFixed(6));
 }
 

@@ -4,6 +4,7 @@
  */
 import source from "noseroom:worker";
 import type { Question, Reply } from "./messages.ts";
+import { ownScript } from "./ownScript.ts";
 
 type Unnumbered<T> = T extends Question ? Omit<T, "id"> : never;
 export type Asked = Unnumbered<Question>;
@@ -19,9 +20,9 @@ interface Waiting {
 
 /** Starts a worker, from a file beside the page or from text inside it. */
 function startWorker(): Worker {
-  if ("address" in source) return new Worker(source.address);
+  if ("address" in source) return new Worker(ownScript(source.address));
   const address = URL.createObjectURL(new Blob([source.text], { type: "text/javascript" }));
-  const worker = new Worker(address);
+  const worker = new Worker(ownScript(address));
   URL.revokeObjectURL(address);
   return worker;
 }
