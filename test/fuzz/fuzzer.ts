@@ -6,7 +6,7 @@
 import { Session } from "node:inspector";
 import { chance, Mutator } from "./mutate.ts";
 
-const BATCH = 64;
+const BATCH = 256;
 
 export interface Finding {
   readonly text: string;

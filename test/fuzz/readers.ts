@@ -67,6 +67,11 @@ function holdAdopted(adopted: Adopted): void {
   hold(fileText(again.file) === fileText(adopted.file), "kept, and then changed");
 }
 
+/** A job file opened on the page. */
+export function tryOpened(text: string): void {
+  holdAdopted(watched(() => adoptText(text)));
+}
+
 /** A link: the text as the part behind the #, as what is folded up in a link, and a good link with the text in it. */
 export async function tryLink(text: string): Promise<void> {
   const folded = deflateRawSync(Buffer.from(text)).toString("base64url");
@@ -127,6 +132,7 @@ export const READERS = {
   job: tryJob,
   shop: tryShop,
   drawing: tryDrawing,
+  opened: tryOpened,
   link: tryLink,
   stored: tryStored,
 } as const;

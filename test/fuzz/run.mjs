@@ -1,4 +1,4 @@
-// npm run fuzz -- [job|shop|drawing|link|stored …] [--runs N] [--seconds T] [--seed S]
+// npm run fuzz -- [job|shop|drawing|opened|link|stored …] [--runs N] [--seconds T] [--seed S]
 // Bundles the fuzzer and starts it; findings are kept in dist/fuzz/.
 import { build } from "esbuild";
 

@@ -51,6 +51,7 @@ export function seedsOf(reader: ReaderName, examples: string): string[] {
   const jobs = texts(examples).map((text) => JSON.stringify(JSON.parse(text)));
   switch (reader) {
     case "job":
+    case "opened":
     case "link":
       return jobs;
     case "shop":

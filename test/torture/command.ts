@@ -7,7 +7,7 @@ import { parseArgs } from "node:util";
 import { noTally, runBatch } from "./torture.ts";
 
 const BATCH_JOBS = 50;
-const MOST_DISAGREEMENTS = 20;
+const MOST_DISAGREEMENTS = 50;
 
 const { values } = parseArgs({
   options: {

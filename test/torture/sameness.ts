@@ -79,6 +79,8 @@ export function pointFault(job: Job, step: Step): string | undefined {
   const bodies = { ...scene, bed: [scene.bed], leaf: [scene.leaf], part: [scene.sheet] };
   const onPart = offOutline(contact.point, contact.tag < 0 ? bodies.leaf : bodies.part);
   const onMember = offOutline(contact.point, bodies[contact.member]);
-  if (Math.max(onPart, onMember) < LENGTH_MM) return undefined;
+  // Bodies that overlap at rest already share more than a border: then the point lies somewhere in both.
+  const most = contact.leafAngleRad > 0 ? LENGTH_MM : part.thicknessMm;
+  if (Math.max(onPart, onMember) < most) return undefined;
   return `contact point ${onPart} off its own body and ${onMember} off the ${contact.member}`;
 }
