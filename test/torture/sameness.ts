@@ -70,8 +70,8 @@ export function pointFault(job: Job, step: Step): string | undefined {
     const [points, mm] = [step.clearancePoints, step.clearanceMm];
     if (!points || mm === undefined) return undefined;
     const apart = Math.hypot(points[0].x - points[1].x, points[0].y - points[1].y);
-    // Faces that overlap within the inset leave nothing, and points that far apart.
-    const most = mm === 0 ? INSET_MM + SAME_MM : SAME_MM;
+    // Faces that overlap within the inset of both leave nothing, and points that far apart.
+    const most = mm === 0 ? 2 * INSET_MM + SAME_MM : SAME_MM;
     return Math.abs(apart - mm) < most ? undefined : `points ${apart} apart, clearance ${mm}`;
   }
   const { part, brake } = job;

@@ -94,9 +94,8 @@ function faultOf(
   tally.cases++;
   tally.met += Number((step.contact?.leafAngleRad ?? 0) > 0);
   tally.measured += Number((step.clearanceMm ?? 0) > 0);
-  const simple =
-    pointFault(job, step) ??
-    differs(step, judgeTurned(jobOf(turnedFile(file)), bends, bendsDone, state), "turned end for end");
+  const turned = judgeTurned(jobOf(turnedFile(file)), bends, bendsDone, state);
+  const simple = differs(step, turned, "turned end for end");
   if (simple) return simple;
   const inch = jobOf(inchFile(file));
   const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
@@ -106,6 +105,8 @@ function faultOf(
     tally.passed++;
     return undefined;
   }
+  const point = pointFault(job, step);
+  if (point) return point;
   const sampled = sampledFault(file, state, step);
   // Flattened arcs blur an angle where levers are short: the whole reference looks closer.
   if (sampled && wholeFault(file, state, step, alone).fault) return sampled;
