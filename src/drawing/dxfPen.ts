@@ -1,5 +1,5 @@
 /**
- * A drawing as DXF text (AutoCAD 2000 form, AC1015) in millimetres, for a cutter or any CAD program: lines, arcs, words.
+ * A drawing as DXF text (release 2000 of the format, AC1015) in millimetres, for a cutter or any CAD program: lines, arcs, words.
  * One layer a meaning, named in capitals; the window does not cut anything off. Coordinates to 1e-6 mm.
  */
 import DxfFile from "dxf-writer";

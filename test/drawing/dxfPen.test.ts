@@ -1,6 +1,6 @@
 /**
  * DXF files read back by an independent library (dxf): each line, arc, circle and word on its layer, within
- * 1e-4 mm. Group codes and the version mark AC1015 are those of the published DXF reference for AutoCAD 2000.
+ * 1e-4 mm. Group codes and the version mark AC1015 are those of the published DXF reference, release 2000.
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";

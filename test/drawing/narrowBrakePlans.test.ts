@@ -1,8 +1,7 @@
 /**
- * The printed plans read back: every piece, bolt, check and caution on paper (pdfjs-dist), the drawing as DXF (dxf-parser),
+ * The printed plans read back: every piece, bolt, check and caution on paper (pdfjs-dist), the drawing as DXF (dxf),
  * a tube's outline against the section's own area.
  */
-import DxfParser from "dxf-parser";
 import { describe, expect, test } from "vitest";
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
@@ -13,6 +12,7 @@ import { tubeOutline } from "../../src/drawing/stockView.ts";
 import { designNarrowBrake } from "../../src/remedy/shopMade/designNarrowBrake.ts";
 import { sectionOf } from "../../src/remedy/strength/section.ts";
 import { TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
+import { readDxf } from "./readDxf.ts";
 import { readPdf } from "./readPdf.ts";
 
 describe.each([
@@ -47,15 +47,12 @@ describe.each([
   });
 
   test("the drawing as DXF has the bar's bend-wise length in it", () => {
-    const read = new DxfParser().parseSync(toDxf(drawNarrowBrake(brake)));
-    const entities = (read?.entities ?? []) as unknown as { vertices?: { x: number; y: number }[] }[];
+    const { entities } = readDxf(toDxf(drawNarrowBrake(brake)));
     expect(entities.length).toBeGreaterThan(80);
     const { lengthMm } = brake.plan!.bar;
-    const level = entities.some(({ vertices }) => {
-      const [a, b] = vertices ?? [];
-      return (
-        a !== undefined && b !== undefined && a.y === b.y && Math.abs(Math.abs(a.x - b.x) - lengthMm) < 1e-3
-      );
+    const level = entities.some(({ start, end }) => {
+      if (!start || !end || start.y !== end.y) return false;
+      return Math.abs(Math.abs(start.x - end.x) - lengthMm) < 1e-3;
     });
     expect(level).toBe(true);
   });

@@ -1,5 +1,5 @@
 /**
- * Words on a PDF page. Widths: the published metrics of Helvetica and Helvetica-Bold (Adobe Font Metrics: figure 556,
+ * Words on a PDF page. Widths: the published metrics of Helvetica and Helvetica-Bold (font metrics files: figure 556,
  * space 278, A 667 and 722 of 1000; from memory).
  */
 import fc from "fast-check";
