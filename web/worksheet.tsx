@@ -29,7 +29,6 @@ export function Worksheet() {
           </Guarded>
         </div>
         <div class="card">
-          <Notices />
           <Welcome />
           <Guarded>
             <PartPanel />
@@ -57,6 +56,7 @@ export function Worksheet() {
             <h2>Take care</h2>
             <p>{CAUTIONS}</p>
           </footer>
+          <Notices />
         </div>
       </main>
     </>

@@ -91,6 +91,31 @@ describe("the served page", () => {
     expect(html).not.toMatch(/<style|<script>| on[a-z]+=|style=/);
   });
 
+  it("is refused any markup or script of others by the browser itself", async () => {
+    const page = await visit(browser, DESKTOP, address);
+    const tried = await page.evaluate(() => {
+      const attempt = (act: () => unknown) => {
+        try {
+          act();
+          return "let through";
+        } catch (refusal) {
+          return (refusal as Error).name;
+        }
+      };
+      return [
+        attempt(() => {
+          document.createElement("div").innerHTML = "<b>markup</b>";
+        }),
+        attempt(() => new Worker("data:text/javascript,0")),
+        attempt(() => {
+          document.createElement("script").src = "https://elsewhere.example/x.js";
+        }),
+      ];
+    });
+    expect(tried).toEqual(["TypeError", "TypeError", "TypeError"]);
+    await page.context().close();
+  });
+
   it("serves nothing but its own files", async () => {
     for (const path of ["../package.json", "..%2fpackage.json", "page.js/../../index.mjs", "none.html"]) {
       expect((await fetch(address + path)).status).toBe(404);

@@ -1,6 +1,7 @@
 /**
  * The service worker: keeps the page's own files, so that an installed worksheet opens in a shed without internet.
- * A new build has a new shelf name; the old shelf is cleared once the new one is full. Nothing else is ever kept.
+ * A new build fills a shelf of its own and takes over when the last old page is closed, so that page and worker always
+ * belong together; then the old shelf is cleared. Nothing else is ever kept.
  */
 
 interface WaitingEvent extends Event {
@@ -15,7 +16,6 @@ interface AskingEvent extends Event {
 interface Service {
   addEventListener(kind: "install" | "activate", listener: (event: WaitingEvent) => void): void;
   addEventListener(kind: "fetch", listener: (event: AskingEvent) => void): void;
-  skipWaiting(): Promise<void>;
   readonly clients: { claim(): Promise<void> };
 }
 
@@ -26,7 +26,6 @@ const FILES = ["./", "index.html", "style.css", "page.js", "worker.js", "icon.sv
 async function fill(): Promise<void> {
   const shelf = await caches.open(SHELF);
   await shelf.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
-  await service.skipWaiting();
 }
 
 async function clearOld(): Promise<void> {
