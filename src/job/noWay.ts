@@ -1,11 +1,16 @@
 /**
  * Why no change of one figure helps, told from what stops the bend: for a job that does not fold and has no way out.
  */
+import { meetsItself } from "../remedy/meetsItself.ts";
 import type { Answer } from "./answer.ts";
+import type { Job } from "./job.ts";
 import { degrees } from "./wayWords.ts";
 
 /** @example whyNothingHelps(check(duct)) // "No small change lets it fold: at bend 3 the end of flat 4 …" */
-export function whyNothingHelps({ order }: Answer): string {
+export function whyNothingHelps({ order }: Answer, job: Job): string {
+  if (meetsItself(job)) {
+    return "No brake makes it: the finished part would lie in itself or touch itself. Check flats, angles and turns.";
+  }
   const blocked = order.find(({ verdict }) => verdict === "hits");
   return `No small change lets it fold: ${blocked ? `at bend ${blocked.bend} ${reasonOf(blocked)}` : NO_CHANGE}.`;
 }

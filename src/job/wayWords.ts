@@ -31,7 +31,8 @@ export function orderWords(order: readonly OrderedBend[], bendCount: number): st
   return order
     .map(({ bend, clamped }) => {
       const [first, last] = clamped === "start" ? [1, bend] : [bend + 1, bendCount + 1];
-      const flats = first === last ? `flat ${first}` : `flats ${first} to ${last}`;
+      const between = first + 1 === last ? "and" : "to";
+      const flats = first === last ? `flat ${first}` : `flats ${first} ${between} ${last}`;
       return `bend ${bend} with ${flats} in the throat`;
     })
     .join(", then ");
@@ -111,6 +112,8 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
     case "trimFlat":
     case "widenFlat":
       return `The least that helps is ${exact(Math.abs(figure))}.`;
+    case "leaveOpen":
+      return `The farthest that clears relaxes to ${figure.toFixed(1)}°; the blank stays as it is.`;
     case "lift":
       return `The least that helps is ${exact(figure)}.`;
     case "thinnerBar":

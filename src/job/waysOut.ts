@@ -56,7 +56,7 @@ export function waysOut(
     ways.sort((a, b) => a.cost - b.cost);
   }
   if (ways.length > 0 || answer.verdict === "tight") return ways;
-  return [{ kind: "none", sentence: whyNothingHelps(answer) }];
+  return [{ kind: "none", sentence: whyNothingHelps(answer, job) }];
 }
 
 function situationOf(file: JobFile, job: Job, answer: Answer): Situation {

@@ -7,6 +7,7 @@ import { boxOf } from "../plane/bounding.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Change, Trial } from "./change.ts";
+import { meetsItself } from "./meetsItself.ts";
 
 export type FamilyKind =
   | "lift"
@@ -91,7 +92,9 @@ function settings({ part, brake }: Trial): Family[] {
   return [lift, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - part.thicknessMm)];
 }
 
-function bendsLeftOpen({ part }: Trial): Family[] {
+function bendsLeftOpen(trial: Trial): Family[] {
+  const { part } = trial;
+  if (meetsItself(trial)) return [];
   return part.bends.map(({ angleDeg, overbendDeg }, i) => ({
     kind: "leaveOpen",
     measure: "deg",

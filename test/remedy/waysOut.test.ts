@@ -9,6 +9,7 @@ import { describe, expect, test } from "vitest";
 import { check } from "../../src/job/check.ts";
 import { whyNothingHelps } from "../../src/job/noWay.ts";
 import { applied, waysOut } from "../../src/job/waysOut.ts";
+import { meetsItself } from "../../src/remedy/meetsItself.ts";
 import { enumerate } from "../reference/enumerate.ts";
 import type { PlainJob } from "../reference/plainJob.ts";
 import { randomJobs } from "../reference/randomJob.ts";
@@ -190,13 +191,32 @@ describe("jobs that need no way out, or have none", () => {
     );
   });
 
+  test("a part that would lie in itself is told so, and no bend of it is left to be closed by hand", () => {
+    // Four flats of 40 mm round a square, and a fifth that would have to run through the first.
+    const { file } = example("cable-trough-bar");
+    const bend = { angle: 90, turn: "up" as const };
+    const flats = ["40 mm", "40 mm", "30 mm", "40 mm", "45 mm"];
+    const read = readAs({ ...file, part: { ...file.part, flats, bends: [bend, bend, bend, bend] } });
+    expect(meetsItself(read.job)).toBe(true);
+    expect(meetsItself(example("no-way").job)).toBe(false);
+    const remedies = waysOf(read);
+    expect(remedies.some(({ kind }) => kind === "leaveOpen")).toBe(false);
+    expect(whyNothingHelps(check(read.job), read.job)).toMatch(
+      /^No brake makes it: the finished part would lie in itself/u,
+    );
+  });
+
   test("what stops it is told by its kind", () => {
-    const answer = check(example("cable-trough-finger").job);
+    const { job } = example("cable-trough-finger");
+    const answer = check(job);
     const why = (change: object) =>
-      whyNothingHelps({
-        ...answer,
-        order: answer.order.map((step) => (step.verdict === "hits" ? { ...step, ...change } : step)),
-      });
+      whyNothingHelps(
+        {
+          ...answer,
+          order: answer.order.map((step) => (step.verdict === "hits" ? { ...step, ...change } : step)),
+        },
+        job,
+      );
     const contact = { angle: 40, part: "end of flat 4", member: "part", point: [0, 0] };
     expect(why({ contact })).toMatch(/the end of flat 4 would have to pass through the part itself/u);
     expect(why({})).toMatch(/at bend 2 the end of flat 1 meets the clamp, and no flat/u);

@@ -1,0 +1,18 @@
+/**
+ * Whether the finished part lies in itself or touches itself: then nobody can make it, and no bend can be closed by hand.
+ * The finished section as one outline, its edges tried against each other in closed form (plane/selfCrossing.ts).
+ * Bound: faces nearer than 1e-7 mm count as touching.
+ */
+
+import { sheetAt } from "../motion/scene.ts";
+import { seatFor } from "../motion/seat.ts";
+import { selfCrossing } from "../plane/selfCrossing.ts";
+import type { Trial } from "./change.ts";
+
+/** @example meetsItself({ part: channel, brake }) // false */
+export function meetsItself({ part, brake }: Trial): boolean {
+  if (part.bends.length < 2) return false;
+  const seat = seatFor(part, brake, 0, "start");
+  const others = (1 << part.bends.length) - 2;
+  return selfCrossing(sheetAt(seat, others, seat.angleRad).edges) !== undefined;
+}
