@@ -31,6 +31,8 @@ export interface WayOut {
   /** The figure as it is and as it should be, in mm or degrees; of a flat, by how much it changes. */
   readonly from?: number;
   readonly to?: number;
+  /** Where that is tight: the next round figure from which the job is clear, if it is near. */
+  readonly clearFrom?: number;
   readonly limit?: Limit;
   /** Of a bend left open: how far to swing the leaf, what is left to close, and over what. */
   readonly leftOpen?: { readonly leafTo: Deg; readonly toClose: Deg; readonly filler: Mm | null };

@@ -130,3 +130,10 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
       return undefined;
   }
 }
+
+/** From which figure on the job is clear, where the way told is tight. */
+export function clearWords({ kind, clearFrom }: Way, units: LengthUnit): string | undefined {
+  if (clearFrom === undefined) return undefined;
+  const isAngle = kind === "noseAngle" || kind === "leaveOpen";
+  return `Clear, and not only just, from ${isAngle ? degrees(clearFrom) : lengthIn(Math.abs(clearFrom), units)}.`;
+}

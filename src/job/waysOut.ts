@@ -17,7 +17,7 @@ import { whyNothingHelps } from "./noWay.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import type { FileChange, Remedy, WayOut } from "./wayOut.ts";
-import { limitWords, waySentence } from "./wayWords.ts";
+import { clearWords, limitWords, waySentence } from "./wayWords.ts";
 
 /**
  * The file as it is with the changes of a way out. `job` is what the unchanged file reads as.
@@ -90,7 +90,10 @@ function clampMeasures({ brake: { clamp }, units }: JobFile): ClampMeasures {
 
 function wayOut(job: Job, way: Way): WayOut {
   const leftOpen = leftOpenOf(job, way);
-  const because = limitWords(way, job.units);
+  const reasons = [limitWords(way, job.units), clearWords(way, job.units)].filter(
+    (words) => words !== undefined,
+  );
+  const because = reasons.length === 0 ? undefined : reasons.join(" ");
   return {
     kind: way.kind,
     sentence: waySentence(job, way, leftOpen),
@@ -103,6 +106,7 @@ function wayOut(job: Job, way: Way): WayOut {
     ...(way.index !== undefined && { index: way.index }),
     ...(way.from !== undefined && { from: way.from }),
     ...(way.to !== undefined && { to: way.to }),
+    ...(way.clearFrom !== undefined && { clearFrom: way.clearFrom }),
     ...(way.limit && { limit: way.limit }),
     ...(leftOpen && { leftOpen }),
   };

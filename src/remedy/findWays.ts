@@ -30,6 +30,9 @@ const MOST_OF_A_KIND = 2;
 /** Of two round figures the one with at least this to spare is told: less is not measured in a shop. */
 const SPARE_MM: Mm = 0.1;
 
+/** So many 64ths or half millimetres more are looked at for one that is clear and not only just. */
+const GRAINS_TO_CLEAR = 6;
+
 export interface Situation {
   readonly trial: Trial;
   readonly clamp: ClampMeasures;
@@ -101,8 +104,10 @@ function wayOfFamily(situation: Situation, family: Family): Way | undefined {
   const best = ways.find(({ clearanceMm }) => (clearanceMm ?? SPARE_MM) >= SPARE_MM) ?? ways[0];
   if (!best) return undefined;
   const less = size - STEP[measure];
+  const clearFrom = best.verdict === "tight" ? clearFigure(situation, family, best.to) : undefined;
   return {
     ...best,
+    ...(clearFrom !== undefined && { clearFrom }),
     ...(family.index !== undefined && { index: family.index }),
     from: base,
     // Along one sequence of bends only, a limit would be no limit of the part.
@@ -115,6 +120,17 @@ function wayOfFamily(situation: Situation, family: Family): Way | undefined {
     }),
     cost: costOf(kind, size, measure),
   };
+}
+
+/** The next round figure from which the job is clear, where it lies near; undefined where it does not. */
+function clearFigure(situation: Situation, family: Family, tight: number): number | undefined {
+  const grain = grainOf(family, situation.units);
+  const goal = { ...situation.goal, leastMm: situation.goal.marginMm };
+  for (let more = 1; more <= GRAINS_TO_CLEAR; more++) {
+    const figure = tight + family.sign * more * grain;
+    if (passesWith({ ...situation, goal }, [family.change(figure)])) return figure;
+  }
+  return undefined;
 }
 
 /** The way that these changes make, run again whole; undefined where it falls short of the goal. */

@@ -25,6 +25,8 @@ export interface Way {
   /** The figure as it is, and as it should be. */
   readonly from?: number;
   readonly to?: number;
+  /** Where `to` is tight: the next round figure from which the job is clear, if it is near. */
+  readonly clearFrom?: number;
   readonly limit?: Limit;
   readonly verdict: "clear" | "tight";
   readonly clearanceMm: Mm | null;

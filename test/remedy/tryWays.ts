@@ -40,11 +40,26 @@ export function faultsOf({ file, job }: Read, way: WayOut): string[] {
   ) {
     faults.push(`leaves ${least}, not ${way.clearance}`);
   }
+  if (way.clearFrom !== undefined) {
+    const [main, ...rest] = way.changes;
+    const clear = readJob(writeJob(applied(file, job, [atFigure(main!, way.clearFrom), ...rest])));
+    if (!clear.ok || check(clear.job).verdict !== "clear") faults.push(`is not clear from ${way.clearFrom}`);
+  }
   if (way.limit && !folds(file, job, way.limit.changes)) faults.push("its limit hits");
   if (way.limit?.oneStepLess && folds(file, job, way.limit.oneStepLess)) {
     faults.push("one step less would do");
   }
   return faults.map((fault) => `${way.sentence} ${fault}`);
+}
+
+/** The same change with another figure. */
+function atFigure(change: FileChange, figure: number): FileChange {
+  if ("byMm" in change) return { ...change, byMm: figure };
+  if ("fromMm" in change) return { ...change, fromMm: figure };
+  return {
+    ...change,
+    [change.kind === "noseAngle" || change.kind === "angle" ? "toDeg" : "toMm"]: figure,
+  } as FileChange;
 }
 
 function leastOf(clearances: readonly (number | null)[]): number | null {
