@@ -5,7 +5,7 @@
 import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { DESKTOP, launch } from "./browser.ts";
+import { DESKTOP, launch, PHONE } from "./browser.ts";
 import { openShop, press, saved, sentence, settled, until, verdict, visit, words } from "./shop.ts";
 
 let browser: Browser;
@@ -179,6 +179,36 @@ describe("the drawing", () => {
     await expect.poll(place).toBe(fitted);
   });
 
+  it("is enlarged by two fingers on a phone", async () => {
+    const phone = await visit(browser, PHONE, address);
+    await press(phone, "Open the drawing");
+    const canvas = phone.locator(".canvas-box canvas").nth(1);
+    const apart = async () => {
+      const [one, other] = await Promise.all(
+        [1, 2].map((flat) =>
+          phone.getByRole("button", { name: new RegExp(`^Flat ${flat} is `) }).boundingBox(),
+        ),
+      );
+      return Math.hypot((one?.x ?? 0) - (other?.x ?? 0), (one?.y ?? 0) - (other?.y ?? 0));
+    };
+    await expect.poll(apart).toBeGreaterThan(30);
+    const before = await apart();
+    const box = await canvas.boundingBox();
+    if (box === null) throw new Error("the drawing is not open");
+    const [x, y] = [box.x + box.width * 0.55, box.y + box.height * 0.45];
+    const hand = await phone.context().newCDPSession(phone);
+    const fingers = (type: "touchStart" | "touchMove" | "touchEnd", spread: number) =>
+      hand.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints: type === "touchEnd" ? [] : [-1, 1].map((side, id) => ({ x: x + side * spread, y, id })),
+      });
+    await fingers("touchStart", 20);
+    for (const spread of [24, 28, 32]) await fingers("touchMove", spread);
+    await fingers("touchEnd", 0);
+    await expect.poll(apart).toBeGreaterThan(before * 1.2);
+    await phone.context().close();
+  });
+
   it("is as sharp as the screen: as many points as the device has", async () => {
     const sharp = await visit(browser, { ...DESKTOP, deviceScaleFactor: 2 }, address);
     const ratio = await sharp
@@ -236,6 +266,17 @@ describe("the rest of the card", () => {
     await settled(page);
     expect(await jobs.count()).toBe(2);
     expect(await page.getByLabel("Name", { exact: true }).inputValue()).toBe("Cable trough 2");
+  });
+
+  it("shares its shelf with another tab, and leaves the job that lies open there alone", async () => {
+    const other = await page.context().newPage();
+    await other.goto(address);
+    await settled(other);
+    await other.getByLabel("Name", { exact: true }).fill("From the other tab");
+    await press(other, "Copy this job");
+    await settled(other);
+    await expect.poll(() => page.locator(".jobs li").count()).toBeGreaterThan(1);
+    expect(await page.locator(".jobs").textContent()).toContain("From the other tab 2");
   });
 
   it("changes shape, is mirrored and turned over", async () => {
