@@ -7,6 +7,7 @@ import type { Member } from "../contact/sideChecks.ts";
 import type { Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import type { Remedy } from "./wayOut.ts";
 
 export type { Handling, Member, Verdict };
 
@@ -55,6 +56,7 @@ export interface Answer {
   readonly viableOrders: number | bigint;
   readonly statesChecked: number;
   readonly blank: { readonly developedWidth: Mm; readonly bends: readonly BlankBendAnswer[] };
-  readonly remedies: readonly unknown[];
+  /** Empty from `check` alone; `waysOut` finds them from the job file. */
+  readonly remedies: readonly Remedy[];
   readonly warnings: readonly string[];
 }
