@@ -11,22 +11,26 @@ const requireBanner =
   'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);';
 const { version } = JSON.parse(await readFile("package.json", "utf8"));
 
-/** The job files of examples/ as text, and what each teaches; order and lines from the table in its README. */
-async function examples() {
+/** The files of a folder of examples as text, and what each teaches; order and lines from the table in the README. */
+async function examplesIn(folder) {
   const table = await readFile("examples/README.md", "utf8");
-  const lines = [...table.matchAll(/^\| `([\w-]+)\.json` \| (.+) \|$/gm)].map(([, name, line]) => [
-    name,
-    line,
-  ]);
-  const files = (await readdir("examples")).filter((name) => name.endsWith(".json"));
+  const rows = [...table.matchAll(/^\| `((?:shop\/)?)([\w-]+)\.json` \| (.+) \|$/gm)];
+  const lines = rows.flatMap(([, place, name, line]) => (place === folder ? [[name, line]] : []));
+  const files = (await readdir(`examples/${folder}`)).filter((name) => name.endsWith(".json"));
   const missing = files.filter((file) => !lines.some(([name]) => `${name}.json` === file));
   if (missing.length > 0) throw new Error(`examples/README.md has no line for ${missing.join(", ")}`);
   const texts = await Promise.all(
-    lines.map(async ([name]) => [name, await readFile(`examples/${name}.json`, "utf8")]),
+    lines.map(async ([name]) => [name, await readFile(`examples/${folder}${name}.json`, "utf8")]),
   );
+  return { texts: Object.fromEntries(texts), lines: Object.fromEntries(lines) };
+}
+
+async function examples() {
+  const [jobs, shops] = await Promise.all([examplesIn(""), examplesIn("shop/")]);
   return {
-    "noseroom:examples": Object.fromEntries(texts),
-    "noseroom:example-lines": Object.fromEntries(lines),
+    "noseroom:examples": jobs.texts,
+    "noseroom:example-lines": jobs.lines,
+    "noseroom:example-shops": shops,
   };
 }
 

@@ -9,7 +9,6 @@ import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { weightWords } from "../drawing/weightWords.ts";
 import { withBrake } from "../job/brakeWays.ts";
-import { problemSentence } from "../job/problem.ts";
 import { readJob } from "../job/readJob.ts";
 import { readShop } from "../job/readShop.ts";
 import type { JobFile } from "../job/schema.ts";
@@ -18,10 +17,11 @@ import { fitShop, unmadeFiles } from "../job/shopFit.ts";
 import { writeJob } from "../job/writeJob.ts";
 import { formatLength } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { jobName, jobText } from "./jobText.ts";
+import { jobText } from "./jobText.ts";
 import { paperOption } from "./paper.ts";
-import { Refusal } from "./refusal.ts";
+import { slipsRefused } from "./slips.ts";
 import { table } from "./table.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
 export interface BarOptions {
@@ -33,9 +33,6 @@ export interface BarOptions {
   readonly job?: string;
   readonly paper?: string;
 }
-
-/** So many slips in one file are shown. */
-const MOST_SHOWN = 12;
 
 /**
  * Runs the command and gives its exit status: 0 where there is a bar, or none is needed, else 1.
@@ -58,7 +55,8 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
     );
   } else {
     const left = files.filter((_, i) => !found.makes.includes(i)).map(({ part }) => part.name);
-    const lines = barLines(found, made, left, inkFor(process.stdout, process.env));
+    const ink = inkFor(process.stdout, process.env);
+    const lines = barLines(found, made, left, ink, columnsOf(process.stdout));
     process.stdout.write(`${[...lines, ...(written.length > 0 ? ["", ...written] : [])].join("\n")}\n`);
   }
   return 0;
@@ -71,11 +69,7 @@ const NO_BAR =
 function filesOf(path: string, text: string): JobFile[] {
   const isShop = /"noseroomShop"\s*:/u.test(text);
   const read = isShop ? readShop(text) : readJob(text);
-  if (!read.ok) {
-    throw new Refusal(
-      ...read.problems.slice(0, MOST_SHOWN).map((problem) => `${jobName(path)}: ${problemSentence(problem)}`),
-    );
-  }
+  if (!read.ok) throw slipsRefused(path, read.problems);
   return "shop" in read ? unmadeFiles(read.shop, fitShop(read.shop).unmade) : [read.file];
 }
 
@@ -107,17 +101,20 @@ async function writePlans(
   return written;
 }
 
-/** The design as text, one string a line. */
+/** The design as text, one string a line; sentences no wider than `columns`. */
 export function barLines(
   { bar }: BarForParts,
   made: readonly string[],
   left: readonly string[],
   ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
 ): string[] {
   const { design, guessedLengths } = bar;
   const { units } = design.requirements;
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ["", ink.strong(title), ...lines.map((line) => `  ${line}`)];
+  const sentences = (title: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : ["", ink.strong(title), ...lines.flatMap((line) => wrap(line, columns, "  "))];
   const numbered = (lines: readonly string[]) => lines.map((line, i) => `${i + 1}. ${line}`);
   const cuts = design.cutList.map(({ piece, count, stock, lengthMm, work }) => [
     `${count}`,
@@ -142,10 +139,10 @@ export function barLines(
         ["right", "left", "left", "left"],
       ),
     ),
-    ...section("Making it", numbered(design.makingOrder)),
-    ...section("Proving it", numbered(design.proving)),
-    ...section("Where this stops", design.limits),
+    ...sentences("Making it", numbered(design.makingOrder)),
+    ...sentences("Proving it", numbered(design.proving)),
+    ...sentences("Where this stops", design.limits),
     "",
-    ink.faint(design.cautions.join(" ")),
+    ...wrap(design.cautions.join(" "), columns, "").map(ink.faint),
   ];
 }

@@ -1,7 +1,7 @@
 /**
  * `noseroom blank JOB`: developed width and where every line stands from one edge, as a rule reads it.
  */
-import { writeFile } from "node:fs/promises";
+import { allowanceSentences } from "../drawing/allowanceWords.ts";
 import { drawBlank } from "../drawing/blankDrawing.ts";
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
@@ -16,9 +16,11 @@ import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
+import { lengthOption } from "./optionLengths.ts";
 import { table } from "./table.ts";
 import { type TemplateOptions, writeTemplates } from "./template.ts";
+import { columnsOf, wrap } from "./wrap.ts";
+import { writeOut } from "./writeOut.ts";
 
 /** Decimal, nearest 64th, and what that rounding adds (+) or takes (−) in the user's unit. */
 function figures(lengthMm: number, units: LengthUnit): string[] {
@@ -32,8 +34,17 @@ function sightWords(clamped: End): string {
   return `sight line, ${clamped} of the part clamped`;
 }
 
-/** The lines of the layout, one string a line. */
-export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
+/**
+ * The lines of the layout, one string a line; sentences no wider than `columns`.
+ * @param toleranceMm how far other bend allowances may differ before it is warned of
+ */
+export function blankLines(
+  job: Job,
+  answer: Answer,
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+  toleranceMm?: number,
+): string[] {
   const { units, part } = job;
   const { developedWidth, bends } = answer.blank;
   const sights = sightLines(job, answer);
@@ -60,14 +71,18 @@ export function blankLines(job: Job, answer: Answer, ink: Ink): string[] {
     "",
     ...table([headings, width, ...rows], ["left", "left", "right", "right", "right"]),
     "",
-    verdictSentence(job, answer),
+    ...allowanceSentences(job, toleranceMm).flatMap((sentence) => wrap(sentence, columns, "")),
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(verdictSentence(job, answer), columns, ""),
+    "",
+    ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
 }
 
 export interface BlankOptions extends TemplateOptions {
   readonly svg?: string;
+  /** How far other bend allowances may differ. */
+  readonly within?: string;
 }
 
 /**
@@ -76,18 +91,17 @@ export interface BlankOptions extends TemplateOptions {
  */
 export async function runBlank(path: string, options: BlankOptions): Promise<number> {
   const job = await openJob(path);
+  const within =
+    options.within === undefined ? undefined : lengthOption(options.within, "--within", job.units);
   const answer = await answerJob(job);
-  const lines = blankLines(job, answer, inkFor(process.stdout, process.env));
+  const written = await writeTemplates(job, answer, options);
   if (options.svg !== undefined) {
-    try {
-      await writeFile(options.svg, writeSvg(drawBlank(job, answer), { title: `Blank of ${job.part.name}` }));
-    } catch (reason) {
-      throw new Refusal(systemSentence(options.svg, "written", reason));
-    }
-    lines.push("", `Drawn at true size: ${options.svg}`);
+    await writeOut(options.svg, writeSvg(drawBlank(job, answer), { title: `Blank of ${job.part.name}` }));
+    written.unshift(`Drawn at true size: ${options.svg}`);
   }
-  const templates = await writeTemplates(job, answer, options);
-  if (templates.length > 0) lines.push("", ...templates);
+  const ink = inkFor(process.stdout, process.env);
+  const lines = blankLines(job, answer, ink, columnsOf(process.stdout), within);
+  if (written.length > 0) lines.push("", ...written);
   process.stdout.write(`${lines.join("\n")}\n`);
   return 0;
 }

@@ -16,6 +16,7 @@ import { openJob } from "./openJob.ts";
 import { paperOption } from "./paper.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
 export interface ChartOptions {
@@ -46,15 +47,21 @@ export async function runChart(path: string, options: ChartOptions): Promise<num
     process.stdout.write(`${JSON.stringify(chart, null, 2)}\n`);
     return 0;
   }
-  const lines = chartLines(chart, job.units, inkFor(process.stdout, process.env));
+  const ink = inkFor(process.stdout, process.env);
+  const lines = chartLines(chart, job.units, ink, columnsOf(process.stdout));
   if (options.svg !== undefined) lines.push("", `Drawn at twice its size: ${options.svg}`);
   if (options.pdf !== undefined) lines.push("", `To print and hang up: ${options.pdf}`);
   process.stdout.write(`${lines.join("\n")}\n`);
   return 0;
 }
 
-/** The chart as text, one string a line. */
-export function chartLines(chart: FlangeChart, units: LengthUnit, ink: Ink): string[] {
+/** The chart as text, one string a line; sentences no wider than `columns`. */
+export function chartLines(
+  chart: FlangeChart,
+  units: LengthUnit,
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+): string[] {
   const headings = [`web, ${units}`, ...chart.curves.map(({ angle }) => `at ${angleWords(angle)}`)];
   const rows = chart.webs.map((web, i) => [
     formatLength(web, units),
@@ -66,7 +73,11 @@ export function chartLines(chart: FlangeChart, units: LengthUnit, ink: Ink): str
   );
   return [
     ink.strong(`Longest return flange on ${chart.brake}`),
-    `${chart.metal}, ${lengthWords(chart.thickness, units)} thick, inside radius ${lengthWords(chart.insideRadius, units)}; web and flange measured outside, two equal flanges, rounded down.`,
+    ...wrap(
+      `${chart.metal}, ${lengthWords(chart.thickness, units)} thick, inside radius ${lengthWords(chart.insideRadius, units)}; web and flange measured outside, two equal flanges, rounded down.`,
+      columns,
+      "",
+    ),
     "",
     ...table(
       [headings, ...rows],
@@ -74,7 +85,7 @@ export function chartLines(chart: FlangeChart, units: LengthUnit, ink: Ink): str
     ),
     ...(own.length > 0 ? ["", ...own] : []),
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
 }
 

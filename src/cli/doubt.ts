@@ -7,7 +7,7 @@ import { lengthWords } from "../drawing/lengthWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import { judgeDoubts } from "../job/doubt.ts";
 import { usualDoubtMm } from "../part/sample.ts";
-import { parseLength } from "../units/length.ts";
+import { formatLength, parseLength } from "../units/length.ts";
 import { answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
@@ -40,7 +40,7 @@ export async function runDoubt(path: string, options: { readonly by?: string }):
   const lines = [
     ink.strong(first),
     ...rest,
-    `As read: ${verdictSentence(job, answer)} Each flat may be off by ${lengthWords(doubtMm, job.units)}.`,
+    `As read: ${verdictSentence(job, answer)} Each flat may be off by ${formatLength(doubtMm, job.units)} ${job.units}.`,
     "",
     ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint),
   ];

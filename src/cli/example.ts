@@ -1,14 +1,28 @@
 /**
- * `noseroom example [NAME]`: a ready job file to start from, or the list of them.
+ * `noseroom example [NAME]`: a ready job or shop file to start from, or the list of them.
  */
 import { writeFile } from "node:fs/promises";
 import lines from "noseroom:example-lines";
-import examples from "noseroom:examples";
+import shops from "noseroom:example-shops";
+import jobs from "noseroom:examples";
 import { Refusal, systemSentence } from "./refusal.ts";
 
 /** The list: a name, and under it what the example teaches. */
 export function exampleLines(): string[] {
-  return Object.keys(examples).flatMap((name) => [name, `    ${lines[name] ?? ""}`]);
+  return names().flatMap((name) => [name, `    ${taught(name)}`]);
+}
+
+function names(): string[] {
+  return [...Object.keys(jobs), ...Object.keys(shops.texts)];
+}
+
+function taught(name: string): string {
+  return lines[name] ?? shops.lines[name] ?? "";
+}
+
+function textOf(name: string): string | undefined {
+  if (Object.hasOwn(jobs, name)) return jobs[name];
+  return Object.hasOwn(shops.texts, name) ? shops.texts[name] : undefined;
 }
 
 /**
@@ -23,9 +37,9 @@ export async function runExample(
     process.stdout.write(`${exampleLines().join("\n")}\n\nWrite one with: noseroom example NAME\n`);
     return 0;
   }
-  const text = Object.hasOwn(examples, name) ? examples[name] : undefined;
+  const text = textOf(name);
   if (text === undefined) {
-    throw new Refusal(`There is no example "${name}". There are: ${Object.keys(examples).join(", ")}.`);
+    throw new Refusal(`There is no example "${name}". There are: ${names().join(", ")}.`);
   }
   const file = options.output ?? `${name}.json`;
   if (file === "-") {
@@ -41,6 +55,7 @@ export async function runExample(
       `${systemSentence(file, "written", reason)}${there ? " Name another file with -o." : ""}`,
     );
   }
-  process.stdout.write(`${lines[name] ?? ""}\n\nWritten to ${file}. Now: noseroom check ${file}\n`);
+  const command = Object.hasOwn(jobs, name) ? "check" : "fit";
+  process.stdout.write(`${taught(name)}\n\nWritten to ${file}. Now: noseroom ${command} ${file}\n`);
   return 0;
 }

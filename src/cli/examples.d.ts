@@ -8,5 +8,13 @@ declare module "noseroom:example-lines" {
   const lines: Readonly<Record<string, string>>;
   export default lines;
 }
+/** The shop files of examples/shop/, and what each teaches. */
+declare module "noseroom:example-shops" {
+  const shops: {
+    readonly texts: Readonly<Record<string, string>>;
+    readonly lines: Readonly<Record<string, string>>;
+  };
+  export default shops;
+}
 /** The package's version, put in by build.mjs. */
 declare const NOSEROOM_VERSION: string;

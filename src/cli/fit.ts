@@ -4,18 +4,15 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { angleWords } from "../drawing/stepWords.ts";
-import { problemSentence } from "../job/problem.ts";
 import { readShop } from "../job/readShop.ts";
 import { type FitCell, fitShop, type ShopFit } from "../job/shopFit.ts";
 import { shopSentence } from "../job/shopWords.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { jobName, jobText } from "./jobText.ts";
-import { Refusal } from "./refusal.ts";
+import { jobText } from "./jobText.ts";
+import { slipsRefused } from "./slips.ts";
 import { table } from "./table.ts";
-
-/** So many slips in one file are shown; the rest are counted. */
-const MOST_SHOWN = 12;
+import { columnsOf, wrap } from "./wrap.ts";
 
 /**
  * Runs the command and gives its exit status: 0 where every part is made on some brake of the shop, else 1.
@@ -23,26 +20,27 @@ const MOST_SHOWN = 12;
  */
 export async function runFit(path: string, options: { readonly json?: boolean }): Promise<number> {
   const read = readShop(await jobText(path));
-  if (!read.ok) {
-    const sentences = read.problems
-      .slice(0, MOST_SHOWN)
-      .map((problem) => `${jobName(path)}: ${problemSentence(problem)}`);
-    const more = read.problems.length - sentences.length;
-    throw new Refusal(...sentences, ...(more > 0 ? [`… and ${more} more like these.`] : []));
-  }
+  if (!read.ok) throw slipsRefused(path, read.problems);
   const { units } = read.shop;
   const fit = fitShop(read.shop);
   const sentence = shopSentence(fit, units);
   if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
-  else
-    process.stdout.write(
-      `${fitLines(fit, sentence, units, inkFor(process.stdout, process.env)).join("\n")}\n`,
-    );
+  else {
+    const ink = inkFor(process.stdout, process.env);
+    const lines = fitLines(fit, sentence, units, ink, columnsOf(process.stdout));
+    process.stdout.write(`${lines.join("\n")}\n`);
+  }
   return fit.unmade.length === 0 ? 0 : 1;
 }
 
-/** The table as text, one string a line. */
-export function fitLines(fit: ShopFit, sentence: string, units: LengthUnit, ink: Ink): string[] {
+/** The table as text, one string a line; sentences no wider than `columns`. */
+export function fitLines(
+  fit: ShopFit,
+  sentence: string,
+  units: LengthUnit,
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+): string[] {
   const headings = ["", ...fit.brakes];
   const rows = fit.parts.map((part, i) => [
     part,
@@ -54,17 +52,17 @@ export function fitLines(fit: ShopFit, sentence: string, units: LengthUnit, ink:
     ),
   );
   return [
-    ink.strong(sentence),
+    ...wrap(sentence, columns, "").map(ink.strong),
     "",
     ...table(
       [headings, ...rows],
       headings.map(() => "left" as const),
     ),
     ...(because.length > 0
-      ? ["", ink.strong("Not for that brake"), ...because.map((line) => `  ${line}`)]
+      ? ["", ink.strong("Not for that brake"), ...because.flatMap((line) => wrap(line, columns, "  "))]
       : []),
     "",
-    ink.faint(CAUTIONS),
+    ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
 }
 

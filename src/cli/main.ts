@@ -3,9 +3,10 @@
  * an exit status and, at most, a few sentences. Commands are loaded when asked for, so that each starts quickly.
  */
 import { isMainThread } from "node:worker_threads";
-import { Command, CommanderError } from "commander";
+import { type Argument, Command, CommanderError } from "commander";
 import type { BlankOptions } from "./blank.ts";
-import { MANUAL, PURPOSE } from "./manual.ts";
+import { commandManual, MANUAL, PURPOSE } from "./manual.ts";
+import { addMetalCommands } from "./metalCommands.ts";
 import { addPaperCommands } from "./paperCommands.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { addRemedyCommands } from "./remedyCommands.ts";
@@ -29,6 +30,11 @@ function parserSentence(text: string): string {
   return `${/[.?)]$/u.test(capital) ? capital : `${capital}.`}\nSee noseroom --help.\n`;
 }
 
+/** How an argument is called in the list of commands. */
+function argumentTerm(argument: Argument): string {
+  return argument.required ? argument.name() : `[${argument.name()}]`;
+}
+
 function commandLine(finish: (status: number) => void): Command {
   const program = new Command("noseroom")
     .description(PURPOSE)
@@ -36,13 +42,17 @@ function commandLine(finish: (status: number) => void): Command {
     .helpOption("-h, --help", "print this page")
     .helpCommand(false)
     .configureOutput({ outputError: (text, write) => write(parserSentence(text)) })
-    .configureHelp({ styleTitle: (title) => title.toUpperCase().replace(/:$/u, "") })
+    .configureHelp({
+      styleTitle: (title) => title.toUpperCase().replace(/:$/u, ""),
+      subcommandTerm: (command) =>
+        [command.name(), ...command.registeredArguments.map(argumentTerm)].join(" "),
+    })
     .addHelpText("after", MANUAL)
     .exitOverride();
 
   program
     .command("check")
-    .summary("say whether a job folds, in which order, or where it hits")
+    .summary("say whether a job folds, and how, or where it hits")
     .description(
       "Says whether a job folds, in which order and which way round, or at what leaf angle it hits and where.",
     )
@@ -54,20 +64,28 @@ function commandLine(finish: (status: number) => void): Command {
     });
   program
     .command("blank")
-    .summary("print the developed width and all lines from one edge")
-    .description("Prints the developed width and, from one edge, the bend tangent lines and sight lines.")
+    .summary("print where the blank's lines stand, or a template")
+    .description(
+      "Prints the developed width and, from one edge, the bend tangent lines and sight lines; says which bend allowance was used and how far others would differ.",
+    )
     .argument("<JOB>", "job file, or - for standard input")
     .option("--svg <FILE>", "draw the blank at true size into FILE")
     .option("--pdf <FILE>", "full-size template on pages of paper")
     .option("--paper <SIZE>", "a4 or letter; letter for a job in inches if not given")
     .option("--dxf <FILE>", "DXF in millimetres, for a cutter")
+    .option(
+      "--within <LENGTH>",
+      "warn where other bend allowances differ by more, 1/64 in or 0.25 mm if not given",
+    )
     .action(async (path: string, options: BlankOptions) => {
       finish(await (await import("./blank.ts")).runBlank(path, options));
     });
   program
     .command("example")
-    .summary("write a ready job file to start from; without NAME list them")
-    .description("Writes a ready job file to start from. Without a NAME it lists them, each with its line.")
+    .summary("list ready job and shop files, or write one")
+    .description(
+      "Writes a ready job or shop file to start from. Without a NAME it lists them, each with its line.",
+    )
     .argument("[NAME]", "name of an example")
     .option("-o, --output <FILE>", "file to write, NAME.json if not given; - prints it")
     .action(async (name: string | undefined, options: { output?: string }) => {
@@ -75,6 +93,8 @@ function commandLine(finish: (status: number) => void): Command {
     });
   addRemedyCommands(program, finish);
   addPaperCommands(program, finish);
+  addMetalCommands(program, finish);
+  for (const command of program.commands) command.addHelpText("after", commandManual(command.name()));
   return program;
 }
 

@@ -11,10 +11,10 @@ import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { drawNest } from "../drawing/nestDrawing.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import type { Job } from "../job/job.ts";
-import { parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
+import { lengthOption, pairOption } from "./optionLengths.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
@@ -71,15 +71,37 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
   return 0;
 }
 
-/** Strips in the order in which they come off the sheet; equal neighbours share a line. */
+/** Strips in the order in which they come off the sheet; neighbours of one kind share a line. */
 function rowTable(nest: Nest, units: "mm" | "in"): string[] {
-  const rows: string[][] = [["strip", `from the edge, ${units}`, `cut at, ${units}`, "blanks", "bends run"]];
+  const kinds: (readonly [first: number, last: number])[] = [];
   nest.rows.forEach((row, i) => {
-    const run = row.laid === "across" ? "across the grain" : "along the grain";
-    const from = lengthFigure(row.fromMm, units);
-    rows.push([`${i + 1}`, from, lengthFigure(row.fromMm + row.sizeMm, units), `${row.count}`, run]);
+    const [first, last] = kinds.at(-1) ?? [0, -1];
+    const before = nest.rows[last];
+    const same =
+      before?.laid === row.laid && before.count === row.count && Math.abs(before.sizeMm - row.sizeMm) < 1e-9;
+    if (same) kinds[kinds.length - 1] = [first, i];
+    else kinds.push([i, i]);
   });
-  return table(rows, ["right", "right", "right", "right", "left"]);
+  const rows = kinds.map(([first, last]) => {
+    const [row, end] = [nest.rows[first]!, nest.rows[last]!];
+    return [
+      first === last ? `${first + 1}` : `${first + 1} to ${last + 1}`,
+      lengthFigure(row.sizeMm, units),
+      lengthFigure(row.fromMm, units),
+      lengthFigure(end.fromMm + end.sizeMm, units),
+      `${row.count}`,
+      row.laid === "across" ? "across the grain" : "along the grain",
+    ];
+  });
+  const headings = [
+    "strips",
+    `each, ${units}`,
+    `from, ${units}`,
+    `to, ${units}`,
+    "blanks in each",
+    "bends run",
+  ];
+  return table([headings, ...rows], ["right", "right", "right", "right", "right", "left"]);
 }
 
 /** The piece that stays whole, where there is one to speak of. */
@@ -105,30 +127,19 @@ function questionOf(job: Job, options: NestOptions): NestQuestion {
   if (wanted !== undefined && !(Number.isInteger(wanted) && wanted > 0)) {
     throw new Refusal(`--count is "${options.count}"; it may be a whole number from 1.`);
   }
-  const kerfMm = options.kerf === undefined ? 0 : parseLength(options.kerf, units);
-  if (kerfMm === undefined || kerfMm < 0) {
-    throw new Refusal(`--kerf is "${options.kerf}"; it may be a length of 0 or more.`);
-  }
+  const kerfMm = options.kerf === undefined ? 0 : lengthOption(options.kerf, "--kerf", units);
+  const [widthMm, lengthMm] = pairOption(
+    options.sheet,
+    "--sheet",
+    units,
+    '"48 x 96 in", the second along the grain',
+  );
   const blank = { widthMm: layOut(part).developedWidthMm, lengthMm: part.lengthMm };
   return {
     blank,
-    sheet: sheetOf(options.sheet, units),
+    sheet: { widthMm, lengthMm },
     grain: options.anyWay ? "free" : "across",
     kerfMm,
     ...(wanted === undefined ? {} : { wanted }),
   };
-}
-
-/** "48 x 96 in": width, then length along the grain; a unit at the end counts for both. */
-function sheetOf(written: string, units: "mm" | "in"): { widthMm: Mm; lengthMm: Mm } {
-  const [first, second, more] = written.split(/\s*[x×*]\s*/iu);
-  const unit = /\bmm\s*$/iu.test(written) ? "mm" : /(\bin|")\s*$/iu.test(written) ? "in" : units;
-  const widthMm = first === undefined ? undefined : parseLength(first, unit);
-  const lengthMm = second === undefined ? undefined : parseLength(second, unit);
-  if (more !== undefined || !widthMm || !lengthMm || widthMm <= 0 || lengthMm <= 0) {
-    throw new Refusal(
-      `--sheet is "${written}"; it may be two lengths, "48 x 96 in", the second along the grain.`,
-    );
-  }
-  return { widthMm, lengthMm };
 }

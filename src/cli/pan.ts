@@ -8,9 +8,10 @@ import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";
-import { nearestSixtyFourth, parseLength } from "../units/length.ts";
+import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { inkFor } from "./ink.ts";
+import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
 import { type PanFiles, writePanFiles } from "./panFiles.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
@@ -33,7 +34,7 @@ export interface PanOptions extends PanFiles {
  * @throws Refusal for input that cannot be worked with, or a file that cannot be written
  */
 export async function runPan(options: PanOptions): Promise<number> {
-  const units = unitsOf(options.units);
+  const units = unitsOption(options.units);
   const pan = panOf(options, units);
   const blank = laidOut(pan);
   const ink = inkFor(process.stdout, process.env);
@@ -115,17 +116,7 @@ function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string
 }
 
 function panOf(options: PanOptions, units: Units): Pan {
-  const [first, second, more] = options.inside.split(/\s*[x×*]\s*/iu);
-  const unit = /\bmm\s*$/iu.test(options.inside)
-    ? "mm"
-    : /(\bin|")\s*$/iu.test(options.inside)
-      ? "in"
-      : units;
-  const insideWidthMm = first === undefined ? undefined : parseLength(first, unit);
-  const insideLengthMm = second === undefined ? undefined : parseLength(second, unit);
-  if (more !== undefined || insideWidthMm === undefined || insideLengthMm === undefined) {
-    throw new Refusal(`--inside is "${options.inside}"; it may be two lengths, "6 x 8 1/4 in".`);
-  }
+  const [insideWidthMm, insideLengthMm] = pairOption(options.inside, "--inside", units, '"6 x 8 1/4 in"');
   const metal = metalNamed(options.metal ?? "mild steel");
   if (metal === undefined) {
     throw new Refusal(`--metal is "${options.metal}"; it may be one of ${metalNames().join(", ")}.`);
@@ -137,17 +128,11 @@ function panOf(options: PanOptions, units: Units): Pan {
   return {
     insideWidthMm,
     insideLengthMm,
-    wallMm: lengthOf(options.wall, "--wall", units),
+    wallMm: lengthOption(options.wall, "--wall", units),
     thicknessMm,
-    insideRadiusMm: lengthOf(options.radius, "--radius", units),
+    insideRadiusMm: lengthOption(options.radius, "--radius", units),
     kFactor: metal.kFactor,
   };
-}
-
-function unitsOf(written: string | undefined): Units {
-  if (written === undefined || written === "in") return "in";
-  if (written === "mm") return "mm";
-  throw new Refusal(`--units is "${written}"; it may be mm or in.`);
 }
 
 /** "4, 3, 2 x2, 1 1/2": widths with commas between, each with how many there are. */
@@ -156,16 +141,10 @@ function stockOf(written: string, units: Units): readonly FingerStock[] {
   return pieces.map((one) => {
     const [width = "", times] = one.split(/\s*[x×]\s*/iu);
     const count = times === undefined ? 1 : Number(times);
-    const widthMm = lengthOf(width, "--set", units);
+    const widthMm = lengthOption(width, "--set", units);
     if (!(Number.isInteger(count) && count > 0) || widthMm === 0) {
       throw new Refusal(`--set has "${one.trim()}"; it may be a width, or a width and how many: "2 x3".`);
     }
     return { widthMm, count };
   });
-}
-
-function lengthOf(written: string, option: string, units: Units): Mm {
-  const lengthMm = parseLength(written, units);
-  if (lengthMm !== undefined && lengthMm >= 0) return lengthMm;
-  throw new Refusal(`${option} has "${written.trim()}"; it may be a length of 0 or more.`);
 }

@@ -10,11 +10,12 @@ import type { SheetOptions } from "./sheet.ts";
 export function addPaperCommands(program: Command, finish: (status: number) => void): void {
   program
     .command("sheet")
-    .summary("print the shop sheet: answer, blank, set-up, a row a bend")
+    .summary("write the shop sheet to print, a row a bend")
     .description(
       "Writes the shop sheet of a job as a PDF file: answer, blank, set-up, and a row a bend to tick.",
     )
     .argument("<JOB>", "job file, or - for standard input")
+    .usage("JOB --pdf FILE [options]")
     .requiredOption("--pdf <FILE>", "file to write")
     .option("--paper <SIZE>", "a4 or letter; letter for a job in inches if not given")
     .action(async (path: string, options: SheetOptions) => {
@@ -22,9 +23,10 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     });
   program
     .command("nest")
-    .summary("say how many blanks a sheet gives and where to cut it")
+    .summary("say how many blanks a sheet gives, where to cut")
     .description("Says how many blanks of a job a sheet gives, where to cut it, and what is left over.")
     .argument("<JOB>", "job file, or - for standard input")
+    .usage('JOB --sheet "WIDTH x LENGTH" [options]')
     .requiredOption("--sheet <SIZE>", 'width x length along the grain, "48 x 96 in"')
     .option("--count <N>", "how many are wanted; as many as a sheet gives if not given")
     .option("--kerf <LENGTH>", "what a cut takes away, 0 if not given, as for a shear")
@@ -36,7 +38,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     });
   program
     .command("doubt")
-    .summary("say whether it still folds if the flats were read a little wrong")
+    .summary("say whether it folds if the flats were misread")
     .description(
       "Says whether a job still folds when each flat may be off by so much, and which reading decides.",
     )
@@ -47,10 +49,11 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     });
   program
     .command("pan")
-    .summary("lay out a pan: blank, relief holes, fingers between the walls")
+    .summary("lay out a pan: blank, relief holes, fingers")
     .description(
       "Lays out a pan of four square walls: its blank, its relief holes, and which fingers go between.",
     )
+    .usage('--inside "WIDTH x LENGTH" --wall LENGTH --thickness T --radius R [options]')
     .requiredOption("--inside <SIZE>", 'clear bottom, "6 x 8 1/4 in"')
     .requiredOption("--wall <LENGTH>", "height of the walls, outside")
     .requiredOption("--thickness <T>", "of the sheet, a length or a gauge")

@@ -10,7 +10,7 @@ import type { WaysOptions } from "./ways.ts";
 export function addRemedyCommands(program: Command, finish: (status: number) => void): void {
   program
     .command("ways")
-    .summary("list the smallest changes that let a job fold, and take one")
+    .summary("list the least changes that let it fold; take one")
     .description(
       "Lists the smallest changes that let a job fold, each run again on the changed job; takes one.",
     )
@@ -24,7 +24,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     });
   program
     .command("chart")
-    .summary("print the longest return flange for every web on a job's brake")
+    .summary("print the longest return flange for every web")
     .description(
       "Prints the longest return flange for every web on a job's brake, for the job's sheet and radius.",
     )
@@ -39,7 +39,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     });
   program
     .command("fit")
-    .summary("try every part of a shop on every brake and say what to do")
+    .summary("try every part of a shop on every brake")
     .description("Tries every part of a shop file on every brake of it and says in a sentence what to do.")
     .argument("<SHOP>", "shop file, or - for standard input")
     .option("--json", "print the table as one JSON object, lengths in mm")
@@ -48,7 +48,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     });
   program
     .command("bar")
-    .summary("design a narrow brake with a clamp bar to be made, with plans to print")
+    .summary("design a narrow brake to make, with plans")
     .description(
       "Designs a shop-made narrow brake for a job's part, or for the parts of a shop file that no brake makes.",
     )

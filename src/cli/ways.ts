@@ -3,16 +3,18 @@
  */
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
-import { check } from "../job/check.ts";
 import { readShop } from "../job/readShop.ts";
 import type { JobFile } from "../job/schema.ts";
 import type { Remedy } from "../job/wayOut.ts";
 import { applied, waysOut } from "../job/waysOut.ts";
 import { writeJob } from "../job/writeJob.ts";
+import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
 import { openJobFile } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
+import { slipsRefused } from "./slips.ts";
+import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
 export interface WaysOptions {
@@ -29,9 +31,12 @@ export interface WaysOptions {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runWays(path: string, options: WaysOptions): Promise<number> {
+  if (options.output !== undefined && options.take === undefined) {
+    throw new Refusal("--output wants --take beside it, the number of the way to take.");
+  }
   const { job, file } = await openJobFile(path);
   const brakes = options.shop === undefined ? [] : await brakesOf(options.shop);
-  const answer = check(job);
+  const answer = await answerJob(job);
   const remedies = waysOut(file, job, answer, { brakes });
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];
@@ -50,29 +55,41 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   }
   if (options.json) process.stdout.write(`${JSON.stringify(remedies, null, 2)}\n`);
   else {
-    const lines = wayLines(verdictSentence(job, answer), remedies, inkFor(process.stdout, process.env));
+    const ink = inkFor(process.stdout, process.env);
+    const lines = wayLines(verdictSentence(job, answer), remedies, ink, columnsOf(process.stdout));
     process.stdout.write(`${lines.join("\n")}\n`);
   }
   return remedies.some(({ kind }) => kind === "none") ? 1 : 0;
 }
 
-/** The ways as text, one string a line. */
-export function wayLines(verdict: string, remedies: readonly Remedy[], ink: Ink): string[] {
+/** The ways as text, one string a line; sentences no wider than `columns`. */
+export function wayLines(
+  verdict: string,
+  remedies: readonly Remedy[],
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+): string[] {
   const lines = remedies.flatMap((way, i) => {
-    if (way.kind === "none") return [way.sentence];
-    const because = way.because === undefined ? [] : [ink.faint(`   ${way.because}`)];
-    return [`${i + 1}. ${way.sentence}`, ...because];
+    if (way.kind === "none") return wrap(way.sentence, columns, "");
+    const because = way.because === undefined ? [] : wrap(way.because, columns, "   ").map(ink.faint);
+    return [...wrap(`${i + 1}. ${way.sentence}`, columns, ""), ...because];
   });
   const take =
     remedies.length > 0 && remedies[0]?.kind !== "none"
       ? ["", "Take one with: noseroom ways JOB --take 1 -o NEW.json"]
       : [];
-  return [ink.strong(verdict), "", ...lines, ...take, "", ink.faint(CAUTIONS)];
+  return [
+    ...wrap(verdict, columns, "").map(ink.strong),
+    "",
+    ...(lines.length === 0 ? ["Nothing needs changing."] : lines),
+    ...take,
+    "",
+    ...wrap(CAUTIONS, columns, "").map(ink.faint),
+  ];
 }
 
 async function brakesOf(path: string): Promise<readonly JobFile["brake"][]> {
   const read = readShop(await jobText(path));
-  if (!read.ok)
-    throw new Refusal(`${path} is no shop file that can be worked with: try noseroom fit ${path}.`);
+  if (!read.ok) throw slipsRefused(path, read.problems);
   return read.shop.brakes;
 }

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { EXAMPLES, noseroom } from "./noseroom.ts";
 
-const names = readdirSync(EXAMPLES)
+const names = [...readdirSync(EXAMPLES), ...readdirSync(join(EXAMPLES, "shop"))]
   .filter((file) => file.endsWith(".json"))
   .map((file) => file.slice(0, -5))
   .sort();
@@ -16,7 +16,7 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("noseroom example", () => {
-  it("lists every job file of the folder, each with its line", async () => {
+  it("lists every job and shop file of the folder, each with its line", async () => {
     const { status, out } = await noseroom(["example"]);
     expect(status).toBe(0);
     const listed = out.split("\n").filter((line) => /^[\w-]+$/u.test(line));
@@ -33,6 +33,14 @@ describe("noseroom example", () => {
     const written = readFileSync(join(folder, "cable-trough-bar.json"), "utf8");
     expect(written).toBe(readFileSync(join(EXAMPLES, "cable-trough-bar.json"), "utf8"));
     expect((await noseroom(["check", "cable-trough-bar.json"], { cwd: folder })).status).toBe(0);
+  });
+
+  it("writes a shop file too, ready to be tried", async () => {
+    const { status, out } = await noseroom(["example", "observatory"], { cwd: folder });
+    expect(status).toBe(0);
+    expect(out).toContain("Now: noseroom fit observatory.json");
+    const written = readFileSync(join(folder, "observatory.json"), "utf8");
+    expect(written).toBe(readFileSync(join(EXAMPLES, "shop", "observatory.json"), "utf8"));
   });
 
   it("never writes over a file", async () => {

@@ -77,8 +77,13 @@ export function windowSentence(
   if (thinnestMm > thickestMm) {
     return `No clamp bar will do: it must be at least ${least} ${units} to hold and at most ${largest} ${units} to clear.`;
   }
-  const sizes = stockInsideMm.map((mm) => formatLength(mm, units)).join(" or ");
+  const sizes = inWords(stockInsideMm.map((mm) => formatLength(mm, units)));
   return `Clamp bar from ${least} to ${largest} ${units} thick: ${sizes === "" ? "no stock size" : `${sizes} ${units} from stock`}.`;
+}
+
+/** Sizes to choose from: 1/8, 3/16 or 1/4. */
+function inWords(sizes: readonly string[]): string {
+  return sizes.length < 2 ? sizes.join() : `${sizes.slice(0, -1).join(", ")} or ${sizes.at(-1)}`;
 }
 
 /** Stress and give of the bar that was picked. */

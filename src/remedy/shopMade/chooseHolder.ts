@@ -96,7 +96,7 @@ function holderPlan(
       shape: size.shape,
       lengthMm: insideLength
         ? barLength(loads.longestPartMm, requirements.units)
-        : beam.spanMm + 2 * BEYOND_BOLT_MM,
+        : upToMark(beam.spanMm + 2 * BEYOND_BOLT_MM, requirements.units),
       beam,
       holeShare: insideLength ? 1 - thread.diameterMm / footMm : 1,
     },
