@@ -61,6 +61,9 @@ export class ClearanceChecks {
     if (machine.frame.length > 0) {
       this.fill(this.a, side, k, formed, WHOLE);
       for (const body of machine.frame) this.measure(this.a, body.features, swing, false, record);
+      if (side === "moving" && k === 0) {
+        for (const body of machine.frame) this.measureCutStart(body.features, record);
+      }
     }
     this.withSupport(side, k, formed, record);
   }
@@ -74,6 +77,7 @@ export class ClearanceChecks {
       this.fill(this.b, "clamped", c, formedClamped, clampedOff);
       this.fill(this.a, "moving", m, formedMoving, WHOLE);
       this.measure(this.a, this.b, swing, false, record);
+      if (m === 0) this.measureCutStart(this.b, record);
     }
     const clampedOn = WHOLE & ~clampedOff;
     if (movingOff && clampedOn) {
@@ -81,6 +85,14 @@ export class ClearanceChecks {
       this.fill(this.a, "moving", m, formedMoving, movingOff);
       this.measure(this.a, this.b, swing, false, record);
     }
+  }
+
+  /** Where the bend zone has grown past the moving flat's start, the flat starts at the zone's end and is measured there. */
+  private measureCutStart(other: Features, record: ClearanceRecord): void {
+    const { startCut } = this.pieces;
+    if (!startCut) return;
+    this.pieces.movingStart(this.a, 0, true);
+    this.measure(this.a, other, startCut, false, record);
   }
 
   /** Clearance of element k from the body that carries its side's run: the leaf, or the bed. */

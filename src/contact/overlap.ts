@@ -18,6 +18,9 @@ export function sheetOverlapsBody(piece: Features, body: SolidBody, at: Spot): b
   const B = body.features;
   if (!boxesMeet(piece, B)) return false;
   if (bordersCross(piece, B, at)) return true;
+  // No border crosses: one may lie wholly in the other.
+  [at.x, at.y] = [body.pieces[0]!, body.pieces[1]!];
+  if (sheetHolds(piece, at.x, at.y)) return true;
   if (piece.hasCore) {
     at.x = piece.coreX1;
     at.y = piece.coreY1;
@@ -26,6 +29,28 @@ export function sheetOverlapsBody(piece: Features, body: SolidBody, at: Spot): b
     at.y = piece.roundY[0]! + piece.roundR[0]! * piece.roundMy[0]!;
   } else return false;
   return body.contains(at.x, at.y);
+}
+
+/** Whether a point lies in the thickness of a piece: between the faces of its straight part, or between its bend's arcs. */
+function sheetHolds(piece: Features, x: number, y: number): boolean {
+  for (let i = 0; i < piece.hollows; i++) {
+    const dx = x - piece.hollowX[i]!;
+    const dy = y - piece.hollowY[i]!;
+    const d = Math.sqrt(dx * dx + dy * dy);
+    if (d <= piece.hollowR[i]! || dx * piece.hollowMx[i]! + dy * piece.hollowMy[i]! < d * piece.hollowCos[i]!)
+      continue;
+    for (let a = 0; a < piece.rounds; a++) {
+      const about = piece.roundX[a] === piece.hollowX[i] && piece.roundY[a] === piece.hollowY[i];
+      if (about && d < piece.roundR[a]!) return true;
+    }
+  }
+  if (!piece.hasCore || piece.segments === 0) return false;
+  const [ux, uy] = [piece.segUx[0]!, piece.segUy[0]!];
+  const half = Math.abs(ux * (piece.coreY1 - piece.segY[0]!) - uy * (piece.coreX1 - piece.segX[0]!));
+  const along = ux * (x - piece.coreX1) + uy * (y - piece.coreY1);
+  const end = ux * (piece.coreX2 - piece.coreX1) + uy * (piece.coreY2 - piece.coreY1);
+  const across = Math.abs(ux * (y - piece.coreY1) - uy * (x - piece.coreX1));
+  return across < half && along > Math.min(0, end) && along < Math.max(0, end);
 }
 
 /** Whether two pieces of the sheet, or two bodies neither of which can hold the other, overlap. */

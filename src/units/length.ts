@@ -14,6 +14,9 @@ export const MM_PER_INCH = 25.4;
 /** A decimal this near to a 64th is written as the fraction: a scribed line is no finer. */
 const FRACTION_WITHIN_IN = 0.003;
 
+/** Longer than any shop measure; a length from here on is a slip and has no words. */
+const LONGEST_WORDED_MM: Mm = 1e9;
+
 /** Longer text is no length; it also keeps a pasted book from being worked through. */
 const LONGEST_TEXT = 40;
 
@@ -53,7 +56,7 @@ export function parseLength(written: string | number, unit: LengthUnit): Mm | un
  * @example formatLength(12.7, "mm") // "12.7"
  */
 export function formatLength(lengthMm: Mm, unit: LengthUnit): string {
-  if (!Number.isFinite(lengthMm)) return "–";
+  if (!(Math.abs(lengthMm) < LONGEST_WORDED_MM)) return "–";
   if (unit === "mm") return String(Number(lengthMm.toFixed(2)) + 0);
   const { words, roundingMm } = nearestSixtyFourth(lengthMm);
   if (Math.abs(roundingMm) <= FRACTION_WITHIN_IN * MM_PER_INCH) return words;
@@ -67,6 +70,7 @@ export function formatLength(lengthMm: Mm, unit: LengthUnit): string {
  * @example nearestSixtyFourth(10).words // "25/64"
  */
 export function nearestSixtyFourth(lengthMm: Mm): { readonly words: string; readonly roundingMm: Mm } {
+  if (!(Math.abs(lengthMm) < LONGEST_WORDED_MM)) return { words: "–", roundingMm: 0 };
   const exact64ths = (lengthMm / MM_PER_INCH) * 64;
   const whole64ths = Math.sign(exact64ths) * Math.round(Math.abs(exact64ths));
   return {
