@@ -28,6 +28,8 @@ export interface WayOut {
   readonly cost: number;
   /** Flat or bend that changes. */
   readonly index?: number;
+  /** The flat or bend that may be changed in its place, in a part that reads the same from both ends. */
+  readonly twin?: number;
   /** The figure as it is and as it should be, in mm or degrees; of a flat, by how much it changes. */
   readonly from?: number;
   readonly to?: number;

@@ -76,9 +76,9 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "topRadius":
       return `Round the top front edge of the ${clamp} to a radius of ${length(to)}`;
     case "trimFlat":
-      return `Take ${length(Math.abs(to))} off flat ${way.index}`;
+      return `Take ${length(Math.abs(to))} off flat ${which(way)}`;
     case "widenFlat":
-      return `Make flat ${way.index} ${length(to)} longer`;
+      return `Make flat ${which(way)} ${length(to)} longer`;
     case "leaveOpen":
       return leaveOpenWords(way, leftOpen, units);
     case "noseAngle":
@@ -94,13 +94,18 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
   }
 }
 
+/** The flat or bend, and the one that may be changed in its place. */
+function which({ index, twin }: Way): string {
+  return twin === undefined ? `${index}` : `${index} or ${twin}`;
+}
+
 function leaveOpenWords(way: Way, leftOpen: WayOut["leftOpen"], units: LengthUnit): string {
-  if (!leftOpen) return `Leave bend ${way.index} at ${degrees(way.to ?? 0)}`;
+  if (!leftOpen) return `Leave bend ${which(way)} at ${degrees(way.to ?? 0)}`;
   const over =
     leftOpen.filler === null
       ? "over a straight edge"
       : `over a filler bar ${lengthIn(leftOpen.filler, units)} thick`;
-  return `Stop bend ${way.index} with the leaf at ${degrees(leftOpen.leafTo)}, where it relaxes to ${degrees(way.to ?? 0)}, and close the last ${degrees(leftOpen.toClose)} by hand ${over}`;
+  return `Stop bend ${which(way)} with the leaf at ${degrees(leftOpen.leafTo)}, where it relaxes to ${degrees(way.to ?? 0)}, and close the last ${degrees(leftOpen.toClose)} by hand ${over}`;
 }
 
 /** The limit itself, where it says more than the figure that was rounded. */

@@ -104,6 +104,7 @@ function wayOut(job: Job, way: Way): WayOut {
     order: way.order,
     cost: way.cost,
     ...(way.index !== undefined && { index: way.index }),
+    ...(way.twin !== undefined && { twin: way.twin }),
     ...(way.from !== undefined && { from: way.from }),
     ...(way.to !== undefined && { to: way.to }),
     ...(way.clearFrom !== undefined && { clearFrom: way.clearFrom }),

@@ -3,11 +3,13 @@
  * Each knows how far it is worth going and how its sizes are rounded for the shop, always on the safe side.
  * Bounds of what is worth going for are common practice, no source.
  */
+import type { Part } from "../part/part.ts";
 import { boxOf } from "../plane/bounding.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Change, Trial } from "./change.ts";
 import { meetsItself } from "./meetsItself.ts";
+import { isMirrored, twinOf } from "./mirrorTwin.ts";
 
 export type FamilyKind =
   | "lift"
@@ -32,6 +34,8 @@ export interface Family {
   readonly change: (to: number) => Change;
   /** Flat or bend, counted from 1. */
   readonly index?: number;
+  /** Its twin in a part that reads the same from both ends: what holds for one holds for the other. */
+  readonly twin?: number;
   /** What the figure is rounded to, where that is no matter of the user's unit. */
   readonly grain?: number;
 }
@@ -95,22 +99,25 @@ function settings({ part, brake }: Trial): Family[] {
 function bendsLeftOpen(trial: Trial): Family[] {
   const { part } = trial;
   if (meetsItself(trial)) return [];
-  return part.bends.map(({ angleDeg, overbendDeg }, i) => ({
-    kind: "leaveOpen",
-    measure: "deg",
-    base: angleDeg,
-    sign: -1,
-    most: MOST_OPEN * angleDeg,
-    change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
-    index: i + 1,
-    // Whole degrees of the leaf, which is what the person reads.
-    grain: angleDeg / overbendDeg,
-  }));
+  const families = part.bends.map(
+    ({ angleDeg, overbendDeg }, i): Family => ({
+      kind: "leaveOpen",
+      measure: "deg",
+      base: angleDeg,
+      sign: -1,
+      most: MOST_OPEN * angleDeg,
+      change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
+      index: i + 1,
+      // Whole degrees of the leaf, which is what the person reads.
+      grain: angleDeg / overbendDeg,
+    }),
+  );
+  return firstOfTwins(part, families, part.bends.length);
 }
 
 function flats({ part }: Trial): Family[] {
   const least = Math.max(LEAST_FLAT_MM, 2 * part.thicknessMm);
-  return part.flatsMm.flatMap((lengthMm, i): Family[] => {
+  const families = part.flatsMm.flatMap((lengthMm, i): Family[] => {
     const shared = { measure: "mm", base: 0, index: i + 1 } as const;
     return [
       {
@@ -128,6 +135,17 @@ function flats({ part }: Trial): Family[] {
         change: (byMm) => ({ kind: "flat", flat: i + 1, byMm }),
       },
     ];
+  });
+  return firstOfTwins(part, families, part.flatsMm.length);
+}
+
+/** In a part that reads the same from both ends one of two twins says it all. */
+function firstOfTwins(part: Part, families: readonly Family[], count: number): Family[] {
+  if (!isMirrored(part)) return [...families];
+  return families.flatMap((family) => {
+    const twin = twinOf(family.index ?? 0, count);
+    if (twin === undefined) return [family];
+    return twin < (family.index ?? 0) ? [] : [{ ...family, twin }];
   });
 }
 

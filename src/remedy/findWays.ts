@@ -109,6 +109,7 @@ function wayOfFamily(situation: Situation, family: Family): Way | undefined {
     ...best,
     ...(clearFrom !== undefined && { clearFrom }),
     ...(family.index !== undefined && { index: family.index }),
+    ...(family.twin !== undefined && { twin: family.twin }),
     from: base,
     // Along one sequence of bends only, a limit would be no limit of the part.
     ...(isSearched(situation) && {

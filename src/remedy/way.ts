@@ -21,6 +21,8 @@ export interface Way {
   readonly kind: WayKind;
   /** Flat or bend, counted from 1. */
   readonly index?: number;
+  /** The flat or bend that may be changed in its place, in a part that reads the same from both ends. */
+  readonly twin?: number;
   readonly changes: readonly Change[];
   /** The figure as it is, and as it should be. */
   readonly from?: number;

@@ -224,3 +224,23 @@ describe("jobs that need no way out, or have none", () => {
     expect(why({ contact: null, reached: 92, load: "front" })).toMatch(/no way out of the throat/u);
   });
 });
+
+describe("a part that reads the same from both ends", () => {
+  const read = example("cable-trough-finger");
+
+  test("is told of one of two twins, and the other one holds as well", () => {
+    const ways = waysOf(read).filter(isWay);
+    const trims = ways.filter(({ kind }) => kind === "trimFlat");
+    expect(trims.map(({ index, twin }) => [index, twin])).toEqual([[1, 3]]);
+    expect(trims[0]?.sentence).toMatch(/off flat 1 or 3: folds/u);
+    const [change] = trims[0]!.changes;
+    const twin = readAs(applied(read.file, read.job, [{ ...change, flat: 3 } as typeof change & object]));
+    expect(check(twin.job).verdict).toBe(trims[0]!.verdict);
+  });
+
+  test("and one that does not is told of each by itself", () => {
+    const flats = ["1/2", "3/8", "9/16"];
+    const other = readAs({ ...read.file, part: { ...read.file.part, flats } });
+    for (const way of waysOf(other).filter(isWay)) expect(way.twin).toBeUndefined();
+  });
+});
