@@ -14,7 +14,7 @@ const { version } = JSON.parse(await readFile("package.json", "utf8"));
 /** The files of a folder of examples as text, and what each teaches; order and lines from the table in the README. */
 async function examplesIn(folder) {
   const table = await readFile("examples/README.md", "utf8");
-  const rows = [...table.matchAll(/^\| `((?:shop\/)?)([\w-]+)\.json` \| (.+) \|$/gm)];
+  const rows = [...table.matchAll(/^\| `((?:shop\/)?)([\w-]+)\.json` +\| (.+?) +\|$/gm)];
   const lines = rows.flatMap(([, place, name, line]) => (place === folder ? [[name, line]] : []));
   const files = (await readdir(`examples/${folder}`)).filter((name) => name.endsWith(".json"));
   const missing = files.filter((file) => !lines.some(([name]) => `${name}.json` === file));
