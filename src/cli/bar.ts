@@ -10,7 +10,6 @@ import { writeSvg } from "../drawing/svgPen.ts";
 import { weightWords } from "../drawing/weightWords.ts";
 import { withBrake } from "../job/brakeWays.ts";
 import { readJob } from "../job/readJob.ts";
-import { readShop } from "../job/readShop.ts";
 import type { JobFile } from "../job/schema.ts";
 import { type BarForParts, barForParts } from "../job/shopBar.ts";
 import { fitShop, unmadeFiles } from "../job/shopFit.ts";
@@ -18,6 +17,7 @@ import { writeJob } from "../job/writeJob.ts";
 import { formatLength } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
+import { shopFrom } from "./openShop.ts";
 import { paperOption } from "./paper.ts";
 import { slipsRefused } from "./slips.ts";
 import { table } from "./table.ts";
@@ -67,10 +67,13 @@ const NO_BAR =
 
 /** The job's own file, or those of a shop's parts that no brake of the shop makes. */
 function filesOf(path: string, text: string): JobFile[] {
-  const isShop = /"noseroomShop"\s*:/u.test(text);
-  const read = isShop ? readShop(text) : readJob(text);
-  if (!read.ok) throw slipsRefused(path, read.problems);
-  return "shop" in read ? unmadeFiles(read.shop, fitShop(read.shop).unmade) : [read.file];
+  if (/"noseroomShop"\s*:/u.test(text)) {
+    const shop = shopFrom(path, text);
+    return unmadeFiles(shop, fitShop(shop).unmade);
+  }
+  const read = readJob(text);
+  if (read.ok) return [read.file];
+  throw slipsRefused(path, read.problems);
 }
 
 async function writePlans(

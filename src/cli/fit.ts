@@ -4,13 +4,11 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { angleWords } from "../drawing/stepWords.ts";
-import { readShop } from "../job/readShop.ts";
 import { type FitCell, fitShop, type ShopFit } from "../job/shopFit.ts";
 import { shopSentence } from "../job/shopWords.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { jobText } from "./jobText.ts";
-import { slipsRefused } from "./slips.ts";
+import { openShop } from "./openShop.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 
@@ -19,10 +17,9 @@ import { columnsOf, wrap } from "./wrap.ts";
  * @throws Refusal for input that cannot be worked with
  */
 export async function runFit(path: string, options: { readonly json?: boolean }): Promise<number> {
-  const read = readShop(await jobText(path));
-  if (!read.ok) throw slipsRefused(path, read.problems);
-  const { units } = read.shop;
-  const fit = fitShop(read.shop);
+  const shop = await openShop(path);
+  const { units } = shop;
+  const fit = fitShop(shop);
   const sentence = shopSentence(fit, units);
   if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
   else {

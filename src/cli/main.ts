@@ -23,11 +23,32 @@ function watchOutput(): void {
   process.stderr.on("error", () => process.exit(BAD_INPUT));
 }
 
-/** The parser's sentence in the manner of the house: no "error:", a capital, a full stop. */
-function parserSentence(text: string): string {
+/** The parser's sentence in the manner of the house: no "error:", a capital, a full stop, and where to read on. */
+function parserSentence(text: string, command: string): string {
   const plain = text.trim().replace(/^error: /u, "");
   const capital = plain.charAt(0).toUpperCase() + plain.slice(1);
-  return `${/[.?)]$/u.test(capital) ? capital : `${capital}.`}\nSee noseroom --help.\n`;
+  return `${/[.?)]$/u.test(capital) ? capital : `${capital}.`}\nSee ${command} --help.\n`;
+}
+
+/**
+ * What no command can work with: a file or folder without a name, a size of paper for no paper.
+ * @throws Refusal that names the word
+ */
+function refuseEmptyWords(command: Command): void {
+  for (const [i, argument] of command.registeredArguments.entries()) {
+    if (command.args[i] === "") throw new Refusal(`${argument.name()} is empty; it wants a name.`);
+  }
+  const options: Readonly<Record<string, unknown>> = command.opts();
+  for (const option of command.options) {
+    if (options[option.attributeName()] === "" && /<(?:FILE|DIR)>/u.test(option.flags)) {
+      throw new Refusal(
+        `${option.long} is empty; it wants the name of a ${option.flags.includes("DIR") ? "folder" : "file"}.`,
+      );
+    }
+  }
+  if (options.paper !== undefined && options.pdf === undefined) {
+    throw new Refusal("--paper wants --pdf beside it, the file to write.");
+  }
 }
 
 /** How an argument is called in the list of commands. */
@@ -41,7 +62,7 @@ function commandLine(finish: (status: number) => void): Command {
     .version(NOSEROOM_VERSION, "--version", "print the version")
     .helpOption("-h, --help", "print this page")
     .helpCommand(false)
-    .configureOutput({ outputError: (text, write) => write(parserSentence(text)) })
+    .configureOutput({ outputError: (text, write) => write(parserSentence(text, "noseroom")) })
     .configureHelp({
       styleTitle: (title) => title.toUpperCase().replace(/:$/u, ""),
       subcommandTerm: (command) =>
@@ -94,7 +115,24 @@ function commandLine(finish: (status: number) => void): Command {
   addRemedyCommands(program, finish);
   addPaperCommands(program, finish);
   addMetalCommands(program, finish);
-  for (const command of program.commands) command.addHelpText("after", commandManual(command.name()));
+  program
+    .command("help")
+    .summary("print this page, or a command's")
+    .description("Prints the page of a command, or the first page.")
+    .argument("[COMMAND]", "name of a command")
+    .action((name: string | undefined) => {
+      const command = name === undefined ? program : program.commands.find((one) => one.name() === name);
+      if (command === undefined) throw new Refusal(`There is no command "${name}". See noseroom --help.`);
+      command.outputHelp();
+    });
+  for (const command of program.commands) {
+    const name = command.name();
+    command.addHelpText("after", commandManual(name));
+    command.configureOutput({
+      outputError: (text, write) => write(parserSentence(text, `noseroom ${name}`)),
+    });
+    command.hook("preAction", () => refuseEmptyWords(command));
+  }
   return program;
 }
 

@@ -100,8 +100,9 @@ function statusBlock(rows: readonly (readonly [string, string])[]): string {
 /** What stands below the options of a command: examples and exit status. */
 export function commandManual(name: string): string {
   const lines = TOUR.filter(([command]) => command.split(" ")[1] === name);
+  const examples = lines.length === 0 ? "" : `\nEXAMPLE\n${exampleBlock(lines)}\n`;
   const status = statusBlock([...(STATUS[name] ?? [["0", "done"]]), ["2", BAD_INPUT]]);
-  return `\nEXAMPLE\n${exampleBlock(lines)}\n\nEXIT STATUS\n${status}\n`;
+  return `${examples}\nEXIT STATUS\n${status}\n`;
 }
 
 export const MANUAL = `

@@ -29,6 +29,10 @@ export interface NestOptions {
   readonly dxf?: string;
 }
 
+/** A sheet past these is a slip of the pen, and would take long to lay out. */
+const LARGEST_SHEET_MM: Mm = 100_000;
+const MOST_BLANKS = 20_000;
+
 /**
  * Runs the command and gives its exit status: 0, or 1 where not one blank fits on the sheet.
  * @throws Refusal for input that cannot be worked with
@@ -134,6 +138,12 @@ function questionOf(job: Job, options: NestOptions): NestQuestion {
     units,
     '"48 x 96 in", the second along the grain',
   );
+  const room = (widthMm * lengthMm) / (layOut(part).developedWidthMm * part.lengthMm);
+  if (widthMm > LARGEST_SHEET_MM || lengthMm > LARGEST_SHEET_MM || room > MOST_BLANKS) {
+    throw new Refusal(
+      `--sheet is "${options.sheet}"; it may be up to 100 m each way and hold up to ${MOST_BLANKS} blanks.`,
+    );
+  }
   const blank = { widthMm: layOut(part).developedWidthMm, lengthMm: part.lengthMm };
   return {
     blank,

@@ -3,7 +3,8 @@
  */
 import type { Job } from "../job/job.ts";
 import { type JobRead, readJob } from "../job/readJob.ts";
-import { jobText } from "./jobText.ts";
+import { jobName, jobText } from "./jobText.ts";
+import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 
 /**
@@ -13,6 +14,9 @@ import { slipsRefused } from "./slips.ts";
 export async function openJobFile(path: string): Promise<Extract<JobRead, { ok: true }>> {
   const reading = readJob(await jobText(path));
   if (reading.ok) return reading;
+  if (reading.problems.some((problem) => problem.path === "noseroomShop")) {
+    throw new Refusal(`${jobName(path)} is a shop file; this takes a job file. Try noseroom fit with it.`);
+  }
   throw slipsRefused(path, reading.problems);
 }
 

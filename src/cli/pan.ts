@@ -138,6 +138,9 @@ function panOf(options: PanOptions, units: Units): Pan {
 /** "4, 3, 2 x2, 1 1/2": widths with commas between, each with how many there are. */
 function stockOf(written: string, units: Units): readonly FingerStock[] {
   const pieces = written.split(",").filter((one) => one.trim() !== "");
+  if (pieces.length === 0) {
+    throw new Refusal(`--set is "${written}"; it may be finger widths with commas between, "4, 3, 2 x3".`);
+  }
   return pieces.map((one) => {
     const [width = "", times] = one.split(/\s*[x×]\s*/iu);
     const count = times === undefined ? 1 : Number(times);

@@ -3,17 +3,14 @@
  */
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
-import { readShop } from "../job/readShop.ts";
-import type { JobFile } from "../job/schema.ts";
 import type { Remedy } from "../job/wayOut.ts";
 import { applied, waysOut } from "../job/waysOut.ts";
 import { writeJob } from "../job/writeJob.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { jobText } from "./jobText.ts";
 import { openJobFile } from "./openJob.ts";
+import { openShop } from "./openShop.ts";
 import { Refusal } from "./refusal.ts";
-import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
@@ -35,7 +32,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
     throw new Refusal("--output wants --take beside it, the number of the way to take.");
   }
   const { job, file } = await openJobFile(path);
-  const brakes = options.shop === undefined ? [] : await brakesOf(options.shop);
+  const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
   const answer = await answerJob(job);
   const remedies = waysOut(file, job, answer, { brakes });
   if (options.take !== undefined) {
@@ -86,10 +83,4 @@ export function wayLines(
     "",
     ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
-}
-
-async function brakesOf(path: string): Promise<readonly JobFile["brake"][]> {
-  const read = readShop(await jobText(path));
-  if (!read.ok) throw slipsRefused(path, read.problems);
-  return read.shop.brakes;
 }
