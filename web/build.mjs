@@ -27,6 +27,15 @@ const paperAlone = {
   },
 };
 
+/** Printed words are measured in two faces only; the figures of the other twelve would be a quarter of the script. */
+const twoFaces = {
+  name: "two-faces",
+  setup(esbuild) {
+    const others = /standard-fonts.+(Courier|Times|Symbol|Zapf|Oblique).*\.compressed\.json$/;
+    esbuild.onLoad({ filter: others }, () => ({ contents: '""', loader: "json" }));
+  },
+};
+
 /** Gives the page its worker: as the address of a file beside it, or as text inside the one file. */
 const workerAs = (value) => ({
   name: "worker-as",
@@ -86,7 +95,7 @@ export async function buildPage(exampleFiles) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, worker] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/worker/worker.ts"),
+    bundled("web/worker/worker.ts", [twoFaces]),
   ]);
   const [served, alone] = await Promise.all([
     bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ address: "worker.js" })]),

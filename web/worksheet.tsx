@@ -10,6 +10,7 @@ import { ComparePanel } from "./panels/comparePanel.tsx";
 import { Guarded } from "./panels/guarded.tsx";
 import { Head } from "./panels/head.tsx";
 import { JobsPanel } from "./panels/jobsPanel.tsx";
+import { NarrowBrakePanel } from "./panels/narrowBrakePanel.tsx";
 import { Notices } from "./panels/notices.tsx";
 import { PartPanel } from "./panels/partPanel.tsx";
 import { StagePanel } from "./panels/stagePanel.tsx";
@@ -47,6 +48,9 @@ export function Worksheet() {
           </Guarded>
           <Guarded>
             <WaysPanel />
+          </Guarded>
+          <Guarded>
+            <NarrowBrakePanel />
           </Guarded>
           <Guarded>
             <ComparePanel />

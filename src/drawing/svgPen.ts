@@ -4,6 +4,7 @@
  * Error bound: coordinates are rounded to 1e-4 mm.
  */
 import type { Point } from "../plane/point.ts";
+import type { Mm } from "../units/quantity.ts";
 import { dimensionStrokes } from "./dimensionStrokes.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { arcTo, outlinePath, shortNumber, svgPoint } from "./pathData.ts";
@@ -11,18 +12,41 @@ import { strokesOf } from "./stroke.ts";
 import { hatchPatterns, styleRules } from "./svgStyle.ts";
 import { escapeText } from "./svgText.ts";
 
+/** How words run on the printed page. */
+export interface PrintedWords {
+  readonly widthMm: Mm;
+  readonly bold: boolean;
+}
+
 export interface SvgOptions {
   /** The first words a listener hears and the name of the picture's window; the drawing's sentence follows. */
   readonly title?: string;
   /** Page millimetres to a drawing millimetre: 1 is true size, 5 is five times as large. */
   readonly enlargement?: number;
+  /**
+   * For printing only: ink on white by day and night, no dye (a picture inside a page is not told that it is printed),
+   * and words as wide as this says, so that they fill what the page was laid out for whatever fonts are at hand.
+   */
+  readonly onPaper?: (words: string, heightMm: Mm) => PrintedWords;
 }
 
-function textElement(text: Extract<Mark, { kind: "text" }>): string {
+/** What every mark needs: millimetres of the drawing to one of the page, and how words are set on paper. */
+interface Pen {
+  readonly pageMm: number;
+  readonly onPaper: SvgOptions["onPaper"];
+}
+
+function textElement(text: Extract<Mark, { kind: "text" }>, { pageMm, onPaper }: Pen): string {
+  const set = onPaper?.(text.words, text.heightMm / pageMm);
+  const width =
+    set && set.widthMm > 0
+      ? ` textLength="${shortNumber(set.widthMm * pageMm)}" lengthAdjust="spacingAndGlyphs"`
+      : "";
+  const weight = set?.bold ? ' class="bold"' : "";
   const turn = text.angleRad
     ? ` transform="rotate(${shortNumber((-text.angleRad * 180) / Math.PI)} ${svgPoint(text.at)})"`
     : "";
-  return `<text x="${shortNumber(text.at.x)}" y="${shortNumber(-text.at.y)}" font-size="${shortNumber(text.heightMm)}" text-anchor="${text.anchor}"${turn}>${escapeText(text.words)}</text>`;
+  return `<text x="${shortNumber(text.at.x)}" y="${shortNumber(-text.at.y)}" font-size="${shortNumber(text.heightMm)}" text-anchor="${text.anchor}"${weight}${width}${turn}>${escapeText(text.words)}</text>`;
 }
 
 function outlineElement(mark: Extract<Mark, { kind: "outline" }>): string {
@@ -42,14 +66,14 @@ function arcElement(arc: Extract<Mark, { kind: "arc" }>): string {
   return `<path d="M${svgPoint(from)}${arcTo(center, radius, startRad, sweepRad)}"/>`;
 }
 
-function dimensionElement(mark: Extract<Mark, { kind: "dimension" }>, pageMm: number): string {
-  const { lines, heads, words } = dimensionStrokes(mark, pageMm);
+function dimensionElement(mark: Extract<Mark, { kind: "dimension" }>, pen: Pen): string {
+  const { lines, heads, words } = dimensionStrokes(mark, pen.pageMm);
   const run = (points: readonly Point[]) => `M${points.map(svgPoint).join("L")}`;
-  const figure = textElement({ kind: "text", layer: mark.layer, words: mark.words, ...words });
+  const figure = textElement({ kind: "text", layer: mark.layer, words: mark.words, ...words }, pen);
   return `<path d="${lines.map(run).join("")}"/><path class="head" d="${heads.map((head) => `${run(head)}Z`).join("")}"/>${figure}`;
 }
 
-function markElement(mark: Mark, pageMm: number): string {
+function markElement(mark: Mark, pen: Pen): string {
   switch (mark.kind) {
     case "outline":
       return outlineElement(mark);
@@ -58,18 +82,18 @@ function markElement(mark: Mark, pageMm: number): string {
     case "arc":
       return arcElement(mark);
     case "text":
-      return textElement(mark);
+      return textElement(mark, pen);
     case "cross":
-      return strokesOf(mark, pageMm)
-        .map((stroke) => markElement(stroke, pageMm))
+      return strokesOf(mark, pen.pageMm)
+        .map((stroke) => markElement(stroke, pen))
         .join("");
     case "dimension":
-      return dimensionElement(mark, pageMm);
+      return dimensionElement(mark, pen);
   }
 }
 
 /** Marks in the order of the drawing, neighbours of one layer gathered into one group. */
-function groups(marks: readonly Mark[], pageMm: number): string[] {
+function groups(marks: readonly Mark[], pen: Pen): string[] {
   const lines: string[] = [];
   let open: string | undefined;
   for (const mark of marks) {
@@ -78,7 +102,7 @@ function groups(marks: readonly Mark[], pageMm: number): string[] {
       lines.push(`<g class="${mark.layer}">`);
       open = mark.layer;
     }
-    lines.push(markElement(mark, pageMm));
+    lines.push(markElement(mark, pen));
   }
   if (open !== undefined) lines.push("</g>");
   return lines;
@@ -100,10 +124,10 @@ export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
     `<svg xmlns="http://www.w3.org/2000/svg" width="${shortNumber(width * enlargement)}mm" height="${shortNumber(height * enlargement)}mm" viewBox="${box}" role="img" aria-labelledby="picture-title picture-sentence">`,
     `<title id="picture-title">${escapeText(options.title ?? drawing.sentence)}</title>`,
     `<desc id="picture-sentence">${escapeText(drawing.sentence)}</desc>`,
-    `<style>\n${styleRules(pageMm)}\n</style>`,
+    `<style>\n${styleRules(pageMm, options.onPaper !== undefined)}\n</style>`,
     `<defs>\n${hatchPatterns(pageMm)}\n</defs>`,
     `<path class="paper" d="${ground}"/>`,
-    ...groups(drawing.marks, pageMm),
+    ...groups(drawing.marks, { pageMm, onPaper: options.onPaper }),
     "</svg>",
     "",
   ].join("\n");

@@ -31,16 +31,19 @@ export function hatchPatterns(pageMm: number): string {
   ).join("\n");
 }
 
-/** The style block. Weights are 0.5 mm and 0.18 mm on the page. */
-export function styleRules(pageMm: number): string {
+/** The style block. Weights are 0.5 mm and 0.18 mm on the page. With `onPaper` ink on white, whatever the screen's light. */
+export function styleRules(pageMm: number, onPaper = false): string {
   const page = (mm: number) => Number((mm * pageMm).toFixed(4));
   const heavy = page(0.5);
   const light = page(0.18);
   return [
     `svg{${DAY};background:var(--paper)}`,
-    `@media (prefers-color-scheme:dark){svg{${NIGHT}}}`,
-    `@media print{svg{${DAY};${PRINT}}}`,
+    onPaper ? "" : `@media (prefers-color-scheme:dark){svg{${NIGHT}}}`,
+    onPaper ? `svg{${PRINT}}` : `@media print{svg{${DAY};${PRINT}}}`,
     `path{fill:none;stroke:var(--graphite);stroke-width:${light};stroke-linejoin:round;stroke-linecap:round}`,
+    onPaper
+      ? 'text{font-family:Helvetica,Arial,"Liberation Sans",sans-serif!important}.bold{font-weight:700}'
+      : "",
     `text{fill:var(--ink);font-family:system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans",sans-serif;font-variant-numeric:tabular-nums;paint-order:stroke;stroke:var(--paper);stroke-width:${page(0.9)};stroke-linejoin:round}`,
     `.hatch{stroke-width:${light}}.hatch.fine{stroke:var(--fine)}.hatch.signal{stroke:var(--signal);stroke-width:${page(0.25)}}`,
     ".paper{fill:var(--paper);stroke:none}",

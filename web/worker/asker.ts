@@ -15,6 +15,7 @@ interface Waiting {
   readonly id: number;
   readonly asked: Asked;
   readonly onReply: (reply: Reply) => void;
+  readonly onDropped: () => void;
   readonly sinceMs: number;
 }
 
@@ -35,8 +36,9 @@ export class Asker {
   private count = 0;
 
   /** Asks; `onReply` is called for progress and once for the outcome, or never when a newer question came. */
-  ask(asked: Asked, onReply: (reply: Reply) => void): void {
-    this.next = { id: ++this.count, asked, onReply, sinceMs: performance.now() };
+  ask(asked: Asked, onReply: (reply: Reply) => void, onDropped: () => void = () => {}): void {
+    this.next?.onDropped();
+    this.next = { id: ++this.count, asked, onReply, onDropped, sinceMs: performance.now() };
     if (this.busy === null) this.send();
     else if (this.timer === undefined) {
       const left = PATIENCE_MS - (performance.now() - this.busy.sinceMs);
@@ -51,11 +53,12 @@ export class Asker {
         this.stop();
         resolve(null);
       }, limitMs);
-      this.ask(asked, (reply) => {
-        if (reply.kind === "progress") return;
+      const finish = (reply: Reply | null) => {
+        if (reply?.kind === "progress") return;
         clearTimeout(limit);
         resolve(reply);
-      });
+      };
+      this.ask(asked, finish, () => finish(null));
     });
   }
 
@@ -65,8 +68,10 @@ export class Asker {
     this.timer = undefined;
     this.worker?.terminate();
     this.worker = null;
+    const dropped = [this.busy, this.next];
     this.busy = null;
     this.next = null;
+    for (const waiting of dropped) waiting?.onDropped();
   }
 
   private stopOld(): void {
@@ -74,8 +79,10 @@ export class Asker {
     if (this.busy === null || this.next === null) return;
     this.worker?.terminate();
     this.worker = null;
+    const dropped = this.busy;
     this.busy = null;
     this.send();
+    dropped.onDropped();
   }
 
   private send(): void {

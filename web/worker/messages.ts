@@ -22,6 +22,47 @@ export interface Way {
   readonly file: JobFile | null;
 }
 
+/** A shop-made narrow brake in words and drawings, ready to show. */
+export interface NarrowBrakePlans {
+  readonly window: string;
+  /** Weight, guessed lengths and whatever else belongs beside the window, one sentence each. */
+  readonly notes: readonly string[];
+  /** What stands against it; empty where all is well. */
+  readonly problems: readonly string[];
+  readonly cuts: readonly (readonly string[])[];
+  readonly hardware: readonly (readonly string[])[];
+  /** Heading and lines, in the order in which they are wanted at the bench. */
+  readonly lists: readonly { readonly heading: string; readonly lines: readonly string[] }[];
+  readonly cautions: string;
+  /** Null where there is no plan to draw. */
+  readonly drawing: { readonly sentence: string; readonly svg: string; readonly dxf: string } | null;
+  /** The job on the made brake, null where it would not fold there. */
+  readonly file: JobFile | null;
+}
+
+/** A printed page: pictures placed on a sheet of paper, millimetres from its upper left corner. */
+export interface PaperPage {
+  readonly paper: "A4" | "Letter";
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly pictures: readonly PaperPicture[];
+}
+
+export interface PaperPicture {
+  readonly svg: string;
+  readonly words: string;
+  readonly leftMm: number;
+  readonly topMm: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** What doubtful readings do to the answer. */
+export interface Doubted {
+  readonly verdict: "clear" | "tight" | "hits";
+  readonly sentences: readonly string[];
+}
+
 /** `others` are the texts of the shelf's other jobs, in the same unit: their brakes are ways out too. */
 export type Question =
   | { readonly id: number; readonly kind: "check"; readonly text: string }
@@ -32,6 +73,20 @@ export type Question =
       readonly others: readonly string[];
     }
   | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
+  | { readonly id: number; readonly kind: "narrowBrake"; readonly text: string }
+  | {
+      readonly id: number;
+      readonly kind: "doubt";
+      readonly text: string;
+      readonly doubtsMm: readonly number[];
+    }
+  /** Doubts are null where the part is no copy of a sample. */
+  | {
+      readonly id: number;
+      readonly kind: "sheet";
+      readonly text: string;
+      readonly doubtsMm: readonly number[] | null;
+    }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
 
@@ -41,5 +96,8 @@ export type Reply =
   | { readonly id: number; readonly kind: "ways"; readonly ways: readonly Way[] }
   | { readonly id: number; readonly kind: "written"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }
+  | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans | null }
+  | { readonly id: number; readonly kind: "doubt"; readonly doubted: Doubted }
+  | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }
   | { readonly id: number; readonly kind: "failed"; readonly sentence: string };

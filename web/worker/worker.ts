@@ -12,7 +12,10 @@ import type { JobFile } from "../../src/job/schema.ts";
 import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import { doubted } from "./doubted.ts";
 import type { Question, Reply, Way } from "./messages.ts";
+import { narrowBrakePlans } from "./narrowBrakePlans.ts";
+import { sheetPages } from "./sheetPages.ts";
 
 interface Post {
   postMessage(reply: Reply): void;
@@ -61,8 +64,13 @@ function answer(question: Question): Reply {
     }));
     return { id, kind: "problems", problems };
   }
+  if (question.kind === "narrowBrake") return { id, kind: "narrowBrake", plans: narrowBrakePlans(read.file) };
   const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
+  if (question.kind === "doubt")
+    return { id, kind: "doubt", doubted: doubted(read.job, answered, question.doubtsMm) };
+  if (question.kind === "sheet")
+    return { id, kind: "sheet", pages: sheetPages(read, answered, question.doubtsMm) };
   if (question.kind === "blank") {
     const drawing = drawBlank(read.job, answered);
     const title = `Blank of ${read.job.part.name}`;

@@ -1,0 +1,117 @@
+/**
+ * The story of a part that does not fold, to the end: the trough fails, a clamp bar is offered and taken with one press
+ * and taken back with one, and the narrow brake that carries such a bar is designed, read, saved, and used.
+ * The saved drawing is read back by an independent DXF library.
+ */
+import type { Server } from "node:http";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readDxf } from "../drawing/readDxf.ts";
+import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { complaintsOf, openShop, press, saved, sentence, until, verdict, visit, words } from "./shop.ts";
+
+let browser: Browser;
+let server: Server;
+let address: string;
+
+beforeAll(async () => {
+  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
+
+describe.each([
+  ["desktop", DESKTOP],
+  ["phone, 390 px", PHONE],
+] as const)("the trough that does not fold, on a %s", (_name, options) => {
+  let page: Page;
+  let complaints: string[];
+  const panel = () => page.locator('section[aria-labelledby="narrow-heading"]');
+  beforeAll(async () => {
+    page = await visit(browser, options, address);
+    complaints = complaintsOf(page);
+  });
+  afterAll(() => page?.context().close());
+
+  it("folds once the clamp bar is taken as the way out, and one undo takes it back", async () => {
+    expect(await sentence(page)).toMatch(/^Does not fold/);
+    await page.locator('.answer[data-ways="found"]').waitFor();
+    const bar = page.getByRole("button", { name: /^Do it: .*clamp bar/i }).first();
+    await bar.click();
+    expect(await verdict(page)).toBe("clear");
+    await page.getByRole("button", { name: /^Undo: carry out/ }).click();
+    expect(await verdict(page)).toBe("hits");
+    await page.getByRole("button", { name: /^Redo: carry out/ }).click();
+    expect(await verdict(page)).toBe("clear");
+  });
+
+  it("gets a narrow brake designed: window, lists, order of making, limits and cautions", async () => {
+    await press(page, "Design a narrow brake for this part");
+    // A bar of 1/4 in makes this trough: common practice, no source.
+    const said = await until(
+      () => words(panel().locator(".narrow")),
+      /^Clamp bar from .* thick: .*1\/4 in.*Weight about/,
+    );
+    const [, thinnest, thickest] = /from ([\d.]+) to ([\d.]+) in thick/.exec(said) ?? [];
+    expect(Number(thinnest)).toBeLessThan(0.25);
+    expect(Number(thickest)).toBeGreaterThan(0.25);
+    for (const table of ["Cut list", "Hardware"]) {
+      const rows = panel().getByRole("table", { name: table }).locator("tbody tr");
+      expect(await rows.count()).toBeGreaterThan(2);
+    }
+    expect(await words(panel().getByRole("table", { name: "Cut list" }))).toMatch(
+      /clamp bar.*holder.*bed.*leaf/s,
+    );
+    const all = await words(panel());
+    expect(all).toMatch(/Order of making.*Cut all pieces.*Where this stops.*no engineer.s approval/s);
+    expect(all).toMatch(/Sheet metal cuts.*crush/s);
+    await until(
+      () =>
+        panel()
+          .locator("img.plan")
+          .evaluate((image) => `${(image as HTMLImageElement).naturalWidth}`),
+      /^[1-9]\d*$/,
+    );
+  });
+
+  it("saves the drawing as DXF, which an independent library reads, and as SVG in true millimetres", async () => {
+    const dxf = await saved(page, () => press(page, "Narrow brake as DXF"));
+    expect(dxf.name).toBe("cable-trough-narrow-brake.dxf");
+    const { unit, entities } = readDxf(dxf.text);
+    expect(unit).toBe(4);
+    const layers = new Set(entities.map(({ layer }) => layer));
+    expect(entities.filter(({ type }) => type === "LINE").length).toBeGreaterThan(50);
+    expect(layers.size).toBeGreaterThan(2);
+    // The bar of the cut list is in the drawing at its true length, in millimetres.
+    const row = await words(panel().getByRole("row", { name: /clamp bar/ }));
+    const [, whole = "0", over = "0", under = "1"] =
+      /(\d+)(?: (\d+)\/(\d+))? in/.exec(row.split("flat (in)")[1] ?? "") ?? [];
+    const barMm = (Number(whole) + Number(over) / Number(under)) * 25.4;
+    const lengths = entities.flatMap(({ start, end }) =>
+      start && end ? [Math.hypot(end.x - start.x, end.y - start.y)] : [],
+    );
+    expect(Math.min(...lengths.map((length) => Math.abs(length - barMm)))).toBeLessThan(0.5);
+    const svg = await saved(page, () => press(page, "Narrow brake at true size, SVG"));
+    expect(svg.name).toBe("cable-trough-narrow-brake.svg");
+    expect(svg.text).toMatch(/^<svg[^>]+width="[\d.]+mm"/);
+    expect(svg.text).toContain("Shop-made narrow brake");
+  });
+
+  it("takes the part on it, and back; a changed part asks for a new design", async () => {
+    await press(page, "Put the part on it");
+    expect(await sentence(page)).toMatch(/^Folds/);
+    await page.getByRole("button", { name: /^Undo: put the part on the narrow brake/ }).click();
+    expect(await verdict(page)).toBe("clear");
+    await page.getByLabel("Flat 2", { exact: true }).fill("7/16");
+    await until(() => words(panel().locator(".narrow")), /^The part has changed since/);
+    expect(await panel().getByRole("button", { name: "Narrow brake as DXF" }).count()).toBe(0);
+  });
+
+  it("complains of nothing in the console, and nothing sticks out of the screen", async () => {
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    expect(complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,57 @@
+/**
+ * The shop-made narrow brake for one part, as the page shows it: words, lists, drawing, and the job on the made brake.
+ */
+import { toDxf } from "../../src/drawing/dxfPen.ts";
+import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
+import { writeSvg } from "../../src/drawing/svgPen.ts";
+import { weightWords } from "../../src/drawing/weightWords.ts";
+import { withBrake } from "../../src/job/brakeWays.ts";
+import type { JobFile } from "../../src/job/schema.ts";
+import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import { formatLength } from "../../src/units/length.ts";
+import type { NarrowBrakePlans } from "./messages.ts";
+
+const TITLE = "Shop-made narrow brake";
+
+/** The plans, or null where no clamp bar makes the part. */
+export function narrowBrakePlans(file: JobFile): NarrowBrakePlans | null {
+  const made = shopMadeBar([file]);
+  if (made === undefined) return null;
+  const { design, brake, guessedLengths } = made;
+  const { units } = design.requirements;
+  const drawing = design.plan === null ? null : drawNarrowBrake(design);
+  const weight = design.plan === null ? [] : [`Weight ${weightWords(design.weightKg, units)}.`];
+  const guess =
+    guessedLengths.length === 0
+      ? []
+      : ["The length along the bends is guessed: give it under Part, the whole brake follows from it."];
+  const unproved =
+    design.feasible && brake === null ? ["Checked again on the planned brake, the part does not fold."] : [];
+  return {
+    window: design.windowSentence,
+    notes: [...weight, ...guess],
+    problems: [...design.problems, ...unproved],
+    cuts: design.cutList.map(({ piece, count, stock, lengthMm, work }) => [
+      `${count}`,
+      piece,
+      stock,
+      `${formatLength(lengthMm, units)} ${units}`,
+      work,
+    ]),
+    hardware: design.hardware.map(({ count, item, size, remark }) => [`${count}`, item, size, remark]),
+    lists: [
+      { heading: "Order of making", lines: design.makingOrder },
+      { heading: "Proving it", lines: design.proving },
+      { heading: "Tools", lines: design.tools },
+      { heading: "Taken for granted", lines: design.assumptions },
+      { heading: "Where this stops", lines: design.limits },
+    ],
+    cautions: design.cautions.join(" "),
+    drawing: drawing && {
+      sentence: drawing.sentence,
+      svg: writeSvg(drawing, { title: TITLE }),
+      dxf: toDxf(drawing),
+    },
+    file: brake && withBrake(file, brake),
+  };
+}
