@@ -28,7 +28,6 @@ export class ClearanceChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
   private readonly a: Features;
-  private readonly b: Features;
   private readonly found: DistanceFound = {
     mm: Infinity,
     phiRad: 0,
@@ -41,7 +40,7 @@ export class ClearanceChecks {
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;
     this.machine = checks.machine;
-    [this.a, this.b] = this.machine.laidOut.clearance;
+    this.a = this.machine.laidOut.clearance;
   }
 
   /**
@@ -68,23 +67,44 @@ export class ClearanceChecks {
     this.withSupport(side, k, formed, record);
   }
 
-  /** Lowers `record` to the clearance of moving element m from clamped element c. */
-  withSelf(m: number, formedMoving: number, c: number, formedClamped: number, record: ClearanceRecord): void {
-    const movingOff = this.offRun("moving", m, formedMoving);
-    const clampedOff = this.offRun("clamped", c, formedClamped);
-    const swing = this.pieces.turning;
-    if (clampedOff) {
-      this.fill(this.b, "clamped", c, formedClamped, clampedOff);
-      this.fill(this.a, "moving", m, formedMoving, WHOLE);
-      this.measure(this.a, this.b, swing, false, record);
-      if (m === 0) this.measureCutStart(this.b, record);
+  /**
+   * Lowers `record` to the distance that the two sides keep, the two runs left out. Every element is laid out once: on
+   * and off the run apart, as either pairs with other pieces.
+   */
+  betweenSides(formedMoving: number, formedClamped: number, record: ClearanceRecord): void {
+    const { pieces, a } = this;
+    const { seat, turning } = pieces;
+    const { onRun, offRun } = this.layClamped(formedClamped);
+    for (let m = 0; m <= seat.movingChain.joints; m++) {
+      if (offRun.length > 0) {
+        this.fill(a, "moving", m, formedMoving, WHOLE);
+        for (let i = 0; i < offRun.length; i++) this.measure(a, offRun[i]!, turning, false, record);
+        if (m === 0) for (const piece of offRun) this.measureCutStart(piece, record);
+      }
+      const movingOff = this.offRun("moving", m, formedMoving);
+      if (!movingOff || onRun.length === 0) continue;
+      this.fill(a, "moving", m, formedMoving, movingOff);
+      for (let i = 0; i < onRun.length; i++) this.measure(a, onRun[i]!, turning, false, record);
     }
-    const clampedOn = WHOLE & ~clampedOff;
-    if (movingOff && clampedOn) {
-      this.fill(this.b, "clamped", c, formedClamped, clampedOn);
-      this.fill(this.a, "moving", m, formedMoving, movingOff);
-      this.measure(this.a, this.b, swing, false, record);
+  }
+
+  private layClamped(formed: number): { readonly onRun: Features[]; readonly offRun: Features[] } {
+    const onRun: Features[] = [];
+    const offRun: Features[] = [];
+    let used = 0;
+    for (let c = 0; c <= this.pieces.seat.clampedChain.joints; c++) {
+      const off = this.offRun("clamped", c, formed);
+      for (const [parts, kept] of [
+        [off, offRun],
+        [WHOLE & ~off, onRun],
+      ] as const) {
+        if (!parts) continue;
+        const F = this.machine.laidOutPiece(used++);
+        this.fill(F, "clamped", c, formed, parts);
+        kept.push(F);
+      }
     }
+    return { onRun, offRun };
   }
 
   /** Where the bend zone has grown past the moving flat's start, the flat starts at the zone's end and is measured there. */

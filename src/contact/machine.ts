@@ -20,9 +20,10 @@ export class Machine {
   /** Where pieces of sheet are laid out for one check at a time. Shared by all seats: making them costs more than a check. */
   readonly laidOut = {
     contact: [new Features(12, 12, 4), new Features(12, 12, 4)],
-    clearance: [new Features(16, 24, 4), new Features(16, 24, 4)],
+    clearance: new Features(16, 24, 4),
     loading: new Features(12, 12, 4),
   } as const;
+  private readonly pieces: Features[] = [];
   private readonly clamps = new Map<Mm, readonly SolidBody[]>();
 
   constructor(
@@ -36,6 +37,15 @@ export class Machine {
     this.leafWellOff = leafOff(FACE_INSET_MM);
     this.leafJustOff = leafOff(LEAF_OFF_MM);
     this.frame = brake.frame.map((outline) => new SolidBody(outline, pivot));
+  }
+
+  /** Room for one of many pieces laid out at a time, by number. */
+  laidOutPiece(number: number): Features {
+    const known = this.pieces[number];
+    if (known) return known;
+    const made = new Features(16, 24, 4);
+    this.pieces[number] = made;
+    return made;
   }
 
   /** The clamp's bodies with the nose set back by `noseSetbackMm`. */

@@ -115,11 +115,7 @@ function clearanceOf(checks: SideChecks, formed: Formed) {
     for (let k = 0; k <= checks.pieces.chainOf(side).joints; k++)
       measure.withBrake(side, k, formed[side], record);
   }
-  for (let m = 0; m <= seat.movingChain.joints; m++) {
-    for (let c = 0; c <= seat.clampedChain.joints; c++) {
-      measure.withSelf(m, formed.moving, c, formed.clamped, record);
-    }
-  }
+  measure.betweenSides(formed.moving, formed.clamped, record);
   if (record.mm === Infinity) return undefined;
   const { x, y } = seat.pivot;
   const points: readonly [Point, Point] = [

@@ -30,18 +30,22 @@ export class Strip {
   private yx = 0;
   private yy = 1;
   private mirrored = false;
-  // Where the last walk ended: the same element is often asked for several times in a row.
-  private walkedFlats = -1;
-  private walkedFormed = 0;
-  private walkedX = 0;
-  private walkedY = 0;
-  private walkedC = 1;
-  private walkedS = 0;
+  // Where the walks of late ended, flat by flat, and with which joints formed before: the next is often one step on.
+  private readonly walkedFormed: Int32Array;
+  private readonly walkedX: Float64Array;
+  private readonly walkedY: Float64Array;
+  private readonly walkedC: Float64Array;
+  private readonly walkedS: Float64Array;
 
   constructor(
     readonly chain: Chain,
     readonly thicknessMm: Mm,
-  ) {}
+  ) {
+    const flats = chain.joints + 1;
+    this.walkedFormed = new Int32Array(flats).fill(-1);
+    [this.walkedX, this.walkedY] = [new Float64Array(flats), new Float64Array(flats)];
+    [this.walkedC, this.walkedS] = [new Float64Array(flats), new Float64Array(flats)];
+  }
 
   /** The moving side, its tangent line at (startX, startY) from the pivot, turned about the pivot by the given angle. */
   placeTurned(startX: Mm, startY: Mm, cosTurn: number, sinTurn: number): void {
@@ -66,23 +70,25 @@ export class Strip {
 
   /** Walks to the end of flat `k` with the joints in `formed` made; −1 is the bend tangent line itself. */
   walkTo(k: number, formed: number): void {
-    const nearer = k > 0 ? formed & ((1 << k) - 1) : 0;
-    if (this.walkedFlats !== k || this.walkedFormed !== nearer) {
+    let known = k;
+    while (known >= 0 && this.walkedFormed[known] !== (formed & ((1 << known) - 1))) known--;
+    if (known >= 0) {
+      this.x = this.walkedX[known]!;
+      this.y = this.walkedY[known]!;
+      this.c = this.walkedC[known]!;
+      this.s = this.walkedS[known]!;
+    } else {
       this.x = this.y = this.s = 0;
       this.c = 1;
-      for (let j = 0; j <= k; j++) this.step(j, j > 0 && ((nearer >>> (j - 1)) & 1) === 1);
-      this.walkedFlats = k;
-      this.walkedFormed = nearer;
-      this.walkedX = this.x;
-      this.walkedY = this.y;
-      this.walkedC = this.c;
-      this.walkedS = this.s;
-      return;
     }
-    this.x = this.walkedX;
-    this.y = this.walkedY;
-    this.c = this.walkedC;
-    this.s = this.walkedS;
+    for (let flat = known + 1; flat <= k; flat++) {
+      this.step(flat, flat > 0 && ((formed >>> (flat - 1)) & 1) === 1);
+      this.walkedFormed[flat] = formed & ((1 << flat) - 1);
+      this.walkedX[flat] = this.x;
+      this.walkedY[flat] = this.y;
+      this.walkedC[flat] = this.c;
+      this.walkedS[flat] = this.s;
+    }
   }
 
   /** Walks on over element k: its joint, formed or flat, and flat k. */

@@ -44,6 +44,22 @@ export function bestWays(
   return clear.length > 0 ? clear : ranking.best(0);
 }
 
+/** The moves allowed, the fewest changes to and from each set and hold, and the fewest from blank to goal. */
+interface Frugal {
+  readonly start: Int32Array;
+  readonly end: Int32Array;
+  readonly changes: Uint8Array;
+  readonly toGo: Uint8Array;
+  readonly fewest: number;
+}
+
+/** Per set and hold: least clearance on the widest way there, and its last move. */
+interface Widths {
+  readonly width: Float64Array;
+  readonly from: Uint8Array;
+  readonly lastBend: Uint8Array;
+}
+
 class Ranking {
   private readonly n: number;
   private readonly sets: number;
@@ -78,7 +94,7 @@ class Ranking {
 
   /** Best ways with every clearance at least `leastMm`; none where there is no such way. */
   best(leastMm: number): Way[] {
-    const { sets, goals } = this;
+    const { goals } = this;
     if (goals[0] === 0) return [{ set: 0, moves: () => [] }];
     const [start, end] = this.waysOver(leastMm);
     const changes = this.fewestChanges(start, end);
@@ -87,35 +103,68 @@ class Ranking {
       for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
     }
     if (fewest === NONE) return [];
-    const toGo = this.changesToGo(start, end, fewest);
-    const width = new Float64Array(4 * sets).fill(-1);
-    const from = new Uint8Array(4 * sets);
-    const lastBend = new Uint8Array(4 * sets);
+    const frugal: Frugal = { start, end, changes, toGo: this.changesToGo(start, end, fewest), fewest };
+    // Measured against the brake alone, which is cheap, no way is wider than it turns out to be: beyond that width the
+    // part's distance from itself, which is dear, need not be known.
+    const brakeOnly = this.widestWays(frugal, (seat, toward, away) => seat.brakeClearance(toward, away));
+    const enough = this.widest(brakeOnly);
+    const ways = this.widestWays(frugal, (seat, toward, away, least) =>
+      seat.clearance(toward, away, Math.min(least, enough)),
+    );
+    const widest = this.widest(ways);
+    const ends = goals.flatMap((set) =>
+      [0, 1, 2, 3].map((hold) => ({ set, hold, mm: ways.width[4 * set + hold]! })),
+    );
+    return ends
+      .filter(({ mm }) => mm === widest || mm > widest - SAME_MM)
+      .map(({ set, hold }) => ({ set, moves: () => retrace(set, hold, ways) }));
+  }
+
+  private widest({ width }: Widths): number {
+    let widest = -1;
+    for (const goal of this.goals) {
+      for (let hold = 0; hold < 4; hold++) widest = Math.max(widest, width[4 * goal + hold]!);
+    }
+    return widest;
+  }
+
+  /**
+   * Widest way to each set and hold among those with fewest changes. `clearanceOf` is asked for a clearance up to some
+   * bound; past it any value will do.
+   */
+  private widestWays(
+    { start, end, changes, toGo, fewest }: Frugal,
+    clearanceOf: (seat: SeatTable, toward: number, away: number, least: number) => number,
+  ): Widths {
+    const width = new Float64Array(4 * this.sets).fill(-1);
+    const from = new Uint8Array(4 * this.sets);
+    const lastBend = new Uint8Array(4 * this.sets);
     this.eachMove(start, end, (set, next, bend, endHeld, hold, toward, away) => {
       // The least clearance on the way so far only caps what follows, so the widest way to here is the one to go on from.
-      let [best, least] = [-1, -1];
+      let best = -1;
+      let least = -1;
       for (let before = 0; before < (set === 0 ? 1 : 4); before++) {
         const so = set === 0 ? 0 : changes[4 * set + before]!;
         if (so === NONE) continue;
         const cost = so + (set === 0 ? 0 : changesBetween(before, hold));
         if (cost !== changes[4 * next + hold] || cost + toGo[4 * next + hold]! !== fewest) continue;
         const wide = set === 0 ? Infinity : width[4 * set + before]!;
-        if (wide > least) [best, least] = [before, wide];
+        if (wide > least) {
+          best = before;
+          least = wide;
+        }
       }
-      if (least <= width[4 * next + hold]!) return;
-      const through = Math.min(least, this.seats[2 * bend + endHeld]!.clearance(toward, away, least));
-      if (through <= width[4 * next + hold]!) return;
+      const known = width[4 * next + hold]!;
+      if (least <= known) return;
+      const seat = this.seats[2 * bend + endHeld]!;
+      if (Math.min(least, seat.brakeClearance(toward, away)) <= known) return;
+      const through = Math.min(least, clearanceOf(seat, toward, away, least));
+      if (through <= known) return;
       width[4 * next + hold] = through;
       from[4 * next + hold] = best;
       lastBend[4 * next + hold] = bend;
     });
-    const ends = goals.flatMap((set) =>
-      [0, 1, 2, 3].map((hold) => ({ set, hold, mm: width[4 * set + hold]! })),
-    );
-    const widest = Math.max(...ends.map(({ mm }) => mm));
-    return ends
-      .filter(({ mm }) => mm === widest || mm > widest - SAME_MM)
-      .map(({ set, hold }) => ({ set, moves: () => retrace(set, hold, from, lastBend) }));
+    return { width, from, lastBend };
   }
 
   /** Masks of the bends that can be made next with clearance of at least `leastMm` and still lead to the goal. */
@@ -217,7 +266,7 @@ function changesBetween(before: Hold, hold: Hold): number {
   return (other & 1) + (other >>> 1);
 }
 
-function retrace(goal: number, held: Hold, from: Uint8Array, lastBend: Uint8Array): Move[] {
+function retrace(goal: number, held: Hold, { from, lastBend }: Widths): Move[] {
   const moves: Move[] = [];
   let [set, hold] = [goal, held];
   while (set !== 0) {

@@ -58,19 +58,20 @@ export class SeatTable {
     return !this.meetsItself(formedMoving, formedClamped);
   }
 
+  /** Clearance of both sides from the brake alone; Infinity where nothing is measured. */
+  brakeClearance(formedMoving: number, formedClamped: number): number {
+    return Math.min(this.moving.clearance(formedMoving), this.clamped.clearance(formedClamped));
+  }
+
   /** Clearance of a state that can be made; exact where it is less than `beyondMm`, else some value not less than that. */
   clearance(formedMoving: number, formedClamped: number, beyondMm: number): number {
-    const brake = Math.min(this.moving.clearance(formedMoving), this.clamped.clearance(formedClamped));
+    const brake = this.brakeClearance(formedMoving, formedClamped);
     const bar = Math.min(brake, beyondMm);
     if (this.leastSelfDistance(formedMoving, formedClamped) >= bar) return brake;
     this.selfChecks++;
     const { gap } = this;
     gap.mm = bar;
-    for (let m = 0; m <= this.movingJoints; m++) {
-      for (let c = 0; c <= this.clampedJoints; c++) {
-        this.measure.withSelf(m, formedMoving, c, formedClamped, gap);
-      }
-    }
+    this.measure.betweenSides(formedMoving, formedClamped, gap);
     return gap.mm < bar ? gap.mm : brake;
   }
 
