@@ -4,6 +4,7 @@
  */
 import fc from "fast-check";
 import { judgeStep } from "../../src/contact/step.ts";
+import type { Job } from "../../src/job/job.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import { jobOf } from "../cases/answers.ts";
 import { type Pick, picks, roughJobs, stateOf } from "../contact/roughJob.ts";
@@ -78,26 +79,42 @@ const cases = fc.record({
   ),
 });
 
+/** A job read as it is, from its other end, and in inches. */
+interface Readings {
+  readonly file: RandomJob;
+  readonly job: Job;
+  readonly turned: Job;
+  readonly inch: Job;
+  readonly alone: LeafAlone;
+}
+
+function readingsOf(file: RandomJob): Readings {
+  return {
+    file,
+    job: jobOf(file),
+    turned: jobOf(turnedFile(file)),
+    inch: jobOf(inchFile(file)),
+    alone: new LeafAlone(),
+  };
+}
+
 /** Tries one case; the sentence of what is wrong, or undefined. */
 function faultOf(
-  file: RandomJob,
+  { file, job, turned, inch, alone }: Readings,
   pick: Pick,
   wholeToo: boolean,
   wayRad: number | undefined,
-  alone: LeafAlone,
   tally: Tally,
 ): string | undefined {
-  const job = jobOf(file);
   const bends = job.part.bends.length;
   const { state, bendsDone } = stateOf(bends, pick);
   const step = judgeStep(job.part, job.brake, bendsDone, state.bend, state.end, job.marginMm);
   tally.cases++;
   tally.met += Number((step.contact?.leafAngleRad ?? 0) > 0);
   tally.measured += Number((step.clearanceMm ?? 0) > 0);
-  const turned = judgeTurned(jobOf(turnedFile(file)), bends, bendsDone, state);
-  const simple = differs(step, turned, "turned end for end");
+  const fromOtherEnd = judgeTurned(turned, bends, bendsDone, state);
+  const simple = differs(step, fromOtherEnd, "turned end for end");
   if (simple) return simple;
-  const inch = jobOf(inchFile(file));
   const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
   const unit = differs(step, inInches, "in inches");
   if (unit) return unit;
@@ -139,7 +156,7 @@ function sentenceOf(tried: () => string | undefined, tally: Tally): string | und
 
 /** A case found before, tried with everything there is. */
 export function keptFault(file: RandomJob, pick: Pick): string | undefined {
-  return faultOf(file, pick, true, Number.NaN, new LeafAlone(), noTally());
+  return faultOf(readingsOf(file), pick, true, Number.NaN, noTally());
 }
 
 /** Runs a batch of jobs, four states each, from one seed; stops at its first disagreement, shrunk. */
@@ -151,13 +168,13 @@ export function runBatch(seed: number, jobCount: number, shares: Shares, tally: 
         if (!last) tally.refused++;
         return true;
       }
-      const alone = new LeafAlone();
+      const readings = readingsOf(file);
       for (const [i, pick] of states.entries()) {
         const whole = lot[i]! < shares.wholePerMille;
         const way = lot[STATES + i]! < shares.grazePerMille ? wayRad : undefined;
         // What is tried while shrinking is not counted.
         const counted = last ? noTally() : tally;
-        const sentence = sentenceOf(() => faultOf(file, pick, whole, way, alone, counted), counted);
+        const sentence = sentenceOf(() => faultOf(readings, pick, whole, way, counted), counted);
         if (sentence === undefined) continue;
         last = { sentence, file, pick };
         return false;
