@@ -19,7 +19,7 @@ export function unitsOption(written: string | undefined, otherwise: LengthUnit =
 export function lengthOption(written: string, option: string, units: LengthUnit): Mm {
   const lengthMm = parseLength(written, units);
   if (lengthMm !== undefined && lengthMm >= 0) return lengthMm;
-  throw new Refusal(`${option} has "${written.trim()}"; it may be a length of 0 or more.`);
+  throw new Refusal(`${option} is "${written.trim()}"; it may be a length of 0 or more.`);
 }
 
 /**

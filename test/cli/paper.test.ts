@@ -89,6 +89,8 @@ describe("noseroom nest", () => {
     const { status, out } = await noseroom(["nest", trough, "--sheet", "48 x 96 in"]);
     expect(status).toBe(0);
     expect(out).toMatch(/^304 blanks off a sheet of 48\.000 in by 96\.000 in/u);
+    // Strips of one kind share a line.
+    expect(out).toMatch(/^1 to 76 +1\.261 +0\.000 +95\.\d{3} +4 {2}across the grain$/mu);
   });
 
   it("says so with exit status 1 where not one goes on it", async () => {

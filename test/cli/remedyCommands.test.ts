@@ -45,6 +45,7 @@ describe("noseroom ways", () => {
     const { status, out } = await noseroom(["ways", join(EXAMPLES, "cable-trough-bar.json")]);
     expect(status).toBe(0);
     expect(out).toMatch(/^Folds\./u);
+    expect(out).toContain("\nNothing needs changing.\n");
     expect(out).not.toContain("--take");
   });
 
