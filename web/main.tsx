@@ -10,6 +10,7 @@ import { firstJob } from "./store/firstJob.ts";
 import { fileText, type JobFile } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
 import { usualUnits } from "./store/locale.ts";
+import { doubtsMm } from "./store/sample.ts";
 import { Store } from "./store/store.ts";
 import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
@@ -33,6 +34,7 @@ const store = new Store(drawer, () => firstJob(usualUnits(navigator.language)));
 const look = new Look(drawer);
 const answering = new Asker();
 const wayfinder = new Asker();
+const doubter = new Asker();
 const asker = new Asker();
 const host = document.getElementById("worksheet")!;
 
@@ -42,6 +44,7 @@ let standing: Standing = {
   job: null,
   answer: null,
   ways: null,
+  doubted: null,
   failed: null,
   working: false,
   progress: null,
@@ -87,10 +90,13 @@ function answer(): void {
         job: reply.job,
         answer: reply.answer,
         ways: null,
+        doubted: null,
         failed: null,
         working: asked !== file,
         progress: null,
       };
+      doubtedSample = null;
+      judgeSample();
       if (fresh) look.set({ step: worstStep(reply.answer) });
       fresh = false;
       findWays(file, reply.answer.verdict);
@@ -120,8 +126,27 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
   }, WAYS_AFTER_MS);
 }
 
+/** What the doubtful readings of a copied sample do to the standing answer, in a worker of its own. */
+let doubtedSample: unknown = null;
+function judgeSample(): void {
+  const { file, sample } = store.snapshot();
+  if (standing.file !== file || standing.problems.length > 0 || standing.failed) return;
+  if (doubtedSample === sample) return;
+  doubtedSample = sample;
+  const doubts = sample && doubtsMm(sample, file);
+  standing = { ...standing, doubted: null };
+  if (!doubts) return;
+  doubter.ask({ kind: "doubt", text: fileText(file), doubtsMm: doubts }, (reply) => {
+    const now = store.snapshot();
+    if (reply.kind !== "doubt" || now.file !== file || now.sample !== sample) return;
+    standing = { ...standing, doubted: reply.doubted };
+    paintSoon();
+  });
+}
+
 store.subscribe(() => {
   answer();
+  judgeSample();
   paintSoon();
 });
 look.subscribe(paintSoon);

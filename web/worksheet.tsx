@@ -13,6 +13,7 @@ import { JobsPanel } from "./panels/jobsPanel.tsx";
 import { NarrowBrakePanel } from "./panels/narrowBrakePanel.tsx";
 import { Notices } from "./panels/notices.tsx";
 import { PartPanel } from "./panels/partPanel.tsx";
+import { SamplePanel } from "./panels/samplePanel.tsx";
 import { StagePanel } from "./panels/stagePanel.tsx";
 import { StepsPanel } from "./panels/stepsPanel.tsx";
 import { WaysPanel } from "./panels/waysPanel.tsx";
@@ -33,6 +34,9 @@ export function Worksheet() {
           <Welcome />
           <Guarded>
             <PartPanel />
+          </Guarded>
+          <Guarded>
+            <SamplePanel />
           </Guarded>
           <Guarded>
             <BrakePanel />

@@ -12,7 +12,10 @@ export function AnswerPanel() {
   const { standing } = usePage();
   const { problems, job, answer, failed, working, progress } = standing;
   const bad = problems.length > 0;
-  const verdict = bad || failed ? "unread" : (answer?.verdict ?? "waiting");
+  // Readings that could be wrong carry over: what folds only if they are right is tight.
+  const doubted = !bad && !failed && answer?.verdict !== "hits" ? standing.doubted : null;
+  const doubtful = doubted?.verdict === "tight" && answer?.verdict === "clear";
+  const verdict = bad || failed ? "unread" : doubtful ? "tight" : (answer?.verdict ?? "waiting");
   let sentence = "Working it out…";
   if (failed) sentence = failed;
   else if (bad)
@@ -44,6 +47,7 @@ export function AnswerPanel() {
           {sentence}
           {way ? <span class="way"> {way}</span> : null}
           {spare ? <span class="way"> {spare}</span> : null}
+          {doubtful ? <span class="way"> {doubted?.sentences.join(" ")}</span> : null}
         </span>
       </p>
       {bad ? (

@@ -9,6 +9,7 @@ import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { usePage } from "../page.ts";
 import { saveFile } from "../saveFile.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
+import { PrintSheet } from "./printSheet.tsx";
 
 /** Inches as the nearest 64th beside the decimals, for a steel rule. */
 function ruleWords(mm: number, units: "mm" | "in"): string {
@@ -83,6 +84,7 @@ export function BlankPanel() {
         <button type="button" disabled={problems.length > 0} onClick={() => void save("dxf")}>
           Blank as DXF
         </button>
+        <PrintSheet />
         <button type="button" onClick={() => print()}>
           Print this card
         </button>

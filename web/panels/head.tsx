@@ -4,6 +4,7 @@
 import { Choice } from "../fields/choice.tsx";
 import type { Theme } from "../look.ts";
 import { usePage } from "../page.ts";
+import { sampleInUnit } from "../store/sample.ts";
 import { inUnit } from "../store/units.ts";
 import { Sign } from "./sign.tsx";
 
@@ -21,7 +22,7 @@ const LIGHT: Readonly<Record<Theme, string>> = {
 
 export function Head() {
   const { store, snapshot, look } = usePage();
-  const { canUndo, canRedo, file } = snapshot;
+  const { canUndo, canRedo, file, sample } = snapshot;
   return (
     <header class="head">
       <h1>Noseroom</h1>
@@ -50,7 +51,11 @@ export function Head() {
           options={UNITS}
           value={file.units}
           onChoose={(to) =>
-            store.replace((f) => inUnit(f, to), `switch to ${to === "in" ? "inches" : "millimetres"}`)
+            store.copy(
+              inUnit(file, to),
+              sample ? sampleInUnit(sample, file.units, to) : undefined,
+              `switch to ${to === "in" ? "inches" : "millimetres"}`,
+            )
           }
         />
         <button

@@ -149,12 +149,27 @@ function Plans({
 /** The drawing as a picture of its own file: nothing of it becomes part of the page. */
 function Picture({ svg, words }: { readonly svg: string; readonly words: string }) {
   const [address, setAddress] = useState<string | null>(null);
+  const [large, setLarge] = useState(false);
   useEffect(() => {
     const made = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
     setAddress(made);
     return () => URL.revokeObjectURL(made);
   }, [svg]);
-  return address ? <img class="plan" src={address} alt={words} /> : null;
+  if (address === null) return null;
+  const box = large ? "plan-box large" : "plan-box";
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is larger than its box must be scrolled with the keys too */}
+      <section class={box} tabIndex={0} aria-label="Drawing of the narrow brake">
+        <img class="plan" src={address} alt={words} />
+      </section>
+      <div class="row">
+        <button type="button" aria-pressed={large} onClick={() => setLarge(!large)}>
+          Drawing large enough to read
+        </button>
+      </div>
+    </>
+  );
 }
 
 function Table({
@@ -169,7 +184,7 @@ function Table({
   if (rows.length === 0) return null;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone must be scrolled with the keys too
-    <section class="scroll" tabIndex={0} aria-label={caption}>
+    <section class="scroll list" tabIndex={0} aria-label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead>

@@ -4,6 +4,7 @@
  */
 import { adopt } from "./adopt.ts";
 import { fileText } from "./jobFile.ts";
+import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
 
 /** The little of the browser's store that is used, so that tests can bring their own. */
@@ -46,7 +47,7 @@ export function readShelf(drawer: Drawer): {
       damage.push(asDamage(id, text));
       continue;
     }
-    jobs.push({ id, file: read.file, place: read.place });
+    jobs.push({ ...shelfJob(id, read), place: read.place });
     if (read.leftOut.length > 0) {
       const sentence = `The saved job “${read.file.part.name}” is kept, but: ${read.leftOut.join(" ")}`;
       damage.push({ sentence, text, fileName: `saved-job-${id}.json` });
@@ -56,7 +57,7 @@ export function readShelf(drawer: Drawer): {
   jobs.sort((a, b) => a.place - b.place);
   const open = drawer.getItem(OPEN);
   const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
-  return { shelf: { jobs: jobs.map(({ id, file }) => ({ id, file })), openId }, damage };
+  return { shelf: { jobs: jobs.map(({ place: _place, ...job }) => job), openId }, damage };
 }
 
 function asDamage(id: string, text: string): Damage {
@@ -66,6 +67,13 @@ function asDamage(id: string, text: string): Damage {
     text,
     fileName: `saved-job-${id}.txt`,
   };
+}
+
+function shelfJob(
+  id: string,
+  { file, sample }: { file: ShelfJob["file"]; sample: Sample | undefined },
+): ShelfJob {
+  return sample === undefined ? { id, file } : { id, file, sample };
 }
 
 function keysWith(drawer: Drawer, start: string): string[] {
@@ -79,12 +87,18 @@ function keysWith(drawer: Drawer, start: string): string[] {
 
 function readEntry(text: string) {
   try {
-    const entry = JSON.parse(text) as { version?: unknown; place?: unknown; file?: unknown };
+    const entry = JSON.parse(text) as {
+      version?: unknown;
+      place?: unknown;
+      file?: unknown;
+      sample?: unknown;
+    };
     if (entry === null || typeof entry !== "object" || entry.version !== VERSION) return null;
     const adopted = adopt(entry.file);
     if (!adopted.ok) return null;
     const place = typeof entry.place === "number" ? entry.place : 0;
-    return { file: adopted.file, leftOut: adopted.leftOut, place };
+    const sample = adoptSample(entry.sample);
+    return { file: adopted.file, sample, leftOut: adopted.leftOut, place };
   } catch {
     return null;
   }
@@ -101,8 +115,9 @@ export function keepShelf(drawer: Drawer | null, before: Shelf | null, shelf: Sh
     for (const [place, job] of shelf.jobs.entries()) {
       const was = old.get(job.id);
       old.delete(job.id);
-      if (was?.job.file === job.file && was.place === place) continue;
-      drawer.setItem(JOB + job.id, JSON.stringify({ version: VERSION, place, file: job.file }));
+      if (was?.job.file === job.file && was.job.sample === job.sample && was.place === place) continue;
+      const { file, sample } = job;
+      drawer.setItem(JOB + job.id, JSON.stringify({ version: VERSION, place, file, sample }));
     }
     for (const id of old.keys()) drawer.removeItem(JOB + id);
     if (before?.openId !== shelf.openId) drawer.setItem(OPEN, shelf.openId);
@@ -127,7 +142,7 @@ export function jobIdOfKey(key: string | null): string | null {
 export function readOne(drawer: Drawer, id: string): ShelfJob | null {
   const text = drawer.getItem(JOB + id);
   const read = text === null ? null : readEntry(text);
-  return read === null ? null : { id, file: read.file };
+  return read === null ? null : shelfJob(id, read);
 }
 
 /** All jobs in one text, for those who want a copy of everything. */

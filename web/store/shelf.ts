@@ -3,10 +3,13 @@
  * so that undo can put any earlier shelf back whole.
  */
 import type { JobFile } from "./jobFile.ts";
+import type { Sample } from "./sample.ts";
 
 export interface ShelfJob {
   readonly id: string;
   readonly file: JobFile;
+  /** How the part was read off a sample, where it is the copy of one. Not part of the job file. */
+  readonly sample?: Sample;
 }
 
 export interface Shelf {
@@ -33,6 +36,12 @@ export function withJob(shelf: Shelf, file: JobFile, id: string = newId()): Shel
 /** The shelf with the open job's file replaced. */
 export function withFile(shelf: Shelf, file: JobFile): Shelf {
   return { ...shelf, jobs: shelf.jobs.map((job) => (job.id === shelf.openId ? { ...job, file } : job)) };
+}
+
+/** The shelf with the open job's file and sample replaced; without a sample the part is no copy any more. */
+export function withSample(shelf: Shelf, file: JobFile, sample: Sample | undefined): Shelf {
+  const put = ({ id }: ShelfJob): ShelfJob => (sample === undefined ? { id, file } : { id, file, sample });
+  return { ...shelf, jobs: shelf.jobs.map((job) => (job.id === shelf.openId ? put(job) : job)) };
 }
 
 /** The shelf without a job; the last one can't be taken. The one before it is opened if it lay open. */

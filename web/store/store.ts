@@ -7,7 +7,8 @@ import { type Adopted, adoptText } from "./adopt.ts";
 import { beginHistory, changed, type History, redone, undone } from "./history.ts";
 import { fileText, type JobFile, type KeyPath, setAt } from "./jobFile.ts";
 import { type Damage, type Drawer, forgetDamage, jobIdOfKey, keepShelf, readOne, readShelf } from "./keep.ts";
-import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob } from "./shelf.ts";
+import type { Sample } from "./sample.ts";
+import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
 
 /** A line for the person that stays until put away. */
 export interface Notice {
@@ -21,6 +22,8 @@ export interface Notice {
 export interface Snapshot {
   readonly shelf: Shelf;
   readonly file: JobFile;
+  /** How the open job's part was read off a sample; null where it is no copy. */
+  readonly sample: Sample | null;
   readonly canUndo: string | null;
   readonly canRedo: string | null;
   readonly notices: readonly Notice[];
@@ -55,6 +58,7 @@ export class Store {
       this.snapshotNow = {
         shelf: now.shelf,
         file: openJob(now.shelf).file,
+        sample: openJob(now.shelf).sample ?? null,
         canUndo: past.length > 0 ? now.did : null,
         canRedo: future[0]?.did ?? null,
         notices: this.notices,
@@ -111,6 +115,12 @@ export class Store {
   type(change: (file: JobFile) => JobFile, did: string, field: string): void {
     const { shelf } = this.history.now;
     this.put(withFile(shelf, change(openJob(shelf).file)), did, `${shelf.openId}:${field}`);
+  }
+
+  /** Changes file and sample of the open job in one; `field` joins the keystrokes of one field into one undo. */
+  copy(file: JobFile, sample: Sample | undefined, did: string, field: string | null = null): void {
+    const { shelf } = this.history.now;
+    this.put(withSample(shelf, file, sample), did, field === null ? null : `${shelf.openId}:${field}`);
   }
 
   undo(): void {
