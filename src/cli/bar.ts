@@ -13,6 +13,7 @@ import { readJob } from "../job/readJob.ts";
 import type { JobFile } from "../job/schema.ts";
 import { type BarForParts, barForParts } from "../job/shopBar.ts";
 import { fitShop, unmadeFiles } from "../job/shopFit.ts";
+import { shopMadeBar } from "../job/shopMadeBar.ts";
 import { writeJob } from "../job/writeJob.ts";
 import { formatLength } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
@@ -42,7 +43,7 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
   const files = filesOf(path, await jobText(path));
   const found = barForParts(files);
   if (found === null) {
-    const why = files.length === 0 ? "Your brakes make every part: no bar is needed." : NO_BAR;
+    const why = files.length === 0 ? "Your brakes make every part: no bar is needed." : whyNone(files);
     process.stdout.write(options.json ? "null\n" : `${why}\n`);
     return files.length === 0 ? 0 : 1;
   }
@@ -62,8 +63,17 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
   return 0;
 }
 
-const NO_BAR =
-  "No clamp bar makes it: none that is thin enough to clear is strong and stiff enough, or the part meets itself or holder.";
+/** Why there is no bar, as far as the first part alone tells: where all together fail, so does each by itself. */
+function whyNone(files: readonly JobFile[]): string {
+  const alone = shopMadeBar(files.slice(0, 1));
+  if (alone === undefined) {
+    return "No clamp bar makes it: however thin, the part meets it, its holder, the bed, the leaf or itself.";
+  }
+  const { window, windowSentence, problems } = alone.design;
+  if (window.thinnestMm > window.thickestMm) return windowSentence;
+  const why = problems.length === 0 ? ["As planned, the made brake would not fold it."] : problems;
+  return ["No brake can be planned from common stock.", ...why, windowSentence].join(" ");
+}
 
 /** The job's own file, or those of a shop's parts that no brake of the shop makes. */
 function filesOf(path: string, text: string): JobFile[] {

@@ -16,7 +16,7 @@ export function allowanceToleranceMm(units: Job["units"]): Mm {
 
 /**
  * The method, what the others would make of the blank, and a warning where that is over the tolerance.
- * @example allowanceSentences(job, 0.4)[0] // "Bend allowance by K-factor 0.41, from the table: …"
+ * @example allowanceSentences(job, 0.4)[0] // "Bend allowance by K-factor 0.44."
  */
 export function allowanceSentences(
   job: Job,

@@ -164,7 +164,12 @@ describe("noseroom bar", () => {
   it("says so where no bar helps, and where none is needed", async () => {
     const none = await noseroom(["bar", join(EXAMPLES, "no-way.json")]);
     expect(none.status).toBe(1);
-    expect(none.out).toMatch(/^No clamp bar makes it:/u);
+    expect(none.out).toMatch(/^No clamp bar makes it: however thin, the part meets/u);
+    const thick = await noseroom(["bar", join(EXAMPLES, "lens-box-tray.json")]);
+    expect(thick.status).toBe(1);
+    expect(thick.out).toMatch(
+      /^No clamp bar will do: it must be at least [\d.]+ mm to hold and at most [\d.]+ mm to clear\./u,
+    );
     const easy = JSON.parse(readFileSync(shop, "utf8"));
     easy.parts = easy.parts.slice(0, 2);
     const needless = await noseroom(["bar", "-"], { input: JSON.stringify(easy) });
