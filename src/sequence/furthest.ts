@@ -7,7 +7,8 @@ import type { Machine } from "../contact/machine.ts";
 import { judgeStep, type Step } from "../contact/step.ts";
 import type { Part } from "../part/part.ts";
 import { countOf } from "./bendSets.ts";
-import { bestWays, type Move, type Way } from "./rank.ts";
+import type { Move } from "./moves.ts";
+import { bestWays, type Way } from "./rank.ts";
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 

@@ -8,7 +8,8 @@ import { seatFor } from "../motion/seat.ts";
 import type { Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
 import { furthestOrder } from "./furthest.ts";
-import { bestWays, type Move } from "./rank.ts";
+import type { Move } from "./moves.ts";
+import { bestWays } from "./rank.ts";
 import { reachFrom, type Watch } from "./reach.ts";
 import { SeatTable } from "./seatTable.ts";
 
