@@ -12,11 +12,11 @@ const kept = new URL("kept/", import.meta.url);
 
 it("agrees on random jobs at the far ends of size, thickness and angle", () => {
   const tally = noTally();
-  for (let batch = 0; batch < 6; batch++)
+  for (let batch = 0; batch < 4; batch++)
     runBatch(100 + batch, 40, { wholePerMille: 20, grazePerMille: 50 }, tally);
   expect(tally.disagreements).toEqual([]);
-  expect(tally.cases).toBeGreaterThan(700);
-  expect(Math.min(tally.met, tally.measured)).toBeGreaterThan(80);
+  expect(tally.cases).toBeGreaterThan(450);
+  expect(Math.min(tally.met, tally.measured)).toBeGreaterThan(60);
   expect(Math.min(tally.whole, tally.grazes)).toBeGreaterThan(5);
 });
 
