@@ -20,6 +20,8 @@ files.push(
   ),
   ...["stroke", "templateFoot", "tiles", "weightWords"].map((file) => `drawing/${file}.ts`),
   ...["problem", "reading", "readJob", "jsonText"].map((file) => `job/${file}.ts`),
+  ...["brakeWays", "wayWords", "writtenLength"].map((file) => `job/${file}.ts`),
+  ...["cost", "family"].map((file) => `remedy/${file}.ts`),
 );
 const examples = files.flatMap((file) =>
   readFileSync(new URL(file, source), "utf8")
