@@ -33,6 +33,10 @@ const twoFaces = {
   setup(esbuild) {
     const others = /standard-fonts.+(Courier|Times|Symbol|Zapf|Oblique).*\.compressed\.json$/;
     esbuild.onLoad({ filter: others }, () => ({ contents: '""', loader: "json" }));
+    // The faces are unpacked here and nothing is packed.
+    esbuild.onResolve({ filter: /^pako$/ }, ({ resolveDir }) =>
+      esbuild.resolve("pako/lib/inflate.js", { kind: "import-statement", resolveDir }),
+    );
   },
 };
 

@@ -6,6 +6,7 @@ import { CAUTIONS } from "../src/drawing/cautions.ts";
 import { AnswerPanel, WarningsPanel } from "./panels/answerPanel.tsx";
 import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";
+import { ChartPanel } from "./panels/chartPanel.tsx";
 import { ComparePanel } from "./panels/comparePanel.tsx";
 import { Guarded } from "./panels/guarded.tsx";
 import { Head } from "./panels/head.tsx";
@@ -55,6 +56,9 @@ export function Worksheet() {
           </Guarded>
           <Guarded>
             <NarrowBrakePanel />
+          </Guarded>
+          <Guarded>
+            <ChartPanel />
           </Guarded>
           <Guarded>
             <ComparePanel />

@@ -71,6 +71,27 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
     },
   ],
   [
+    "a sample read, a doubt that can't be read, a narrow brake and the chart drawn",
+    async (page) => {
+      await press(page, "Read a sample");
+      await page.getByLabel("How sure, flat 1", { exact: true }).fill("not much");
+      await page.getByLabel("Overall size", { exact: true }).fill("1/2");
+      await press(page, "Design a narrow brake for this part");
+      await page.getByRole("table", { name: "Cut list" }).waitFor();
+      await press(page, "Drawing large enough to read");
+      await press(page, "Draw the chart");
+      await page.getByRole("table", { name: "Longest return flange" }).waitFor();
+    },
+  ],
+  [
+    "readings that leave the answer in doubt",
+    async (page) => {
+      await page.getByLabel("How sure, flat 1", { exact: true }).fill("1/64");
+      await page.locator(".doubted").waitFor();
+      await press(page, "Done with the sample");
+    },
+  ],
+  [
     "a figure that can't be read",
     async (page) => {
       await page.getByLabel("Flat 1", { exact: true }).fill("about 3");

@@ -7,8 +7,20 @@ import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readDxf } from "../drawing/readDxf.ts";
+import { readPdf } from "../drawing/readPdf.ts";
 import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { complaintsOf, openShop, press, saved, sentence, until, verdict, visit, words } from "./shop.ts";
+import {
+  complaintsOf,
+  openShop,
+  press,
+  saved,
+  sentence,
+  until,
+  verdict,
+  visit,
+  watchPrinting,
+  words,
+} from "./shop.ts";
 
 let browser: Browser;
 let server: Server;
@@ -97,6 +109,22 @@ describe.each([
     expect(svg.name).toBe("cable-trough-narrow-brake.svg");
     expect(svg.text).toMatch(/^<svg[^>]+width="[\d.]+mm"/);
     expect(svg.text).toContain("Shop-made narrow brake");
+  });
+
+  it("prints its plans, alone and on the shop's paper", async () => {
+    await watchPrinting(page);
+    await press(page, "Print the plans");
+    await page.locator('body[data-print-box="open"]').waitFor();
+    const pages = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+    expect(pages.length).toBe(await page.locator(".shop-sheet .paper").count());
+    for (const { widthMm, heightMm } of pages) {
+      // Letter, ANSI/ASME Y14.1 size A: 8 1/2 × 11 in, upright or lying.
+      expect(Math.min(widthMm, heightMm)).toBeCloseTo(215.9, 0);
+      expect(Math.max(widthMm, heightMm)).toBeCloseTo(279.4, 0);
+    }
+    const all = pages.flatMap((one) => one.words.map((line) => line.words)).join(" ");
+    expect(all).toMatch(/clamp bar/);
+    await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   });
 
   it("takes the part on it, and back; a changed part asks for a new design", async () => {

@@ -8,7 +8,17 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readPdf } from "../drawing/readPdf.ts";
 import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { complaintsOf, openShop, sentence, settled, until, verdict, visit, words } from "./shop.ts";
+import {
+  complaintsOf,
+  openShop,
+  sentence,
+  settled,
+  until,
+  verdict,
+  visit,
+  watchPrinting,
+  words,
+} from "./shop.ts";
 
 let browser: Browser;
 let server: Server;
@@ -48,14 +58,6 @@ async function typeInto(page: Page, name: string, text: string): Promise<void> {
   await page.keyboard.press("Control+a");
   await page.keyboard.type(text);
 }
-
-/** The browser's own print box can't be opened without a screen; that it was asked for is noted on the page. */
-const watchPrinting = (page: Page) =>
-  page.evaluate(() => {
-    window.print = () => {
-      document.body.dataset.printBox = "open";
-    };
-  });
 
 describe.each([
   ["desktop", DESKTOP],

@@ -90,3 +90,11 @@ export async function saved(page: Page, act: () => Promise<void>): Promise<{ nam
   for await (const part of stream) parts.push(part as Buffer);
   return { name: download.suggestedFilename(), text: Buffer.concat(parts).toString("utf8") };
 }
+
+/** The browser's own print box can't be opened without a screen; that it was asked for is noted on the page. */
+export const watchPrinting = (page: Page) =>
+  page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset.printBox = "open";
+    };
+  });

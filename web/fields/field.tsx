@@ -6,6 +6,7 @@ import { useRef } from "preact/hooks";
 import { pathText } from "../../src/job/problem.ts";
 import { usePage } from "../page.ts";
 import { getAt, type JobFile, type KeyPath, type Typed } from "../store/jobFile.ts";
+import { FractionKeys } from "./fractionKeys.tsx";
 import { asTyped, echo, type Kind } from "./typed.ts";
 
 export interface FieldProps {
@@ -55,15 +56,6 @@ export function Field({ label, path, kind, optional, unit, note, wide, through }
     if (through) store.type((file) => through.put(file, asTyped(typed)), did, label);
     else store.set(path, next, did, true);
   };
-  const insert = (sign: string) => {
-    const input = box.current;
-    if (input === null) return;
-    const from = input.selectionStart ?? input.value.length;
-    const to = input.selectionEnd ?? from;
-    type(input.value.slice(0, from) + sign + input.value.slice(to));
-    input.focus();
-    requestAnimationFrame(() => input.setSelectionRange(from + 1, from + 1));
-  };
   const fractions = snapshot.file.units === "in" && (kind === "length" || kind === "thickness");
 
   return (
@@ -87,16 +79,7 @@ export function Field({ label, path, kind, optional, unit, note, wide, through }
           aria-describedby={below || undefined}
           onInput={(event) => type(event.currentTarget.value)}
         />
-        {fractions ? (
-          <span class="fraction-keys">
-            <button type="button" aria-label={`Fraction slash into ${label}`} onClick={() => insert("/")}>
-              ⁄
-            </button>
-            <button type="button" aria-label={`Space into ${label}`} onClick={() => insert(" ")}>
-              ␣
-            </button>
-          </span>
-        ) : null}
+        {fractions ? <FractionKeys label={label} box={box} onType={type} /> : null}
       </span>
       {problem ? (
         <span class="below problem" id={`${id}-p`}>

@@ -1,8 +1,10 @@
 /**
  * A figure that is not a key of the job file: label, box, the reading echoed below, and one line on what would be right.
  */
+import { useRef } from "preact/hooks";
 import type { LengthUnit } from "../../src/units/length.ts";
 import type { Typed } from "../store/jobFile.ts";
+import { FractionKeys } from "./fractionKeys.tsx";
 import { asTyped, echo } from "./typed.ts";
 
 export function ReadingField({
@@ -21,6 +23,7 @@ export function ReadingField({
   readonly problem: string | null;
   readonly onType: (value: Typed) => void;
 }) {
+  const box = useRef<HTMLInputElement>(null);
   const id = `reading-${label.toLowerCase().replaceAll(" ", "-")}`;
   const said = problem ?? echo(value, "length", units);
   return (
@@ -28,6 +31,7 @@ export function ReadingField({
       <label for={id}>{label}</label>
       <span class="boxes">
         <input
+          ref={box}
           id={id}
           type="text"
           inputMode="decimal"
@@ -40,6 +44,9 @@ export function ReadingField({
           aria-describedby={said ? `${id}-b` : undefined}
           onInput={(event) => onType(asTyped(event.currentTarget.value))}
         />
+        {units === "in" ? (
+          <FractionKeys label={label} box={box} onType={(text) => onType(asTyped(text))} />
+        ) : null}
       </span>
       {said ? (
         <span class={`below ${problem ? "problem" : "echo"}`} id={`${id}-b`}>

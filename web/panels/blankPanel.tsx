@@ -2,6 +2,7 @@
  * The blank: developed width and the lines to scribe, all from one edge, in the user's unit.
  */
 
+import { allowanceSentences } from "../../src/drawing/allowanceWords.ts";
 import { lengthFigure, lengthWords } from "../../src/drawing/lengthWords.ts";
 import { sightLines } from "../../src/drawing/sightLine.ts";
 import type { Answer } from "../../src/job/answer.ts";
@@ -24,6 +25,7 @@ export function BlankPanel() {
   const { units } = job;
   const { blank } = answer;
   const sights = sightLines(job, answer);
+  const allowances = allowanceSentences(job);
   const save = async (as: "svg" | "dxf") => {
     const reply = await asker.askOnce({ kind: "blank", text: fileText(snapshot.file), as }, 10_000);
     if (reply?.kind !== "written") return;
@@ -77,6 +79,15 @@ export function BlankPanel() {
           </tbody>
         </table>
       </section>
+      <details class="more">
+        <summary>How the bends were allowed for</summary>
+        {allowances.map((sentence) => (
+          <p key={sentence} class="note">
+            {sentence}
+          </p>
+        ))}
+      </details>
+      {allowances.length > 2 ? <p class="note">{allowances.at(-1)}</p> : null}
       <div class="row">
         <button type="button" disabled={problems.length > 0} onClick={() => void save("svg")}>
           Blank at true size, SVG

@@ -2,12 +2,15 @@
  * A narrow brake to make for this part: how thick its clamp bar may be, the drawing, what to buy and in which order to
  * make it. Designed on asking; what is shown always belongs to the part as it stands.
  */
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { usePage } from "../page.ts";
+import { printPages } from "../paper/printPages.ts";
 import { saveFile } from "../saveFile.ts";
 import { adopt } from "../store/adopt.ts";
 import { fileName, fileText, type PartFile } from "../store/jobFile.ts";
 import type { NarrowBrakePlans } from "../worker/messages.ts";
+import { ListTable } from "./listTable.tsx";
+import { Picture } from "./picture.tsx";
 
 const LIMIT_MS = 60_000;
 const CUT_HEADS = ["count", "piece", "stock", "length", "work"];
@@ -107,8 +110,11 @@ function Plans({
       ) : null}
       {drawing ? (
         <>
-          <Picture svg={drawing.svg} words={drawing.sentence} />
+          <Picture svg={drawing.svg} words={drawing.sentence} name="Drawing of the narrow brake" />
           <div class="row">
+            <button type="button" onClick={() => void printPages(drawing.pages)}>
+              Print the plans
+            </button>
             <button type="button" onClick={() => save("dxf", drawing.dxf)}>
               Narrow brake as DXF
             </button>
@@ -123,8 +129,8 @@ function Plans({
           </div>
         </>
       ) : null}
-      <Table caption="Cut list" heads={CUT_HEADS} rows={plans.cuts} />
-      <Table caption="Hardware" heads={HARDWARE_HEADS} rows={plans.hardware} />
+      <ListTable caption="Cut list" heads={CUT_HEADS} rows={plans.cuts} wordy />
+      <ListTable caption="Hardware" heads={HARDWARE_HEADS} rows={plans.hardware} wordy />
       {plans.lists.map(({ heading, lines }) =>
         lines.length === 0 ? null : (
           <details
@@ -143,69 +149,5 @@ function Plans({
       )}
       <p class="note">{plans.cautions}</p>
     </>
-  );
-}
-
-/** The drawing as a picture of its own file: nothing of it becomes part of the page. */
-function Picture({ svg, words }: { readonly svg: string; readonly words: string }) {
-  const [address, setAddress] = useState<string | null>(null);
-  const [large, setLarge] = useState(false);
-  useEffect(() => {
-    const made = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
-    setAddress(made);
-    return () => URL.revokeObjectURL(made);
-  }, [svg]);
-  if (address === null) return null;
-  const box = large ? "plan-box large" : "plan-box";
-  return (
-    <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is larger than its box must be scrolled with the keys too */}
-      <section class={box} tabIndex={0} aria-label="Drawing of the narrow brake">
-        <img class="plan" src={address} alt={words} />
-      </section>
-      <div class="row">
-        <button type="button" aria-pressed={large} onClick={() => setLarge(!large)}>
-          Drawing large enough to read
-        </button>
-      </div>
-    </>
-  );
-}
-
-function Table({
-  caption,
-  heads,
-  rows,
-}: {
-  readonly caption: string;
-  readonly heads: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}) {
-  if (rows.length === 0) return null;
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone must be scrolled with the keys too
-    <section class="scroll list" tabIndex={0} aria-label={caption}>
-      <table>
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.join("|")}>
-              {row.map((cell, i) => (
-                <td key={heads[i]}>{cell}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
   );
 }

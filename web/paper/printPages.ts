@@ -33,7 +33,8 @@ export async function printPages(pages: readonly PaperPage[]): Promise<void> {
   sheets.className = "shop-sheet";
   const pictures = pages.flatMap((page) => {
     const sheet = document.createElement("section");
-    sheet.className = `paper ${page.paper.toLowerCase()}`;
+    const lying = page.widthMm > page.heightMm ? "-lying" : "";
+    sheet.className = `paper ${page.paper.toLowerCase()}${lying}`;
     sheet.style.width = `${page.widthMm}mm`;
     sheet.style.height = `${page.heightMm}mm`;
     sheets.append(sheet);

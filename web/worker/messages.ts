@@ -35,7 +35,12 @@ export interface NarrowBrakePlans {
   readonly lists: readonly { readonly heading: string; readonly lines: readonly string[] }[];
   readonly cautions: string;
   /** Null where there is no plan to draw. */
-  readonly drawing: { readonly sentence: string; readonly svg: string; readonly dxf: string } | null;
+  readonly drawing: {
+    readonly sentence: string;
+    readonly svg: string;
+    readonly dxf: string;
+    readonly pages: readonly PaperPage[];
+  } | null;
   /** The job on the made brake, null where it would not fold there. */
   readonly file: JobFile | null;
 }
@@ -57,6 +62,18 @@ export interface PaperPicture {
   readonly heightMm: number;
 }
 
+/** The return flange chart in words and a picture, ready to show and to print. */
+export interface ChartShown {
+  readonly sheet: string;
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** The part's own channels, one sentence each. */
+  readonly own: readonly string[];
+  readonly sentence: string;
+  readonly svg: string;
+  readonly pages: readonly PaperPage[];
+}
+
 /** What doubtful readings do to the answer. */
 export interface Doubted {
   readonly verdict: "clear" | "tight" | "hits";
@@ -74,6 +91,7 @@ export type Question =
     }
   | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
   | { readonly id: number; readonly kind: "narrowBrake"; readonly text: string }
+  | { readonly id: number; readonly kind: "chart"; readonly text: string }
   | {
       readonly id: number;
       readonly kind: "doubt";
@@ -97,6 +115,7 @@ export type Reply =
   | { readonly id: number; readonly kind: "written"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }
   | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans | null }
+  | { readonly id: number; readonly kind: "chart"; readonly chart: ChartShown }
   | { readonly id: number; readonly kind: "doubt"; readonly doubted: Doubted }
   | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }

@@ -3,6 +3,8 @@
  */
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
+import { narrowBrakePlans as plansOnPaper } from "../../src/drawing/narrowBrakePlans.ts";
+import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { weightWords } from "../../src/drawing/weightWords.ts";
 import { withBrake } from "../../src/job/brakeWays.ts";
@@ -10,6 +12,7 @@ import type { JobFile } from "../../src/job/schema.ts";
 import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
 import { formatLength } from "../../src/units/length.ts";
 import type { NarrowBrakePlans } from "./messages.ts";
+import { paperPages } from "./paperPages.ts";
 
 const TITLE = "Shop-made narrow brake";
 
@@ -51,6 +54,7 @@ export function narrowBrakePlans(file: JobFile): NarrowBrakePlans | null {
       sentence: drawing.sentence,
       svg: writeSvg(drawing, { title: TITLE }),
       dxf: toDxf(drawing),
+      pages: paperPages(plansOnPaper(design, paperFor(units))),
     },
     file: brake && withBrake(file, brake),
   };

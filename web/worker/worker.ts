@@ -12,6 +12,7 @@ import type { JobFile } from "../../src/job/schema.ts";
 import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import { chartShown } from "./chartShown.ts";
 import { doubted } from "./doubted.ts";
 import type { Question, Reply, Way } from "./messages.ts";
 import { narrowBrakePlans } from "./narrowBrakePlans.ts";
@@ -65,6 +66,7 @@ function answer(question: Question): Reply {
     return { id, kind: "problems", problems };
   }
   if (question.kind === "narrowBrake") return { id, kind: "narrowBrake", plans: narrowBrakePlans(read.file) };
+  if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
   const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
   if (question.kind === "doubt")
