@@ -14,12 +14,12 @@ export { toDeg, toRad } from "./units/quantity.ts";
 
 // plane: outlines of lines and arcs
 
-export type { Edge, Outline } from "./plane/outline.ts";
+export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
 export type { Point } from "./plane/point.ts";
 
 // metal: figures with their sources, springback, radii that a sheet takes
 
-export type { Metal, MetalSources, RadiusTable } from "./metal/metal.ts";
+export type { Metal, MetalSources, RadiusColumn, RadiusTable } from "./metal/metal.ts";
 export { metalNamed, metalNames } from "./metal/metals.ts";
 export type { RadiusLimits } from "./metal/radiusLimits.ts";
 export { radiusLimits } from "./metal/radiusLimits.ts";
@@ -30,6 +30,7 @@ export { relaxedRadius, springbackRatio, testStripRatio } from "./metal/springba
 
 export { bendAllowance, bendDeduction, kFactorOf } from "./part/allowance.ts";
 export type { BendShape } from "./part/bendSetback.ts";
+export type { Chain } from "./part/chain.ts";
 export type { AllowanceComparison } from "./part/compareAllowances.ts";
 export { compareAllowances } from "./part/compareAllowances.ts";
 export { din6935Allowance } from "./part/din6935Allowance.ts";
@@ -68,7 +69,7 @@ export { searchOrders } from "./sequence/search.ts";
 
 // blank: lines from one edge, other methods, relief holes, weight, nests, pans and the fingers for them
 
-export type { Blank } from "./blank/blank.ts";
+export type { Blank, BlankBend } from "./blank/blank.ts";
 export { layOut } from "./blank/blank.ts";
 export type { BlankByMethod } from "./blank/blankByMethod.ts";
 export { blankByMethod } from "./blank/blankByMethod.ts";
@@ -86,6 +87,7 @@ export { blankWeightKg } from "./blank/weight.ts";
 
 export type { BarLimits } from "./remedy/barLimits.ts";
 export type { Change, OrderedBend } from "./remedy/change.ts";
+export type { FamilyKind } from "./remedy/family.ts";
 export type { Outcome } from "./remedy/folds.ts";
 export type { BarWindow } from "./remedy/shopMade/barWindow.ts";
 export { windowSentence } from "./remedy/shopMade/barWindow.ts";
@@ -97,12 +99,13 @@ export type {
   ScrewPlan,
   TonguePlan,
 } from "./remedy/shopMade/chooseFittings.ts";
-export type { HolderPlan } from "./remedy/shopMade/chooseHolder.ts";
+export type { BoltPlan, HolderPlan } from "./remedy/shopMade/chooseHolder.ts";
 export type { LeafPlan } from "./remedy/shopMade/chooseLeaf.ts";
 export { designNarrowBrake } from "./remedy/shopMade/designNarrowBrake.ts";
-export type { GoverningLoads } from "./remedy/shopMade/governingLoads.ts";
+export type { Governing, GoverningLoads } from "./remedy/shopMade/governingLoads.ts";
 export type { AsBuilt, MadeBrake, ProfilePoint } from "./remedy/shopMade/madeBrake.ts";
 export { madeBrake } from "./remedy/shopMade/madeBrake.ts";
+export type { MemberRole } from "./remedy/shopMade/memberPlan.ts";
 export type {
   BarPlan,
   BowReport,
@@ -119,7 +122,13 @@ export type {
   SheetToFold,
   Vise,
 } from "./remedy/shopMade/requirements.ts";
-export type { StrengthCheck } from "./remedy/shopMade/strengthCheck.ts";
+export type { StockSize } from "./remedy/shopMade/stockSize.ts";
+export type { CheckUnit, StrengthCheck } from "./remedy/shopMade/strengthCheck.ts";
+export type { Thread } from "./remedy/strength/bolt.ts";
+export type { CrownStation } from "./remedy/strength/crown.ts";
+export type { ForcePerLength } from "./remedy/strength/foldingForces.ts";
+export type { SectionProperties, Shape } from "./remedy/strength/section.ts";
+export type { UniformBeam } from "./remedy/strength/uniformBeam.ts";
 export type { Limit, WayKind } from "./remedy/way.ts";
 
 // job: the file contract, the whole check, ways out, doubts, charts, shops and their bar
@@ -171,7 +180,7 @@ export { drawPan } from "./drawing/panDrawing.ts";
 export { writePdf } from "./drawing/pdfPen.ts";
 export { shopSheet } from "./drawing/shopSheet.ts";
 export { drawStep } from "./drawing/step.ts";
-export type { SvgOptions } from "./drawing/svgPen.ts";
+export type { PrintedWords, SvgOptions } from "./drawing/svgPen.ts";
 export { writeSvg } from "./drawing/svgPen.ts";
 export { templatePages } from "./drawing/template.ts";
 export { verdictSentence } from "./drawing/verdictWords.ts";

@@ -31,7 +31,8 @@ export interface SumCheck {
   readonly explainedMm: Mm;
 }
 
-type SampleBend = Pick<Part["bends"][number], "angleDeg" | "turn" | "insideRadiusMm">;
+/** What of a bend a measured sample tells. */
+export type SampleBend = Pick<Part["bends"][number], "angleDeg" | "turn" | "insideRadiusMm">;
 
 /** How sure a reading is that says nothing of it: 1/64 in or 0.25 mm. */
 export function usualDoubtMm(units: "mm" | "in"): Mm {
