@@ -254,6 +254,26 @@ describe("the rest of the card", () => {
     await until(() => words(page.locator(".kind-thickness").first()), /20 ga steel = 0\.036 in, 0\.91 mm/);
   });
 
+  it("keeps a metal of the person's own for other jobs, over a reload, and forgets it when told", async () => {
+    const metal = () => page.getByLabel("Metal", { exact: true });
+    await metal().selectOption("own figures");
+    await page.getByLabel("Metal's name", { exact: true }).fill("roof sheet");
+    await page.getByLabel(/^Yield strength/).fill("310");
+    await press(page, "Keep this metal for other jobs");
+    await press(page, "New job");
+    await settled(page);
+    expect(await metal().inputValue()).toBe("mild steel");
+    await page.reload();
+    await settled(page);
+    await metal().selectOption({ label: "roof sheet, your own" });
+    expect(await page.getByLabel(/^Yield strength/).inputValue()).toBe("310");
+    await press(page, "Forget this metal");
+    expect(await metal().inputValue()).toBe("own figures");
+    expect(await metal().locator("option", { hasText: "roof sheet" }).count()).toBe(0);
+    await undo();
+    expect(await metal().locator("option", { hasText: "roof sheet" }).count()).toBe(1);
+  });
+
   it("takes a job away and brings it back", async () => {
     await press(page, "Copy this job");
     await settled(page);
@@ -338,6 +358,16 @@ describe("what is taken to the bench", () => {
     const svg = await saved(page, () => press(page, "Blank at true size, SVG"));
     expect(svg.text).toMatch(/^<svg[^>]+width="[\d.]+mm"/);
     expect(svg.text).toContain("Blank of Cable trough");
+    await page.context().close();
+  });
+
+  it("says how the bends were allowed for, and what other methods would make of the blank", async () => {
+    page = await visit(browser, DESKTOP, address);
+    const fold = page.locator("details", { hasText: "How the bends were allowed for" });
+    await fold.locator("summary").click();
+    expect(await words(fold)).toMatch(
+      /Bend allowance by K-factor 0\.44.*DIN 6935 0\.\d+ in (wider|narrower)/s,
+    );
     await page.context().close();
   });
 

@@ -8,11 +8,14 @@ import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
 import { addBend, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
+import { sameMetal, withMetal } from "../store/metals.ts";
 import { ChainStrip } from "./chainStrip.tsx";
 import { MetalFigures } from "./metalFigures.tsx";
 import { Sketch } from "./sketch.tsx";
 
 const OWN = "own figures";
+/** Marks a kept metal in the list, so that it may be called like one of the table. */
+const KEPT = "own: ";
 const DIMENSIONS = [
   { value: "outside", words: "Outside" },
   { value: "inside", words: "Inside" },
@@ -31,11 +34,14 @@ export function PartPanel() {
   const [marked, setMarked] = useState<number | null>(null);
   const { material } = file.part;
   const own = typeof material !== "string";
-  const known = metalNames();
-  const metals = [...new Set([...known, ...(own ? [] : [material]), OWN])].map((name) => ({
-    value: name,
-    words: name,
-  }));
+  const kept = snapshot.shelf.metals ?? [];
+  const keptAs = own ? kept.find((one) => sameMetal(one, material)) : undefined;
+  const names = [...new Set([...metalNames(), ...(own ? [] : [material])])];
+  const metals = [
+    ...names.map((name) => ({ value: name, words: name })),
+    ...kept.map(({ name }) => ({ value: `${KEPT}${name}`, words: `${name}, your own` })),
+    { value: OWN, words: OWN },
+  ];
   const metal = standing.job?.part.metal;
 
   const chooseMetal = (name: string) => {
@@ -44,7 +50,8 @@ export function PartPanel() {
       yield: metal?.yieldMpa ?? 250,
       modulus: metal?.modulusMpa ?? 200_000,
     };
-    store.set(["part", "material"], name === OWN ? figures : name, "change the metal");
+    const mine = kept.find((one) => `${KEPT}${one.name}` === name);
+    store.set(["part", "material"], mine ?? (name === OWN ? figures : name), "change the metal");
   };
 
   return (
@@ -52,7 +59,12 @@ export function PartPanel() {
       <h2 id="part-heading">Part</h2>
       <div class="fields">
         <Field label="Name" path={["part", "name"]} kind="words" wide />
-        <Pick label="Metal" options={metals} value={own ? OWN : material} onChoose={chooseMetal} />
+        <Pick
+          label="Metal"
+          options={metals}
+          value={keptAs ? `${KEPT}${keptAs.name}` : own ? OWN : material}
+          onChoose={chooseMetal}
+        />
         {own ? (
           <>
             <Field label="Metal's name" path={["part", "material", "name"]} kind="words" />
@@ -82,6 +94,27 @@ export function PartPanel() {
           thicknessMm={standing.job.part.thicknessMm}
           units={file.units}
         />
+      ) : null}
+      {own ? (
+        <div class="row">
+          {keptAs ? (
+            <button
+              type="button"
+              onClick={() =>
+                store.keepMetals(
+                  kept.filter((one) => one !== keptAs),
+                  "forget a metal",
+                )
+              }
+            >
+              Forget this metal
+            </button>
+          ) : (
+            <button type="button" onClick={() => store.keepMetals(withMetal(kept, material), "keep a metal")}>
+              Keep this metal for other jobs
+            </button>
+          )}
+        </div>
       ) : null}
       <div class="row spread">
         <Choice

@@ -7,10 +7,13 @@ export function Picture({
   svg,
   words,
   name,
+  fine = false,
 }: {
   readonly svg: string;
   readonly words: string;
   readonly name: string;
+  /** Fine enough to be worth a larger view. */
+  readonly fine?: boolean;
 }) {
   const [address, setAddress] = useState<string | null>(null);
   const [large, setLarge] = useState(false);
@@ -27,11 +30,13 @@ export function Picture({
       <section class={box} tabIndex={0} aria-label={name}>
         <img class="plan" src={address} alt={words} />
       </section>
-      <div class="row">
-        <button type="button" aria-pressed={large} onClick={() => setLarge(!large)}>
-          Drawing large enough to read
-        </button>
-      </div>
+      {fine ? (
+        <div class="row">
+          <button type="button" aria-pressed={large} onClick={() => setLarge(!large)}>
+            Drawing large enough to read
+          </button>
+        </div>
+      ) : null}
     </>
   );
 }

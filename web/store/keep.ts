@@ -4,6 +4,7 @@
  */
 import { adopt } from "./adopt.ts";
 import { fileText } from "./jobFile.ts";
+import { adoptMetals } from "./metals.ts";
 import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
 
@@ -25,6 +26,7 @@ export interface Damage {
 
 const JOB = "noseroom.job.";
 const OPEN = "noseroom.open";
+const METALS = "noseroom.metals";
 const DAMAGED = "noseroom.damaged.";
 const VERSION = 1;
 
@@ -57,7 +59,9 @@ export function readShelf(drawer: Drawer): {
   jobs.sort((a, b) => a.place - b.place);
   const open = drawer.getItem(OPEN);
   const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
-  return { shelf: { jobs: jobs.map(({ place: _place, ...job }) => job), openId }, damage };
+  const metals = adoptMetals(drawer.getItem(METALS));
+  const shelf = { jobs: jobs.map(({ place: _place, ...job }) => job), openId };
+  return { shelf: metals.length > 0 ? { ...shelf, metals } : shelf, damage };
 }
 
 function asDamage(id: string, text: string): Damage {
@@ -120,6 +124,7 @@ export function keepShelf(drawer: Drawer | null, before: Shelf | null, shelf: Sh
       drawer.setItem(JOB + job.id, JSON.stringify({ version: VERSION, place, file, sample }));
     }
     for (const id of old.keys()) drawer.removeItem(JOB + id);
+    if (before?.metals !== shelf.metals) drawer.setItem(METALS, JSON.stringify(shelf.metals ?? []));
     if (before?.openId !== shelf.openId) drawer.setItem(OPEN, shelf.openId);
     return null;
   } catch {

@@ -2,7 +2,7 @@
  * The shelf: every job of this browser, and which one lies open. Plain data, changed only by making a new one,
  * so that undo can put any earlier shelf back whole.
  */
-import type { JobFile } from "./jobFile.ts";
+import type { JobFile, OwnMetalFile } from "./jobFile.ts";
 import type { Sample } from "./sample.ts";
 
 export interface ShelfJob {
@@ -15,6 +15,8 @@ export interface ShelfJob {
 export interface Shelf {
   readonly jobs: readonly ShelfJob[];
   readonly openId: string;
+  /** Metals of the person's own, for any job. */
+  readonly metals?: readonly OwnMetalFile[];
 }
 
 /** The job that lies open. A shelf always has one. */
@@ -30,7 +32,7 @@ export function newId(): string {
 
 /** The shelf with a new job on it, opened. */
 export function withJob(shelf: Shelf, file: JobFile, id: string = newId()): Shelf {
-  return { jobs: [...shelf.jobs, { id, file }], openId: id };
+  return { ...shelf, jobs: [...shelf.jobs, { id, file }], openId: id };
 }
 
 /** The shelf with the open job's file replaced. */
@@ -50,7 +52,7 @@ export function withoutJob(shelf: Shelf, id: string): Shelf {
   const at = shelf.jobs.findIndex((job) => job.id === id);
   const jobs = shelf.jobs.filter((job) => job.id !== id);
   const openId = shelf.openId === id ? jobs[Math.max(0, at - 1)]!.id : shelf.openId;
-  return { jobs, openId };
+  return { ...shelf, jobs, openId };
 }
 
 /** A name that no job on the shelf has yet. @example freeName(["Trough"], "Trough") // "Trough 2" */

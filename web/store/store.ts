@@ -5,7 +5,7 @@
 
 import { type Adopted, adoptText } from "./adopt.ts";
 import { beginHistory, changed, type History, redone, undone } from "./history.ts";
-import { fileText, type JobFile, type KeyPath, setAt } from "./jobFile.ts";
+import { fileText, type JobFile, type KeyPath, type OwnMetalFile, setAt } from "./jobFile.ts";
 import { type Damage, type Drawer, forgetDamage, jobIdOfKey, keepShelf, readOne, readShelf } from "./keep.ts";
 import type { Sample } from "./sample.ts";
 import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
@@ -121,6 +121,11 @@ export class Store {
   copy(file: JobFile, sample: Sample | undefined, did: string, field: string | null = null): void {
     const { shelf } = this.history.now;
     this.put(withSample(shelf, file, sample), did, field === null ? null : `${shelf.openId}:${field}`);
+  }
+
+  /** Replaces the list of metals of the person's own. */
+  keepMetals(metals: readonly OwnMetalFile[], did: string): void {
+    this.put({ ...this.history.now.shelf, metals }, did);
   }
 
   undo(): void {
