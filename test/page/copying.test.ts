@@ -1,0 +1,122 @@
+/**
+ * What the page keeps beside the job file: readings of a sample and metals of the person's own. Lengths by hand: inside
+ * a bend of 90° an inside reading is one thickness T·tan(45°) shorter than the outside one at each end that is bent.
+ */
+import { describe, expect, it } from "vitest";
+import { readJob } from "../../src/job/readJob.ts";
+import { firstJob } from "../../web/store/firstJob.ts";
+import { fileText, type JobFile, setAt } from "../../web/store/jobFile.ts";
+import { type Drawer, keepShelf, readShelf } from "../../web/store/keep.ts";
+import { adoptMetals, withMetal } from "../../web/store/metals.ts";
+import {
+  adoptSample,
+  doubtsMm,
+  NOTHING_READ,
+  readingOf,
+  sampleInUnit,
+  sideOf,
+  withFlat,
+  withReading,
+} from "../../web/store/sample.ts";
+import { inUnit } from "../../web/store/units.ts";
+
+const partOf = (file: JobFile) => {
+  const read = readJob(fileText(file));
+  if (!read.ok) throw new Error("the job of the test can't be read");
+  return read.job.part;
+};
+const trough = firstJob("mm");
+
+function drawer(): Drawer {
+  const kept = new Map<string, string>();
+  return {
+    get length() {
+      return kept.size;
+    },
+    key: (index) => [...kept.keys()][index] ?? null,
+    getItem: (key) => kept.get(key) ?? null,
+    setItem: (key, value) => void kept.set(key, value),
+    removeItem: (key) => void kept.delete(key),
+  };
+}
+
+describe("a sample", () => {
+  it.each([
+    ["outside", 10, 10],
+    ["inside", 8.4, 10],
+  ] as const)("read %s makes the web of 0.8 mm sheet as long as it is", (side, reading, outside) => {
+    const next = withReading(NOTHING_READ, trough, 1, { reading, side }, partOf(trough));
+    expect(next.file.part.flats[1]).toBe(outside);
+    expect(sideOf(next.sample, next.file, 1)).toBe(side);
+    expect(readingOf(next.sample, next.file, 1, partOf(next.file))).toBe(reading);
+  });
+
+  it("of a free flange grows at its one bent end only", () => {
+    const next = withReading(NOTHING_READ, trough, 0, { reading: 11.9, side: "inside" }, partOf(trough));
+    expect(next.file.part.flats[0]).toBe(12.7);
+  });
+
+  it("read outside into a job that is dimensioned inside comes out the same part", () => {
+    const inside = setAt(trough, ["part", "dimensions"], "inside");
+    const next = withReading(NOTHING_READ, inside, 1, { reading: 10, side: "outside" }, partOf(inside));
+    expect(next.file.part.flats[1]).toBe(8.4);
+  });
+
+  it("follows a flat that is changed elsewhere, and keeps what was typed as long as it holds", () => {
+    const read = withReading(NOTHING_READ, trough, 1, { reading: "8.40", side: "inside" }, partOf(trough));
+    expect(readingOf(read.sample, read.file, 1, partOf(read.file))).toBe("8.40");
+    const other = setAt(read.file, ["part", "flats", 1], 12);
+    expect(readingOf(read.sample, other, 1, partOf(other))).toBe(10.4);
+  });
+
+  it("that can't be read goes into the job as typed, for the reader to say so", () => {
+    const next = withReading(NOTHING_READ, trough, 1, { reading: "about 3", side: "inside" }, partOf(trough));
+    expect(next.file.part.flats[1]).toBe("about 3");
+    expect(readingOf(next.sample, next.file, 1, null)).toBe("about 3");
+  });
+
+  it("is as sure as callipers are unless it says otherwise: 0.25 mm, 1/64 in", () => {
+    expect(doubtsMm(NOTHING_READ, trough)).toEqual([0.25, 0.25, 0.25]);
+    expect(doubtsMm(NOTHING_READ, firstJob("in"))?.[0]).toBeCloseTo(25.4 / 64, 9);
+    expect(doubtsMm(withFlat(NOTHING_READ, 1, { doubt: "not much" }), trough)).toBeNull();
+    expect(doubtsMm(withFlat(NOTHING_READ, 1, { doubt: "-1" }), trough)).toBeNull();
+  });
+
+  it("keeps its lengths when the unit is switched", () => {
+    const sample = withFlat(NOTHING_READ, 1, { doubt: 0.4, reading: 8.4, side: "inside" });
+    const inches = sampleInUnit(sample, "mm", "in");
+    expect(doubtsMm(inches, inUnit(trough, "in"))?.[1]).toBeCloseTo(0.4, 9);
+    expect(adoptSample(sampleInUnit(inches, "in", "mm"))?.flats[1]).toMatchObject({ side: "inside" });
+  });
+
+  it("is kept beside its job and read back; what is none is left out, whatever it is", () => {
+    const place = drawer();
+    const sample = withFlat(NOTHING_READ, 1, { doubt: "1/2", side: "inside" });
+    keepShelf(place, null, { jobs: [{ id: "a", file: trough, sample }], openId: "a" });
+    expect(readShelf(place).shelf?.jobs[0]?.sample).toEqual(sample);
+    for (const junk of [undefined, null, 3, "x", []]) {
+      const read = adoptSample(junk);
+      expect(read?.flats ?? []).toEqual([]);
+    }
+    const bent = adoptSample({
+      flats: [{ side: "above", doubt: {}, reading: [] }, 7],
+      overall: { flat: -3 },
+    });
+    expect(bent).toEqual({ flats: [{}, {}], overall: { reading: "", flat: 0, square: false } });
+  });
+});
+
+describe("metals of one's own", () => {
+  const roof = { name: "roof sheet", yield: 310, modulus: "200000" };
+  it("are kept and read back; one of the same name takes the old one's place", () => {
+    const place = drawer();
+    const metals = withMetal(withMetal([], roof), { ...roof, yield: 320 });
+    keepShelf(place, null, { jobs: [{ id: "a", file: trough }], openId: "a", metals });
+    expect(readShelf(place).shelf?.metals).toEqual([{ ...roof, yield: 320 }]);
+  });
+
+  it("that are none are left out, and a damaged list loses nothing else", () => {
+    expect(adoptMetals(JSON.stringify([roof, { name: 3 }, null, { ...roof, yield: {} }]))).toEqual([roof]);
+    for (const damaged of ['[{"name"', "{}", "null", ""]) expect(adoptMetals(damaged)).toEqual([]);
+  });
+});
