@@ -11,6 +11,7 @@ import { adoptMetals, withMetal } from "../../web/store/metals.ts";
 import {
   adoptSample,
   doubtsMm,
+  mirroredSample,
   NOTHING_READ,
   readingOf,
   sampleInUnit,
@@ -87,6 +88,14 @@ describe("a sample", () => {
     const inches = sampleInUnit(sample, "mm", "in");
     expect(doubtsMm(inches, inUnit(trough, "in"))?.[1]).toBeCloseTo(0.4, 9);
     expect(adoptSample(sampleInUnit(inches, "in", "mm"))?.flats[1]).toMatchObject({ side: "inside" });
+  });
+
+  it("is turned end for end with its part", () => {
+    const sample = withFlat(NOTHING_READ, 0, { doubt: 1 });
+    const turned = mirroredSample({ ...sample, overall: { ...sample.overall, flat: 2 } }, 3);
+    expect(doubtsMm(turned, trough)).toEqual([0.25, 0.25, 1]);
+    expect(turned.overall.flat).toBe(0);
+    expect(doubtsMm(mirroredSample(turned, 3), trough)).toEqual([1, 0.25, 0.25]);
   });
 
   it("is kept beside its job and read back; what is none is left out, whatever it is", () => {

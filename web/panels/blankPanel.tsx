@@ -79,7 +79,8 @@ export function BlankPanel() {
           </tbody>
         </table>
       </section>
-      <details class="more">
+      {/* Open where the methods differ by more than callipers read: the last sentence then asks for a test strip. */}
+      <details class="more" open={allowances.length > 2}>
         <summary>How the bends were allowed for</summary>
         {allowances.map((sentence) => (
           <p key={sentence} class="note">
@@ -87,7 +88,6 @@ export function BlankPanel() {
           </p>
         ))}
       </details>
-      {allowances.length > 2 ? <p class="note">{allowances.at(-1)}</p> : null}
       <div class="row">
         <button type="button" disabled={problems.length > 0} onClick={() => void save("svg")}>
           Blank at true size, SVG

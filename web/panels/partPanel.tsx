@@ -9,6 +9,7 @@ import { usePage } from "../page.ts";
 import { addBend, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { sameMetal, withMetal } from "../store/metals.ts";
+import { mirroredSample } from "../store/sample.ts";
 import { ChainStrip } from "./chainStrip.tsx";
 import { MetalFigures } from "./metalFigures.tsx";
 import { Sketch } from "./sketch.tsx";
@@ -30,7 +31,7 @@ const MEASURED: Readonly<Record<PartFile["dimensions"], string>> = {
 
 export function PartPanel() {
   const { store, snapshot, standing } = usePage();
-  const { file } = snapshot;
+  const { file, sample } = snapshot;
   const [marked, setMarked] = useState<number | null>(null);
   const { material } = file.part;
   const own = typeof material !== "string";
@@ -145,7 +146,16 @@ export function PartPanel() {
         <button type="button" onClick={() => store.replace(addBend, "add a bend")}>
           Add a bend
         </button>
-        <button type="button" onClick={() => store.replace(mirror, "mirror the part")}>
+        <button
+          type="button"
+          onClick={() =>
+            store.copy(
+              mirror(file),
+              sample ? mirroredSample(sample, file.part.flats.length) : undefined,
+              "mirror the part",
+            )
+          }
+        >
           End for end
         </button>
         <button type="button" onClick={() => store.replace(turnOver, "turn the part over")}>

@@ -1,7 +1,7 @@
 /**
  * A drawing as a picture of its own file, so that nothing of it becomes part of the page; small to fit, or large to read.
  */
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 
 export function Picture({
   svg,
@@ -22,12 +22,18 @@ export function Picture({
     setAddress(made);
     return () => URL.revokeObjectURL(made);
   }, [svg]);
+  const view = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // The middle of the sheet, where the views are; its corners are empty.
+    const { current } = view;
+    if (large && current) current.scrollTo(current.scrollWidth / 8, current.scrollHeight / 3);
+  }, [large]);
   if (address === null) return null;
   const box = large ? "plan-box large" : "plan-box";
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is larger than its box must be scrolled with the keys too */}
-      <section class={box} tabIndex={0} aria-label={name}>
+      <section ref={view} class={box} tabIndex={0} aria-label={name}>
         <img class="plan" src={address} alt={words} />
       </section>
       {fine ? (

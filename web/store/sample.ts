@@ -125,6 +125,15 @@ export function sampleInUnit({ flats, overall }: Sample, from: LengthUnit, to: L
   return { flats: flats.map(one), overall: one(overall) };
 }
 
+/** The sample of a part of `flats` flats that is turned end for end. */
+export function mirroredSample(sample: Sample, flats: number): Sample {
+  const { overall } = sample;
+  return {
+    flats: Array.from({ length: flats }, (_, i) => sample.flats[flats - 1 - i] ?? {}),
+    overall: { ...overall, flat: Math.max(0, flats - 1 - overall.flat) },
+  };
+}
+
 const isBag = (v: unknown): v is Record<string, unknown> => typeof v === "object" && v !== null;
 const isTyped = (v: unknown): v is Typed =>
   (typeof v === "number" && Number.isFinite(v)) || (typeof v === "string" && v.length <= LONGEST_WORD);
