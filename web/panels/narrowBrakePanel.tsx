@@ -110,7 +110,7 @@ function Plans({
       ) : null}
       {drawing ? (
         <>
-          <Picture svg={drawing.svg} words={drawing.sentence} name="Drawing of the narrow brake" fine />
+          <Picture svg={drawing.preview} words={drawing.sentence} name="Drawing of the narrow brake" fine />
           <div class="row">
             <button type="button" onClick={() => void printPages(drawing.pages)}>
               Print the plans

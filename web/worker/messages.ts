@@ -37,7 +37,10 @@ export interface NarrowBrakePlans {
   /** Null where there is no plan to draw. */
   readonly drawing: {
     readonly sentence: string;
+    /** At true size, to save. */
     readonly svg: string;
+    /** Reduced, to look at. */
+    readonly preview: string;
     readonly dxf: string;
     readonly pages: readonly PaperPage[];
   } | null;

@@ -14,6 +14,8 @@ import { formatLength } from "../../src/units/length.ts";
 import type { NarrowBrakePlans } from "./messages.ts";
 import { paperPages } from "./paperPages.ts";
 
+/** As on a printed page: a third of true size, so that figures and lines are large enough for the drawing's span. */
+const PREVIEW = 1 / 3;
 const TITLE = "Shop-made narrow brake";
 
 /** The plans, or null where no clamp bar makes the part. */
@@ -53,6 +55,7 @@ export function narrowBrakePlans(file: JobFile): NarrowBrakePlans | null {
     drawing: drawing && {
       sentence: drawing.sentence,
       svg: writeSvg(drawing, { title: TITLE }),
+      preview: writeSvg(drawing, { title: TITLE, enlargement: PREVIEW }),
       dxf: toDxf(drawing),
       pages: paperPages(plansOnPaper(design, paperFor(units))),
     },
