@@ -7,7 +7,7 @@ import type { Features } from "./features.ts";
 /** More than any direction plus any turn: whoever gets this has to be checked. */
 const ALL_ROUND = 4 * Math.PI;
 
-/** Leading direction (radians from +x) of a piece at rest that may slide by `slide`; `grow` widens its box. */
+/** Leading direction (radians from +x) of a piece at rest that may slide inward by `slide`; `grow` widens its box. */
 export function leadingDirection(F: Features, slide: number, grow: number): number {
   const minX = F.minX - slide - grow;
   if (minX >= 0) return F.maxY + grow > 0 ? Math.atan2(F.maxY + grow, minX) : 0;

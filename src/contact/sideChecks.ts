@@ -90,8 +90,8 @@ export class SideChecks {
   }
 
   private movingWithBrake(F: Features, swing: Swing, ridesLeaf: boolean, record: ContactRecord): void {
-    const leading = leadingDirection(F, swing.maxSlide, 0) + swing.sweepRad;
-    const lowest = lowestDirection(F, swing.maxSlide);
+    const leading = leadingDirection(F, swing.maxInward, 0) + swing.sweepRad;
+    const lowest = lowestDirection(F, swing.maxInward);
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;

@@ -28,6 +28,8 @@ export interface Swing {
   readonly slide: Float64Array;
   readonly slideRate: Float64Array;
   readonly maxSlide: Mm;
+  /** How far the sheet slides back toward the pivot at most; 0 where it only slides outward. */
+  readonly maxInward: Mm;
   readonly maxSlideRate: number;
   readonly maxSlideBend: number;
 }
@@ -42,7 +44,7 @@ export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sw
   const stepRad = steps === 0 ? 0 : sweepRad / steps;
   const table = { cos: new Float64Array(steps + 1), sin: new Float64Array(steps + 1) };
   const slides = { slide: new Float64Array(steps + 1), slideRate: new Float64Array(steps + 1) };
-  let [maxSlide, maxSlideRate] = [0, 0];
+  let [maxSlide, maxInward, maxSlideRate] = [0, 0, 0];
   for (let j = 0; j <= steps; j++) {
     const phi = j === steps ? sweepRad : j * stepRad;
     table.cos[j] = turns ? Math.cos(phi) : 1;
@@ -52,13 +54,17 @@ export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sw
     slides.slideRate[j] = (slideTan / 2) * (1 + half * half) - slideTurn;
     maxSlideRate = Math.max(maxSlideRate, Math.abs(slides.slideRate[j]!));
     maxSlide = Math.max(maxSlide, Math.abs(slides.slide[j]!));
+    maxInward = Math.max(maxInward, -slides.slide[j]!);
   }
-  // s″ keeps its sign, so |s′| is largest at an end; |s| may peak between, where s′ = 0.
+  // s″ keeps its sign, so |s′| is largest at an end; s may turn between, where s′ = 0.
   const peak = slideTan > 0 ? (2 * slideTurn) / slideTan - 1 : -1;
   if (peak > 0) {
     const phi = 2 * Math.atan(Math.sqrt(peak));
-    if (phi < sweepRad)
-      maxSlide = Math.max(maxSlide, Math.abs(slideTan * Math.tan(phi / 2) - slideTurn * phi));
+    const turning = slideTan * Math.tan(phi / 2) - slideTurn * phi;
+    if (phi < sweepRad) {
+      maxSlide = Math.max(maxSlide, Math.abs(turning));
+      maxInward = Math.max(maxInward, -turning);
+    }
   }
   const half = Math.tan(sweepRad / 2);
   return {
@@ -71,6 +77,7 @@ export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sw
     ...table,
     ...slides,
     maxSlide,
+    maxInward,
     maxSlideRate,
     maxSlideBend: Math.abs((slideTan / 2) * half * (1 + half * half)),
   };

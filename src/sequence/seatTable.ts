@@ -99,7 +99,7 @@ export class SeatTable {
     if (parted <= 0) return 0;
     const near =
       Math.min(this.moving.offRunNear(formedMoving), this.clamped.offRunNear(formedClamped)) -
-      this.checks.pieces.turning.maxSlide;
+      this.checks.pieces.turning.maxInward;
     return parted >= Math.PI / 2 ? near : near * Math.sin(parted);
   }
 

@@ -160,7 +160,7 @@ export class SideTable {
     let near = k > 0 ? this.near[before]! : Infinity;
     if (!checks.inRun(this.side, k, formed)) {
       near = Math.min(near, checks.a.near - FACE_INSET_MM);
-      const slide = moving ? checks.pieces.turning.maxSlide : 0;
+      const slide = moving ? checks.pieces.turning.maxInward : 0;
       angle = moving
         ? Math.max(angle, leadingDirection(checks.a, slide, FACE_INSET_MM))
         : Math.min(angle, trailingDirection(checks.a, FACE_INSET_MM));

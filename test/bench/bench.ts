@@ -62,7 +62,7 @@ function ours(at: SweepCase): () => number {
 function sweeps(): void {
   for (const [name, bar] of [
     ["goes clear", 20],
-    ["meets the bar", 20],
+    ["meets the bar", 30],
   ] as const) {
     const at = sweepCase(bar);
     const contestants = [
