@@ -7,25 +7,10 @@ import type { Mm, Rad } from "../units/quantity.ts";
 import { dimensionStrokes } from "./dimensionStrokes.ts";
 import type { Layer, Mark } from "./model.ts";
 
+/** A line or an arc as the model has it, or words whose angle is always said. */
 export type Stroke =
-  | { readonly kind: "line"; readonly layer: Layer; readonly from: Point; readonly to: Point }
-  | {
-      readonly kind: "arc";
-      readonly layer: Layer;
-      readonly center: Point;
-      readonly radius: Mm;
-      readonly startRad: Rad;
-      readonly sweepRad: Rad;
-    }
-  | {
-      readonly kind: "text";
-      readonly layer: Layer;
-      readonly at: Point;
-      readonly words: string;
-      readonly heightMm: Mm;
-      readonly anchor: "start" | "middle" | "end";
-      readonly angleRad: Rad;
-    };
+  | Extract<Mark, { kind: "line" | "arc" }>
+  | (Extract<Mark, { kind: "text" }> & { readonly angleRad: Rad });
 
 const CROSS_ARM_MM: Mm = 2.6;
 
