@@ -49,13 +49,41 @@ export interface BlankBendAnswer {
   readonly deduction: Mm;
 }
 
+/** A relief hole of the blank: x from the datum edge, y from the blank's start along the bend lines. */
+export interface ReliefHoleAnswer {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly diameter: Mm;
+  readonly bend: number;
+  readonly cutOut: number;
+}
+
+/** What the doubts of the job's flats do to the order found. */
+export interface DoubtsAnswer {
+  /** `tight` where some mix of the doubts hits, or none could be ruled out, or the margin is short as read. */
+  readonly verdict: Verdict;
+  /** The mix that stops soonest: by how much each flat is longer (+) or shorter than read. Null where none hits. */
+  readonly worst: { readonly flats: readonly Mm[]; readonly bend: number } | null;
+  /** Flats whose reading alone turns folding into hitting, or hitting into folding. */
+  readonly deciding: readonly number[];
+  readonly proved: boolean;
+  readonly mixesTried: number;
+}
+
 export interface Answer {
   readonly verdict: Verdict;
   readonly order: readonly StepAnswer[];
   /** Exact count; past 2^53 it is a bigint and prints as its digits. */
   readonly viableOrders: number | bigint;
   readonly statesChecked: number;
-  readonly blank: { readonly developedWidth: Mm; readonly bends: readonly BlankBendAnswer[] };
+  readonly blank: {
+    readonly developedWidth: Mm;
+    readonly bends: readonly BlankBendAnswer[];
+    /** Only where the job has the key `cutOuts`. */
+    readonly reliefHoles?: readonly ReliefHoleAnswer[];
+  };
+  /** Only where the job has the key `doubts`. */
+  readonly doubts?: DoubtsAnswer;
   /** Empty from `check` alone; `waysOut` finds them from the job file. */
   readonly remedies: readonly Remedy[];
   readonly warnings: readonly string[];

@@ -2,9 +2,10 @@
  * A job as the engine works on it: every length in mm, every bend resolved (radius, overbend, allowance),
  * flats and bends counted from 0. readJob.ts makes it from the file; check.ts answers it.
  */
+import type { CutOut } from "../blank/cutOut.ts";
 import type { Brake } from "../brake/brake.ts";
 import type { End, Part } from "../part/part.ts";
-import type { Mm } from "../units/quantity.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
 
 export interface OrderStep {
   /** Bend, counted from 0. */
@@ -21,4 +22,10 @@ export interface Job {
   readonly marginMm: Mm;
   /** Inside radius that the file asked for, per bend; it differs from the formed one where the setback is given. */
   readonly askedInsideRadiiMm: readonly Mm[];
+  /** Which way the grain runs, from the bend lines: 0 along them, 90 across; absent where the file doesn't say. */
+  readonly grainDeg?: Deg;
+  /** How far the reading of each flat may be off, either way; absent where the file doesn't say. */
+  readonly doubtsMm?: readonly Mm[];
+  /** Rectangles cut out of the flat blank. The section, and so the check, is the same with and without them. */
+  readonly cutOuts?: readonly CutOut[];
 }

@@ -15,6 +15,8 @@ export interface Problem {
 const COUNTED: readonly (readonly [RegExp, string])[] = [
   [/^part\.flats\[(\d+)\]/u, "flat"],
   [/^part\.bends\[(\d+)\]/u, "bend"],
+  [/^part\.doubts\[(\d+)\]/u, "flat"],
+  [/^part\.cutOuts\[(\d+)\]/u, "cut-out"],
   [/^order\[(\d+)\]/u, "step"],
   [/\.(?:profile|profiles\[\d+\]|frame\[\d+\])\[(\d+)\]/u, "corner"],
   [/^brake\.frame\[(\d+)\]/u, "frame piece"],

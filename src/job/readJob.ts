@@ -9,6 +9,7 @@ import { jsonFault } from "./jsonText.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { lengthAt, type Reading } from "./reading.ts";
+import { readLayout } from "./readLayout.ts";
 import { readOrder } from "./readOrder.ts";
 import { readPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
@@ -54,9 +55,11 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
   const marginMm =
     file.margin === undefined ? DEFAULT_MARGIN_MM : lengthAt(reading, "margin", file.margin, "atLeast0");
   const part = brake && asked && formPart(reading, asked, brake, file);
+  const layout = part && readLayout(reading, file.part, part);
   if (!brake || !asked || !part || reading.problems.length > 0)
     return { ok: false, problems: reading.problems };
   const askedInsideRadiiMm = asked.bends.map((bend) => bend.insideRadiusMm);
-  const job: Job = { units: file.units, part, brake, ...(order && { order }), marginMm, askedInsideRadiiMm };
+  const { units } = file;
+  const job = { units, part, brake, ...(order && { order }), marginMm, askedInsideRadiiMm, ...layout };
   return { ok: true, job, file };
 }

@@ -10,7 +10,14 @@ import { thicknessHint } from "../units/gauge.ts";
 z.config({ jitless: true });
 
 /** Bounds that keep a job quick to answer; a real one stays far below. */
-export const LIMITS = { bends: 20, corners: 5000, allCorners: 10_000, pieces: 50, nameLength: 200 } as const;
+export const LIMITS = {
+  bends: 20,
+  corners: 5000,
+  allCorners: 10_000,
+  pieces: 50,
+  cutOuts: 50,
+  nameLength: 200,
+} as const;
 
 const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
 const AN_ANGLE = "an angle in degrees";
@@ -116,6 +123,15 @@ const bend = group("a bend", {
   overbend: angle.optional(),
 });
 
+const A_SPAN = 'from and to, as [0, "1/2"]; to may be "end"';
+const span = list(written(A_SPAN), 2, 2, A_SPAN);
+
+const cutOut = group("a cut-out", { across: span, along: span });
+
+const doubts = z.union([length, z.array(length, { error: () => "a list of lengths, one for each flat" })], {
+  error: () => "a length for all flats, or a list of lengths, one for each flat",
+});
+
 export const jobFileSchema = group("a job", {
   noseroom: z.literal(1, { error: () => "1, the version of the job file" }),
   units: oneOf(["mm", "in"]),
@@ -129,6 +145,9 @@ export const jobFileSchema = group("a job", {
     dimensions: oneOf(["outside", "inside", "flat"]),
     flats: z.array(length, { error: () => "a list of lengths, one more than there are bends" }),
     bends: list(bend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
+    grain: written('"across", "along" or an angle in degrees, measured from the bend lines').optional(),
+    doubts: doubts.optional(),
+    cutOuts: list(cutOut, 0, LIMITS.cutOuts, `a list of up to ${LIMITS.cutOuts} cut-outs`).optional(),
   }),
   brake: group("a brake", {
     name: plainText("a name"),
