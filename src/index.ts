@@ -73,6 +73,7 @@ export type { Blank, BlankBend } from "./blank/blank.ts";
 export { layOut } from "./blank/blank.ts";
 export type { BlankByMethod } from "./blank/blankByMethod.ts";
 export { blankByMethod } from "./blank/blankByMethod.ts";
+export type { CutOut, Span } from "./blank/cutOut.ts";
 export type { FingerChoice, FingerGap, FingerStock } from "./blank/fingers.ts";
 export { chooseFingers, gapBesideWalls } from "./blank/fingers.ts";
 export type { Cut, Nest, NestQuestion, NestRow } from "./blank/nest.ts";
@@ -133,7 +134,15 @@ export type { Limit, WayKind } from "./remedy/way.ts";
 
 // job: the file contract, the whole check, ways out, doubts, charts, shops and their bar
 
-export type { Answer, BlankBendAnswer, ContactAnswer, PointPair, StepAnswer } from "./job/answer.ts";
+export type {
+  Answer,
+  BlankBendAnswer,
+  ContactAnswer,
+  DoubtsAnswer,
+  PointPair,
+  ReliefHoleAnswer,
+  StepAnswer,
+} from "./job/answer.ts";
 export { check } from "./job/check.ts";
 export type { DoubtAnswer } from "./job/doubt.ts";
 export { judgeDoubts } from "./job/doubt.ts";
