@@ -122,23 +122,33 @@ export class ClearanceChecks {
       const before = this.flatOffSupport(side, k - 1, formed);
       // The flat before waited to see whether this joint leads back into the run's plane.
       if (before && this.mayReturn(side, k - 1, formed) && !this.returnsAt(side, k - 1, formed)) {
-        this.fill(this.a, side, k - 1, formed, FLAT);
-        this.measureSupport(side, record);
+        this.measureSupport(side, k - 1, formed, FLAT, record);
       }
     }
     let parts = 0;
     if (k > 0 && this.jointOffSupport(side, k, formed)) parts |= JOINT;
     const waits = k < chain.joints && this.mayReturn(side, k, formed);
     if (!waits && this.flatOffSupport(side, k, formed)) parts |= FLAT;
-    if (!parts) return;
-    this.fill(this.a, side, k, formed, parts);
-    this.measureSupport(side, record);
+    if (parts) this.measureSupport(side, k, formed, parts, record);
   }
 
-  private measureSupport(side: Side, record: ClearanceRecord): void {
-    if (side === "moving")
-      this.measure(this.a, this.machine.leaf.features, this.pieces.sliding, false, record);
-    else this.measure(this.a, this.machine.bed.features, AT_REST, false, record);
+  private measureSupport(
+    side: Side,
+    k: number,
+    formed: number,
+    parts: number,
+    record: ClearanceRecord,
+  ): void {
+    const { machine, pieces, a } = this;
+    this.fill(a, side, k, formed, parts);
+    if (side === "clamped") {
+      this.measure(a, machine.bed.features, AT_REST, false, record);
+      return;
+    }
+    this.measure(a, machine.leaf.features, pieces.sliding, false, record);
+    if (!pieces.leafRising) return;
+    pieces.begunElement(a, k, formed, parts, 0, true);
+    this.measure(machine.leaf.features, a, pieces.leafRising, true, record);
   }
 
   /** Which parts of element k are not in the run: a formed joint never is. */

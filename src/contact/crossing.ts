@@ -16,19 +16,20 @@ export interface Judge {
   meets(phiRad: number, c: number, s: number, u: number): boolean;
 }
 
-/** First φ in [0, limit) at which f falls through zero and the judge agrees; Infinity if there is none. */
+/** First φ from the swing's start to `limit` at which f falls through zero and the judge agrees; Infinity if there is none. */
 export function firstCrossing(k: PairCurve, swing: Swing, limitRad: number, judge: Judge): number {
   k[0] = k[0]! + TOUCH;
   const w = swing.stepRad;
   const bend = curveBend(k, swing);
   const slack = (bend * w * w) / 8;
-  const { cos, sin, slide, steps } = swing;
-  let f0 = curveValue(k, 1, 0, 0);
+  const { cos, sin, slide, steps, fromRad } = swing;
+  let f0 = curveValue(k, cos[0]!, sin[0]!, slide[0]!);
   for (let j = 0; j < steps; j++) {
-    if (j * w >= limitRad) break;
+    const phi = fromRad + j * w;
+    if (phi >= limitRad) break;
     const f1 = curveValue(k, cos[j + 1]!, sin[j + 1]!, slide[j + 1]!);
     if ((f0 <= slack || f1 <= slack) && (f0 >= -slack || f1 >= -slack)) {
-      const root = crossingWithin(k, swing, bend, j * w, (j + 1) * w, f0, f1, judge);
+      const root = crossingWithin(k, swing, bend, phi, fromRad + (j + 1) * w, f0, f1, judge);
       if (root < Infinity) return root < limitRad ? root : Infinity;
     }
     f0 = f1;

@@ -97,23 +97,25 @@ function search(
 ): void {
   const w = swing.stepRad;
   const slack = swing.steps === 0 ? 0 : (curveBend(k, swing) * w * w) / 8;
-  const { cos, sin, slide, slideRate, turns, steps } = swing;
+  const { cos, sin, slide, slideRate, turns, steps, fromRad } = swing;
   meeting.kind = kind;
   meeting.a = a;
   meeting.b = b;
   let bar = barOf(found.mm, radii, form);
   let f0 = curveValue(k, cos[0]!, sin[0]!, slide[0]!);
-  if (f0 < bar && meetsAtNode(meeting, swing, 0)) bar = take(found, meeting, f0, 0, radii, form, bar);
+  if (f0 < bar && meetsAtNode(meeting, swing, 0)) bar = take(found, meeting, f0, fromRad, radii, form, bar);
   for (let j = 0; j < steps; j++) {
     const f1 = curveValue(k, cos[j + 1]!, sin[j + 1]!, slide[j + 1]!);
     if (f1 < bar && meetsAtNode(meeting, swing, j + 1)) {
-      bar = take(found, meeting, f1, Math.min((j + 1) * w, swing.sweepRad), radii, form, bar);
+      bar = take(found, meeting, f1, Math.min(fromRad + (j + 1) * w, swing.sweepRad), radii, form, bar);
     }
     if (f0 - slack < bar || f1 - slack < bar) {
       const rate0 = curveRate(k, turns, cos[j]!, sin[j]!, slide[j]!, slideRate[j]!);
       const rate1 = curveRate(k, turns, cos[j + 1]!, sin[j + 1]!, slide[j + 1]!, slideRate[j + 1]!);
-      if (rate0 < 0 && rate1 > 0)
-        bar = dip(k, swing, meeting, found, j * w, (j + 1) * w, rate0, rate1, radii, form, bar);
+      if (rate0 < 0 && rate1 > 0) {
+        const [lo, hi] = [fromRad + j * w, fromRad + (j + 1) * w];
+        bar = dip(k, swing, meeting, found, lo, hi, rate0, rate1, radii, form, bar);
+      }
     }
     f0 = f1;
   }

@@ -138,7 +138,7 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
 
 /** Whether node j of a swing is a meeting. */
 export function meetsAtNode(meeting: Meeting, swing: Swing, j: number): boolean {
-  const phi = j === swing.steps ? swing.sweepRad : j * swing.stepRad;
+  const phi = j === swing.steps ? swing.sweepRad : swing.fromRad + j * swing.stepRad;
   return meeting.meets(phi, swing.cos[j]!, swing.sin[j]!, swing.slide[j]!);
 }
 

@@ -24,6 +24,8 @@ export class SeatPieces {
   readonly sliding: Swing;
   /** The leaf alone: turns only. */
   readonly leafTurning: Swing;
+  /** The leaf alone, up to where it takes up a bend that was begun before; undefined for one made from the flat. */
+  readonly leafRising: Swing | undefined;
   /** The moving flat's start while the bend zone grows past it; undefined where it never does. */
   readonly startCut: Swing | undefined;
   private readonly cutTan: number;
@@ -33,13 +35,14 @@ export class SeatPieces {
   private readonly finishedSin: number;
 
   constructor(readonly seat: Seat) {
-    const { movingChain, clampedChain, thicknessMm: T, pivot, slideTan, slideTurn, sweepRad } = seat;
+    const { movingChain, clampedChain, thicknessMm: T, pivot, slideTan, slideTurn, sweepRad, fromRad } = seat;
     this.moving = new Strip(movingChain, T);
     this.clamped = new Strip(clampedChain, T);
     this.clamped.placeMirrored(seat.clampedTangentX - pivot.x, -pivot.y);
-    this.turning = tableSwing(1, slideTan, slideTurn, sweepRad);
-    this.sliding = tableSwing(0, slideTan, slideTurn, sweepRad);
+    this.turning = tableSwing(1, slideTan, slideTurn, sweepRad, fromRad);
+    this.sliding = tableSwing(0, slideTan, slideTurn, sweepRad, fromRad);
     this.leafTurning = tableSwing(1, 0, 0, sweepRad);
+    this.leafRising = fromRad > 0 ? tableSwing(1, 0, 0, Math.min(fromRad, sweepRad)) : undefined;
     this.startX = seat.movingTangentX - pivot.x;
     this.finishedX = this.startX + slideAt(seat, seat.angleRad);
     this.finishedCos = Math.cos(seat.angleRad);
@@ -47,7 +50,7 @@ export class SeatPieces {
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
     const cutSomewhere = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad) > 1e-9;
-    this.startCut = cutSomewhere ? tableSwing(1, this.cutTan, 0, sweepRad) : undefined;
+    this.startCut = cutSomewhere ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
   }
 
   chainOf(side: Side): Chain {
@@ -63,6 +66,26 @@ export class SeatPieces {
     const y = -this.seat.pivot.y;
     if (finished) this.moving.placeTurned(this.finishedX, y, this.finishedCos, this.finishedSin);
     else this.moving.placeTurned(this.startX, y, 1, 0);
+  }
+
+  /** Element k of the moving side as it stands before the leaf takes it up, where the bend was begun before. */
+  begunElement(
+    F: Features,
+    k: number,
+    formed: number,
+    parts: number,
+    insetMm: number,
+    openCorners: boolean,
+  ): void {
+    const { seat, moving } = this;
+    const { fromRad } = seat;
+    const startX = this.startX + slideAt(seat, fromRad);
+    moving.placeTurned(startX, -seat.pivot.y, Math.cos(fromRad), Math.sin(fromRad));
+    const cutMm = Math.max(0, this.cutTan * Math.tan(fromRad / 2) - startX);
+    if (k === 0) this.firstFlatFrom(F, cutMm, insetMm);
+    else this.element(F, "moving", k, formed, parts, insetMm, openCorners);
+    F.cutRule = "none";
+    this.layMoving(false);
   }
 
   /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
@@ -123,14 +146,18 @@ export class SeatPieces {
 
   /** The first moving flat as it lies at rest, without what is bend zone then. */
   firstFlatAtRest(F: Features, insetMm: number): void {
+    this.firstFlatFrom(F, Math.max(0, -this.startX), insetMm);
+  }
+
+  /** The first moving flat where it is laid, without its first `cutMm`. */
+  private firstFlatFrom(F: Features, cutMm: number, insetMm: number): void {
     const { moving } = this;
     const { chain } = moving;
     F.clear();
     moving.walkTo(-1, 0);
-    const cut = Math.max(0, -this.startX);
-    if (cut >= chain.flatMm[0]!) return;
-    moving.x += cut;
-    moving.addStraight(F, chain.flatMm[0]! - cut, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
+    if (cutMm >= chain.flatMm[0]!) return;
+    moving.x += cutMm;
+    moving.addStraight(F, chain.flatMm[0]! - cutMm, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
   }
 
   /** The cross-section where the moving flat starts, while it is whole (`cut` false) or cut by the bend zone. */

@@ -68,11 +68,18 @@ export class SideChecks {
   /** Lowers `record` to the first contact of element k of a side with the brake. */
   withBrake(side: Side, k: number, formed: number, record: ContactRecord): void {
     const { pieces, a } = this;
-    if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
-    else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
-    for (let i = 0; i < this.fixed.length; i++) this.atRest(a, this.fixed[i]!, this.fixedNames[i]!, record);
-    this.atRest(a, this.machine.leaf, "leaf", record);
-    if (record.phiRad <= 0) return;
+    if (side === "moving" && pieces.leafRising) {
+      // Whether there is room for the begun part where the leaf is at rest is a matter of loading (step.ts).
+      pieces.begunElement(a, k, formed, WHOLE, FACE_INSET_MM, false);
+      this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", "fixed", record);
+      if (k > 0) pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    } else {
+      if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
+      else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+      for (let i = 0; i < this.fixed.length; i++) this.atRest(a, this.fixed[i]!, this.fixedNames[i]!, record);
+      this.atRest(a, this.machine.leaf, "leaf", record);
+      if (record.phiRad <= 0) return;
+    }
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
@@ -107,7 +114,11 @@ export class SideChecks {
     pieces.element(b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
     if (m === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
     else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
-    if (record.phiRad > 0 && bordersOverlap(a, b, this.spot)) this.note(record, 0, "part", firstTag(a));
+    // A part whose bend was begun before lay like that, free of itself, when the bend before was done.
+    const fromFlat = this.seat.fromRad === 0;
+    if (fromFlat && record.phiRad > 0 && bordersOverlap(a, b, this.spot)) {
+      this.note(record, 0, "part", firstTag(a));
+    }
     if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
     this.swept(a, b, pieces.turning, "part", "moving", record);
   }

@@ -4,6 +4,7 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";
+import type { Stage } from "../motion/stages.ts";
 import { formedJoints } from "../part/chain.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
@@ -50,7 +51,23 @@ export function judgeStep(
   marginMm: Mm,
   machine: Machine = new Machine(brake, part.thicknessMm),
 ): Step {
-  const seat = seatFor(part, brake, bend, clamped);
+  return judged(seatFor(part, brake, bend, clamped), bendsDone, marginMm, machine);
+}
+
+/**
+ * Judges one stage of an order. A bend that was begun before goes in as it came out then, and the leaf comes up to it
+ * before it bends on. `machine` is of the stage's brake, whatever its nose setback.
+ */
+export function judgeStage(stage: Stage, marginMm: Mm, machine: Machine): Step {
+  const { part, brake, bendsDone, bend, clamped, begun } = stage;
+  const seat = seatFor(part, brake, bend, clamped, begun?.fromDeg);
+  if (!begun) return judged(seat, bendsDone, marginMm, machine);
+  const goesIn = { ...seatFor(begun.part, brake, bend, clamped), noseSetbackMm: seat.noseSetbackMm };
+  return judged(seat, bendsDone, marginMm, machine, goesIn);
+}
+
+/** `goesIn` is the seat of the part as it goes in, where that is not flat at this bend. */
+function judged(seat: Seat, bendsDone: number, marginMm: Mm, machine: Machine, goesIn?: Seat): Step {
   const checks = new SideChecks(seat, machine);
   const formed = {
     moving: formedJoints(seat.movingChain, bendsDone),
@@ -59,7 +76,9 @@ export function judgeStep(
   const contact = contactOf(checks, formed);
   const clearance = contact ? undefined : clearanceOf(checks, formed);
   const loading = new LoadingChecks(checks);
-  const load = handlingOf(loading, seat, formed, false);
+  const load = goesIn
+    ? handlingOf(new LoadingChecks(new SideChecks(goesIn, machine)), goesIn, formed, true)
+    : handlingOf(loading, seat, formed, false);
   const unload = handlingOf(loading, seat, formed, true);
   const swingShort = seat.sweepRad < seat.overbendRad;
   const hits = contact !== undefined || load === "blocked" || unload === "blocked" || swingShort;

@@ -8,7 +8,7 @@ import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import { type Chain, chainFrom } from "../part/chain.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
-import { type Mm, type Rad, toRad } from "../units/quantity.ts";
+import { type Deg, type Mm, type Rad, toRad } from "../units/quantity.ts";
 
 export interface Seat {
   /** Bend being made, from 0. */
@@ -18,6 +18,8 @@ export interface Seat {
   readonly insideRadiusMm: Mm;
   readonly angleRad: Rad;
   readonly overbendRad: Rad;
+  /** Where the sweep starts: 0, or the angle at which a bend that was begun before was left. */
+  readonly fromRad: Rad;
   /** Where the sweep ends: the overbend angle, or the leaf's largest swing when that is less. */
   readonly sweepRad: Rad;
   readonly allowanceMm: Mm;
@@ -36,8 +38,8 @@ export interface Seat {
   readonly clampedChain: Chain;
 }
 
-/** Sets up `bend` (from 0) with the `clamped` end of the part in the throat. */
-export function seatFor(part: Part, brake: Brake, bend: number, clamped: End): Seat {
+/** Sets up `bend` (from 0) with the `clamped` end of the part in the throat, flat or left at `fromDeg` before. */
+export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fromDeg: Deg = 0): Seat {
   const made = part.bends[bend]!;
   const T = part.thicknessMm;
   const r = made.insideRadiusMm;
@@ -53,6 +55,7 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End): S
     insideRadiusMm: r,
     angleRad,
     overbendRad,
+    fromRad: toRad(fromDeg),
     sweepRad: Math.min(overbendRad, toRad(brake.leaf.swingDeg)),
     allowanceMm: made.allowanceMm,
     pivot,

@@ -19,6 +19,8 @@ export interface Swing {
   readonly turns: 0 | 1;
   readonly slideTan: number;
   readonly slideTurn: number;
+  /** Where the swing starts, 0 but for a bend that was begun before, and where it ends. */
+  readonly fromRad: Rad;
   readonly sweepRad: Rad;
   /** Number of steps; the tables hold one value more. 0 when nothing moves. */
   readonly steps: number;
@@ -38,15 +40,22 @@ export interface Swing {
 // was fastest on parts of 10 to 100 mm (npm run bench).
 const STEP_RAD = 0.18;
 
-/** Tables a swing from rest to `sweepRad`; `sweepRad` 0 gives the pose at rest alone. */
-export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sweepRad: Rad): Swing {
-  const steps = Math.ceil(sweepRad / STEP_RAD);
-  const stepRad = steps === 0 ? 0 : sweepRad / steps;
+/** Tables a swing from rest, or from `fromRad`, to `sweepRad`; where these are the same, that pose alone. */
+export function tableSwing(
+  turns: 0 | 1,
+  slideTan: number,
+  slideTurn: number,
+  sweepRad: Rad,
+  fromRad: Rad = 0,
+): Swing {
+  const rangeRad = Math.max(0, sweepRad - fromRad);
+  const steps = Math.ceil(rangeRad / STEP_RAD);
+  const stepRad = steps === 0 ? 0 : rangeRad / steps;
   const table = { cos: new Float64Array(steps + 1), sin: new Float64Array(steps + 1) };
   const slides = { slide: new Float64Array(steps + 1), slideRate: new Float64Array(steps + 1) };
   let [maxSlide, maxInward, maxSlideRate] = [0, 0, 0];
   for (let j = 0; j <= steps; j++) {
-    const phi = j === steps ? sweepRad : j * stepRad;
+    const phi = j === steps ? sweepRad : fromRad + j * stepRad;
     table.cos[j] = turns ? Math.cos(phi) : 1;
     table.sin[j] = turns ? Math.sin(phi) : 0;
     const half = Math.tan(phi / 2);
@@ -71,6 +80,7 @@ export function tableSwing(turns: 0 | 1, slideTan: number, slideTurn: number, sw
     turns,
     slideTan,
     slideTurn,
+    fromRad,
     sweepRad,
     steps,
     stepRad,
