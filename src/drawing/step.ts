@@ -4,6 +4,7 @@
  */
 import type { Answer, Member, StepAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
+import { stageAt } from "../job/stageAt.ts";
 import { type Scene, sceneAt } from "../motion/scene.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
 import { leastMoment } from "./leastMoment.ts";
@@ -20,12 +21,14 @@ function stepAt(answer: Answer, stepIndex: number): StepAnswer {
 
 function scenesOf(job: Job, answer: Answer, stepIndex: number): Scene[] {
   const step = stepAt(answer, stepIndex);
-  let done = 0;
-  for (const earlier of answer.order.slice(0, stepIndex)) done |= 1 << (earlier.bend - 1);
-  const count = Math.max(1, Math.ceil(step.reached / STEP_DEG));
-  return Array.from({ length: count + 1 }, (_, i) =>
-    sceneAt(job.part, job.brake, done, step.bend - 1, step.clamped, toRad((step.reached * i) / count)),
-  );
+  const stage = stageAt(job, answer, stepIndex);
+  const { from = 0 } = step;
+  const count = Math.max(1, Math.ceil((step.reached - from) / STEP_DEG));
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const leafDeg = from + ((step.reached - from) * i) / count;
+    const { part, brake, bendsDone, bend, clamped } = stage;
+    return sceneAt(part, brake, bendsDone, bend, clamped, toRad(leafDeg));
+  });
 }
 
 /** What the least clearance of a step was measured to; undefined where nothing was measured. */

@@ -39,6 +39,9 @@ export interface StepAnswer {
   readonly unload: Handling;
   /** Nose setback for this bend. */
   readonly setback: Mm;
+  /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
+  readonly stroke?: "begin" | "finish";
+  readonly from?: Deg;
 }
 
 export interface BlankBendAnswer {

@@ -4,13 +4,14 @@
  */
 import { layOut } from "../blank/blank.ts";
 import { Machine } from "../contact/machine.ts";
-import { judgeStep, type Step } from "../contact/step.ts";
+import { judgeStage, type Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
+import { type Stage, stagesOf } from "../motion/stages.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
 import { toDeg } from "../units/quantity.ts";
 import type { Answer, ContactAnswer, StepAnswer, Verdict } from "./answer.ts";
-import type { Job, OrderStep } from "./job.ts";
+import type { Job } from "./job.ts";
 import { warningsFor } from "./warnings.ts";
 
 /**
@@ -21,16 +22,12 @@ export function check(job: Job, watch?: Watch): Answer {
   const { part, brake, marginMm } = job;
   const found = searchOrders(part, brake, marginMm, watch);
   const machine = new Machine(brake, part.thicknessMm);
-  let bendsDone = 0;
-  const steps = (job.order ?? found.order).map(({ bend, clamped }: OrderStep) => {
-    const step = judgeStep(part, brake, bendsDone, bend, clamped, marginMm, machine);
-    bendsDone |= 1 << bend;
-    return step;
-  });
+  const stages = stagesOf(part, brake, job.order ?? found.order);
+  const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
   return {
     verdict: worst(steps),
-    order: steps.map((step) => stepAnswer(job, step)),
+    order: steps.map((step, i) => stepAnswer(step, stages[i]!)),
     viableOrders: exact(found.viableOrders),
     statesChecked: found.statesChecked,
     blank: {
@@ -57,8 +54,9 @@ function exact(count: bigint): number | bigint {
   return count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : count;
 }
 
-function stepAnswer(job: Job, step: Step): StepAnswer {
-  const bend = job.part.bends[step.seat.bend]!;
+function stepAnswer(step: Step, stage: Stage): StepAnswer {
+  const bend = stage.part.bends[step.seat.bend]!;
+  const fromDeg = stage.begun?.fromDeg;
   const reached = step.contact
     ? toDeg(step.contact.leafAngleRad)
     : step.swingShort
@@ -71,7 +69,8 @@ function stepAnswer(job: Job, step: Step): StepAnswer {
     angle: bend.angleDeg,
     overbend: bend.overbendDeg,
     reached,
-    relaxesTo: (reached * bend.angleDeg) / bend.overbendDeg,
+    // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
+    relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
     verdict: step.verdict,
     clearance: step.clearanceMm ?? null,
     clearancePoints: step.clearancePoints
@@ -84,6 +83,8 @@ function stepAnswer(job: Job, step: Step): StepAnswer {
     load: step.load,
     unload: step.unload,
     setback: step.seat.noseSetbackMm,
+    ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
+    ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
   };
 }
 

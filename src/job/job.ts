@@ -4,14 +4,11 @@
  */
 import type { CutOut } from "../blank/cutOut.ts";
 import type { Brake } from "../brake/brake.ts";
-import type { End, Part } from "../part/part.ts";
+import type { OrderStep } from "../motion/stages.ts";
+import type { Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 
-export interface OrderStep {
-  /** Bend, counted from 0. */
-  readonly bend: number;
-  readonly clamped: End;
-}
+export type { OrderStep };
 
 export interface Job {
   readonly units: "mm" | "in";

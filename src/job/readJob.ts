@@ -10,7 +10,7 @@ import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { lengthAt, type Reading } from "./reading.ts";
 import { readLayout } from "./readLayout.ts";
-import { readOrder } from "./readOrder.ts";
+import { checkBegun, readOrder } from "./readOrder.ts";
 import { readPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 import { shapeOf } from "./shape.ts";
@@ -55,6 +55,7 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
   const marginMm =
     file.margin === undefined ? DEFAULT_MARGIN_MM : lengthAt(reading, "margin", file.margin, "atLeast0");
   const part = brake && asked && formPart(reading, asked, brake, file);
+  if (brake && part && order && file.order) checkBegun(reading, file.order, { part, brake, order });
   const layout = part && readLayout(reading, file.part, part);
   if (!brake || !asked || !part || reading.problems.length > 0)
     return { ok: false, problems: reading.problems };

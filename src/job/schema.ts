@@ -169,6 +169,7 @@ export const jobFileSchema = group("a job", {
       group("a step", {
         bend: z.int({ error: () => "the number of a bend, counted from 1" }),
         clamped: oneOf(["start", "end"]),
+        to: angle.optional(),
       }),
       { error: () => "a list of steps, one for each bend" },
     )
