@@ -5,10 +5,14 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/job/job.ts";
 import { sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
+import { distanceToEdge } from "../../src/plane/edge.ts";
+import { outlineHolds } from "../../src/plane/library.ts";
 import type { Edge, Outline } from "../../src/plane/outline.ts";
+import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { jobOf } from "../cases/answers.ts";
 import { picks, roughJobs, stateOf } from "../contact/roughJob.ts";
@@ -172,5 +176,112 @@ describe("sceneAt", () => {
       const turned = Math.atan2(point.y - 0.35, point.x - 0.2) - Math.atan2(before.y - 0.35, before.x - 0.2);
       expect(Math.cos(turned)).toBeCloseTo(0.5, 12);
     });
+  });
+});
+
+describe("the picture and the first contact with the pivot far out", () => {
+  const thin = (
+    thickness: number,
+    insideRadius: number,
+    angle: number,
+    clamp: object,
+    leaf: { pivot: [number, number]; swing: number; long: number; thick: number; round: number },
+  ) =>
+    jobOf({
+      noseroom: 1,
+      units: "mm",
+      part: {
+        name: "thin",
+        material: "mild steel",
+        thickness,
+        insideRadius,
+        kFactor: 0.259,
+        dimensions: "flat",
+        flats: [1, 1],
+        bends: [{ angle, turn: "up", overbend: angle }],
+      },
+      brake: {
+        name: "tiny",
+        clamp: clamp as { type: "bar"; thickness: number; depth: number; noseRadius: number },
+        bed: {
+          profile: [
+            [-24, -0.613],
+            [-0.1, -0.613],
+            [0, -0.3065],
+            [0, 0],
+            [-24, 0],
+          ],
+        },
+        leaf: {
+          profile: [
+            [0, -leaf.thick],
+            [leaf.long, -leaf.thick, leaf.round],
+            [leaf.long, 0, leaf.round],
+            [0, 0],
+          ],
+          swing: leaf.swing,
+          pivot: leaf.pivot,
+        },
+        lift: 1,
+        openEnds: true,
+      },
+    });
+  const rim = (point: Point, { edges }: Outline) =>
+    Math.min(...edges.map((edge) => distanceToEdge(point, edge)));
+
+  it("meets a nose that came through the bend zone inside the sheet drawn, where the moving flat starts", () => {
+    const bar = { type: "bar", noseRadius: 0.049722, noseAngle: 86, thickness: 0.226762, depth: 2.404 };
+    const leaf = {
+      pivot: [-0.43277, 0.687075] as [number, number],
+      swing: 112,
+      long: 0.4344,
+      thick: 0.584,
+      round: 0.1448,
+    };
+    const { part, brake } = thin(0.200579, 0.050925, 90, bar, leaf);
+    const { contact, seat } = judgeStep(part, brake, 0, 0, "end", 0.5);
+    expect(contact?.member).toBe("clamp");
+    const { sheet } = sceneAt(part, brake, 0, 0, "end", contact!.leafAngleRad);
+    expect(rim(contact!.point, sheet)).toBeGreaterThan(0.02);
+    expect(outlineHolds(sheet, contact!.point)).toBe(true);
+    // Along the leaf from the apex the moving flat starts at d(φ) (design, section 5), or where the zone ends.
+    const { x, y } = contact!.point;
+    const [c, s] = [Math.cos(contact!.leafAngleRad), Math.sin(contact!.leafAngleRad)];
+    const along = c * (x - leaf.pivot[0]) + s * (y - leaf.pivot[1]);
+    const half = Math.tan(contact!.leafAngleRad / 2);
+    const a = (h: number) => leaf.pivot[0] + leaf.pivot[1] * h;
+    const theta = Math.tan(seat.angleRad / 2);
+    const { allowanceMm, bendSetbackMm } = part.bends[0]!;
+    const r = 0.050925;
+    const d =
+      allowanceMm -
+      bendSetbackMm +
+      2 * (r + 0.200579) * half -
+      contact!.leafAngleRad * (r + 0.259 * 0.200579) +
+      a(theta) -
+      a(half);
+    const start = Math.max(d, (r + 0.200579) * half);
+    // The apex lies pivot.y·tan(φ/2) before the pivot's foot on the leaf.
+    expect(along).toBeCloseTo(start - leaf.pivot[1] * half, 6);
+  });
+
+  it("keeps the clamped flat to its tangent line for contact, which the picture at rest shows", () => {
+    const bar = { type: "bar", noseRadius: 0.0855, noseAngle: 90, thickness: 0.54, depth: 2.36 };
+    const leaf = {
+      pivot: [0.448235, 0.584037] as [number, number],
+      swing: 117,
+      long: 0.3585,
+      thick: 0.3569,
+      round: 0.1195,
+    };
+    const { part, brake } = thin(0.223109, 0.293726, 149.851, bar, leaf);
+    const { contact, seat } = judgeStep(part, brake, 0, 0, "start", 0.5);
+    expect(contact?.member).toBe("leaf");
+    const at = (leafAngleRad: number) => sceneAt(part, brake, 0, 0, "start", leafAngleRad).sheet;
+    expect(contact!.point.x).toBeLessThan(seat.clampedTangentX + 1e-6);
+    expect(contact!.point.y).toBeCloseTo(0.01, 6);
+    expect(rim(contact!.point, at(0))).toBeLessThan(0.0101);
+    // The picture at that angle bends the sheet up before the tangent line, and no further than this.
+    expect(rim(contact!.point, at(contact!.leafAngleRad))).toBeLessThan(0.045);
   });
 });
