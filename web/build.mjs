@@ -2,6 +2,7 @@
 // dist/noseroom.html (one file, opened from disk). Both carry a strict Content-Security-Policy.
 import { createHash } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { inflateSync } from "node:zlib";
 import { build } from "esbuild";
 
 const browser = {
@@ -27,16 +28,45 @@ const paperAlone = {
   },
 };
 
-/** Printed words are measured in two faces only; the figures of the other twelve would be a quarter of the script. */
-const twoFaces = {
-  name: "two-faces",
+/** What the library packs with deflate and base64. */
+const unpacked = (packed) => JSON.parse(inflateSync(Buffer.from(packed, "base64")).toString("utf8"));
+
+/**
+ * Printed words are measured in two faces and one encoding only, and by the widths of their letters: these go into the
+ * script as they are, so that the whole script is packed once and brings nothing to unpack with.
+ */
+const widthsOnly = {
+  name: "widths-only",
   setup(esbuild) {
-    const others = /standard-fonts.+(Courier|Times|Symbol|Zapf|Oblique).*\.compressed\.json$/;
-    esbuild.onLoad({ filter: others }, () => ({ contents: '""', loader: "json" }));
-    // The faces are unpacked here and nothing is packed.
-    esbuild.onResolve({ filter: /^pako$/ }, ({ resolveDir }) =>
-      esbuild.resolve("pako/lib/inflate.js", { kind: "import-statement", resolveDir }),
-    );
+    const json = (value) => ({ contents: JSON.stringify(JSON.stringify(value)), loader: "json" });
+    esbuild.onLoad({ filter: /standard-fonts.+\.compressed\.json$/ }, async ({ path }) => {
+      const whole = unpacked(JSON.parse(await readFile(path, "utf8")));
+      if (/all-encodings/.test(path)) return json({ symbol: {}, zapfdingbats: {}, win1252: whole.win1252 });
+      if (!/Helvetica(-Bold)?\.compressed/.test(path)) return json("");
+      const CharMetrics = whole.CharMetrics.map(({ N, WX }) => ({ N, WX }));
+      return json({ CharMetrics, KernPairs: [] });
+    });
+    esbuild.onLoad({ filter: /standard-fonts.es.utils\.js$/ }, async ({ path }) => {
+      const whole = await readFile(path, "utf8");
+      return {
+        contents: `export const decompressJson = (json) => json;\n${whole.slice(whole.indexOf("export var padStart"))}`,
+      };
+    });
+  },
+};
+
+/** Of the library that reads drawings only its reader. */
+const readerOnly = {
+  name: "reader-only",
+  setup(esbuild) {
+    esbuild.onResolve({ filter: /^dxf$/ }, ({ resolveDir }) => ({
+      path: resolveDir,
+      namespace: "reader-only",
+    }));
+    esbuild.onLoad({ filter: /.*/, namespace: "reader-only" }, ({ path }) => ({
+      contents: 'export { default as parseString } from "dxf/lib/parseString.js";',
+      resolveDir: path,
+    }));
   },
 };
 
@@ -99,7 +129,7 @@ export async function buildPage(exampleFiles) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, worker] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/worker/worker.ts", [twoFaces]),
+    bundled("web/worker/worker.ts", [widthsOnly, readerOnly]),
   ]);
   const [served, alone] = await Promise.all([
     bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ address: "worker.js" })]),

@@ -14,6 +14,15 @@ export interface Looked {
 
 const THEME_KEY = "noseroom.theme";
 
+function keptTheme(drawer: Storage | null): string | null {
+  try {
+    return drawer?.getItem(THEME_KEY) ?? null;
+  } catch {
+    // A store that can't be read has no theme to tell.
+    return null;
+  }
+}
+
 export class Look {
   private state: Looked;
   private readonly listeners = new Set<() => void>();
@@ -21,7 +30,7 @@ export class Look {
 
   constructor(drawer: Storage | null) {
     this.drawer = drawer;
-    const kept = drawer?.getItem(THEME_KEY);
+    const kept = keptTheme(drawer);
     this.state = { step: 0, theme: kept === "light" || kept === "dark" ? kept : "auto", stageOpen: false };
     this.showTheme();
   }

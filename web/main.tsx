@@ -5,6 +5,7 @@
 import { render } from "preact";
 import { Look } from "./look.ts";
 import { PageContext, type Standing } from "./page.ts";
+import { saveFile } from "./saveFile.ts";
 import { worstStep } from "./stage/stepPose.ts";
 import { firstJob } from "./store/firstJob.ts";
 import { fileText, type JobFile } from "./store/jobFile.ts";
@@ -17,15 +18,20 @@ import { Asker } from "./worker/asker.ts";
 import { ownScript } from "./worker/ownScript.ts";
 import { Worksheet } from "./worksheet.tsx";
 
-/** The browser's store, or null where it is shut (some browsers shut it for files opened from disk). */
+/** The browser's store, or null where it is shut (some browsers shut it for files opened from disk). A full one is open. */
 function openDrawer(): Storage | null {
   try {
-    localStorage.setItem("noseroom.try", "1");
-    localStorage.removeItem("noseroom.try");
-    return localStorage;
+    return localStorage.length >= 0 ? localStorage : null;
   } catch {
     return null;
   }
+}
+
+function save(name: string, text: string, type?: string): boolean {
+  if (saveFile(name, text, type)) return true;
+  const sentence = `${name} could not be saved as a file. Your job is as it was; copy the text of the file from here.`;
+  store.say(sentence, { copy: text, about: "saving" });
+  return false;
 }
 
 const WAYS_AFTER_MS = 200;
@@ -48,13 +54,14 @@ let standing: Standing = {
   failed: null,
   working: false,
   progress: null,
+  restarted: null,
 };
 let asked: unknown = null;
 let painting = false;
 
 function paint(): void {
   painting = false;
-  const page = { store, snapshot: store.snapshot(), standing, look, asker };
+  const page = { store, snapshot: store.snapshot(), standing, look, asker, save };
   render(
     <PageContext.Provider value={page}>
       <Worksheet />
@@ -77,14 +84,16 @@ function answer(): void {
   asked = file;
   answeredId = store.snapshot().shelf.openId;
   if (!sameJob) fresh = true;
-  standing = { ...standing, working: true, progress: null };
+  standing = { ...standing, working: true, progress: null, restarted: null };
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
+    if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
     if (reply.kind === "problems")
       standing = { ...standing, file, problems: reply.problems, failed: null, working: false };
     if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working: false };
     if (reply.kind === "answer") {
       standing = {
+        ...standing,
         file,
         problems: [],
         job: reply.job,
@@ -110,6 +119,12 @@ let answeredId = "";
 /** True until the first answer of a newly opened job, which is shown at its worst moment. */
 let fresh = true;
 
+const NO_WAYS = {
+  sentence: "What would let it fold was not worked out. Change a figure to have it looked for again.",
+  because: null,
+  file: null,
+};
+
 /** Ways out are looked for once the typing rests, in a worker of their own, so that no answer waits for them. */
 let waysTimer: ReturnType<typeof setTimeout> | undefined;
 function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
@@ -119,12 +134,20 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
     const others = store.snapshot().shelf.jobs.filter((job) => job.file !== file);
     const texts = others.map((job) => fileText(inUnit(job.file, file.units)));
     wayfinder.ask({ kind: "ways", text: fileText(file), others: texts }, (reply) => {
-      if (reply.kind !== "ways" || standing.file !== file) return;
-      standing = { ...standing, ways: reply.ways };
+      if (standing.file !== file) return;
+      if (reply.kind === "ways") standing = { ...standing, ways: reply.ways };
+      if (reply.kind === "failed") standing = { ...standing, ways: [NO_WAYS] };
       paintSoon();
     });
   }, WAYS_AFTER_MS);
 }
+
+const NOT_JUDGED = {
+  verdict: "tight" as const,
+  sentences: [
+    "What the doubts mean was not worked out, so count it as tight. Change a figure to have it tried again.",
+  ],
+};
 
 /** What the doubtful readings of a copied sample do to the standing answer, in a worker of its own. */
 let doubtedSample: unknown = null;
@@ -138,8 +161,9 @@ function judgeSample(): void {
   if (!doubts) return;
   doubter.ask({ kind: "doubt", text: fileText(file), doubtsMm: doubts }, (reply) => {
     const now = store.snapshot();
-    if (reply.kind !== "doubt" || now.file !== file || now.sample !== sample) return;
-    standing = { ...standing, doubted: reply.doubted };
+    if (now.file !== file || now.sample !== sample) return;
+    if (reply.kind === "doubt") standing = { ...standing, doubted: reply.doubted };
+    if (reply.kind === "failed") standing = { ...standing, doubted: NOT_JUDGED };
     paintSoon();
   });
 }
@@ -163,6 +187,14 @@ document.addEventListener("keydown", (event) => {
 });
 
 addEventListener("storage", (event) => store.otherTab(event.key));
+
+// Every keystroke is kept as it comes; what the browser refused is tried once more before the page goes.
+addEventListener("pagehide", () => store.keepAgain());
+document.addEventListener("visibilitychange", () => store.keepAgain());
+addEventListener("beforeunload", (event) => {
+  store.keepAgain();
+  if (store.wouldLose()) event.preventDefault();
+});
 
 async function takeLink(): Promise<void> {
   const adopted = await jobOfLink(location.hash);

@@ -29,6 +29,8 @@ export interface Standing {
   readonly working: boolean;
   /** How many orders have been looked at, on long searches. */
   readonly progress: string | null;
+  /** Said when the worker had stopped by itself and was started again for this answer. */
+  readonly restarted: string | null;
 }
 
 export interface Page {
@@ -38,6 +40,8 @@ export interface Page {
   readonly look: Look;
   /** A second worker, for comparisons and imports, so that the answer never waits for them. */
   readonly asker: Asker;
+  /** Saves a text as a file; where the browser won't take it a line says so and gives the text to copy. */
+  readonly save: (name: string, text: string, type?: string) => boolean;
 }
 
 export const PageContext = createContext<Page | null>(null);

@@ -6,7 +6,8 @@ import { describe, expect, it } from "vitest";
 import { readJob } from "../../src/job/readJob.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { fileText, type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, keepShelf, readShelf } from "../../web/store/keep.ts";
+import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { Keeper } from "../../web/store/keeper.ts";
 import { adoptMetals, withMetal } from "../../web/store/metals.ts";
 import {
   adoptSample,
@@ -101,7 +102,7 @@ describe("a sample", () => {
   it("is kept beside its job and read back; what is none is left out, whatever it is", () => {
     const place = drawer();
     const sample = withFlat(NOTHING_READ, 1, { doubt: "1/2", side: "inside" });
-    keepShelf(place, null, { jobs: [{ id: "a", file: trough, sample }], openId: "a" });
+    new Keeper(place).keep({ jobs: [{ id: "a", file: trough, sample }], openId: "a" });
     expect(readShelf(place).shelf?.jobs[0]?.sample).toEqual(sample);
     for (const junk of [undefined, null, 3, "x", []]) {
       const read = adoptSample(junk);
@@ -120,7 +121,7 @@ describe("metals of one's own", () => {
   it("are kept and read back; one of the same name takes the old one's place", () => {
     const place = drawer();
     const metals = withMetal(withMetal([], roof), { ...roof, yield: 320 });
-    keepShelf(place, null, { jobs: [{ id: "a", file: trough }], openId: "a", metals });
+    new Keeper(place).keep({ jobs: [{ id: "a", file: trough }], openId: "a", metals });
     expect(readShelf(place).shelf?.metals).toEqual([{ ...roof, yield: 320 }]);
   });
 

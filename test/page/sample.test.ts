@@ -92,7 +92,7 @@ describe.each([
     await typeInto(page, "How sure, flat 2", "3/64");
     await until(
       doubted,
-      /^Tight by its readings: .*flat 2 0\.047 in shorter.* than read, bend \d does not fold\. Measure flat 2 again: it alone decides\.$/,
+      /^Tight by its readings: .*flat 2 3\/64 in shorter.* than read, bend \d does not fold\. Measure flat 2 again: it alone decides\.$/,
     );
     expect(await verdict(page)).toBe("tight");
     expect(await sentence(page)).toMatch(/^Folds\. .*Measure flat 2 again: it alone decides\.$/);

@@ -1,5 +1,5 @@
 /**
- * The page's store without a browser: undo and redo, what is kept and what is damaged, links, units, adopted files.
+ * The page's store without a browser: undo and redo, links, units, adopted files.
  * Inch figures are exact by definition (1 in = 25.4 mm, 1959); the rest is checked by going there and back.
  */
 import { readdirSync, readFileSync } from "node:fs";
@@ -19,29 +19,10 @@ import {
 import { firstJob, usualClamp } from "../../web/store/firstJob.ts";
 import { beginHistory, changed, redone, undone } from "../../web/store/history.ts";
 import { fileName, fileText, getAt, type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, keepShelf, readShelf } from "../../web/store/keep.ts";
 import { jobOfLink, linkOf } from "../../web/store/link.ts";
 import { usualUnits } from "../../web/store/locale.ts";
 import { freeName, openJob, type Shelf, withFile, withJob, withoutJob } from "../../web/store/shelf.ts";
 import { inUnit, lengthInUnit } from "../../web/store/units.ts";
-
-/** A drawer like the browser's, in memory; `room` is how many signs it holds. */
-function drawerOf(room = Number.POSITIVE_INFINITY): Drawer & { readonly kept: Map<string, string> } {
-  const kept = new Map<string, string>();
-  return {
-    kept,
-    get length() {
-      return kept.size;
-    },
-    key: (index) => [...kept.keys()][index] ?? null,
-    getItem: (key) => kept.get(key) ?? null,
-    setItem: (key, value) => {
-      if (value.length > room) throw new Error("full");
-      kept.set(key, value);
-    },
-    removeItem: (key) => void kept.delete(key),
-  };
-}
 
 const shelfOf = (...files: JobFile[]): Shelf => ({
   jobs: files.map((file, i) => ({ id: `j${i}`, file })),
@@ -88,43 +69,6 @@ describe("undo and redo", () => {
       }),
       { seed: 3 },
     );
-  });
-});
-
-describe("the shelf in the browser's store", () => {
-  it("comes back as it was put", () => {
-    const drawer = drawerOf();
-    const shelf = { ...shelfOf(firstJob("in"), firstJob("mm")), openId: "j1" };
-    expect(keepShelf(drawer, null, shelf)).toBeNull();
-    expect(readShelf(drawer)).toEqual({ shelf, damage: [] });
-  });
-
-  it("sets a damaged job aside with its text and keeps the rest", () => {
-    const drawer = drawerOf();
-    keepShelf(drawer, null, shelfOf(firstJob("in"), firstJob("mm")));
-    drawer.setItem("noseroom.job.j0", '{"version":1,"file":{"noser');
-    const found = readShelf(drawer);
-    expect(found.shelf?.jobs.map((job) => job.id)).toEqual(["j1"]);
-    expect(found.damage[0]?.text).toBe('{"version":1,"file":{"noser');
-    // It is still there on the next visit, until the person puts it away.
-    expect(readShelf(drawer).damage.length).toBe(1);
-  });
-
-  it("says so when the browser refuses", () => {
-    expect(keepShelf(drawerOf(50), null, shelfOf(firstJob("in")))).toMatch(/full or closed/);
-    expect(keepShelf(null, null, shelfOf(firstJob("in")))).toMatch(/keeps nothing/);
-  });
-
-  it("writes only what changed, and takes away what is gone", () => {
-    const drawer = drawerOf();
-    const before = shelfOf(firstJob("in"), firstJob("mm"));
-    keepShelf(drawer, null, before);
-    drawer.kept.set("noseroom.job.other", drawer.kept.get("noseroom.job.j0")!);
-    keepShelf(drawer, before, withoutJob(before, "j1"));
-    expect([...drawer.kept.keys()].filter((key) => key.includes("job")).sort()).toEqual([
-      "noseroom.job.j0",
-      "noseroom.job.other",
-    ]);
   });
 });
 

@@ -8,11 +8,12 @@ import type { Typed } from "../store/jobFile.ts";
 
 export type Kind = "length" | "thickness" | "angle" | "factor" | "strength" | "words";
 
-/** The file's value for typed text: a number only where it prints back the same. @example asTyped("1.50") // "1.50" */
+/**
+ * The file's value for typed text: a number only where it prints back the same, so that what is typed never changes
+ * under the person's hands: the blank in "1 " is the beginning of "1 3/8". @example asTyped("1.50") // "1.50"
+ */
 export function asTyped(text: string): Typed {
-  const trimmed = text.trim();
-  if (/^-?\d+(\.\d+)?$/.test(trimmed) && String(Number(trimmed)) === trimmed) return Number(trimmed);
-  return text;
+  return /^-?\d+(\.\d+)?$/.test(text) && String(Number(text)) === text ? Number(text) : text;
 }
 
 /** No brake is a kilometre long: what is longer counts as not readable. */

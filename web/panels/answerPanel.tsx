@@ -10,7 +10,7 @@ import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
   const { standing } = usePage();
-  const { problems, job, answer, failed, working, progress } = standing;
+  const { problems, job, answer, failed, working, progress, restarted } = standing;
   const bad = problems.length > 0;
   // Readings that could be wrong carry over: what folds only if they are right is tight.
   const doubted = !bad && !failed && answer?.verdict !== "hits" ? standing.doubted : null;
@@ -62,6 +62,11 @@ export function AnswerPanel() {
         <p class="hint">The drawing still shows the last figures that could be read.</p>
       ) : null}
       {working && progress ? <p class="hint">{progress}</p> : null}
+      {restarted ? (
+        <p class="hint restarted" role="status">
+          {restarted}
+        </p>
+      ) : null}
     </section>
   );
 }

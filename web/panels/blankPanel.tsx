@@ -8,7 +8,6 @@ import { sightLines } from "../../src/drawing/sightLine.ts";
 import type { Answer } from "../../src/job/answer.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { usePage } from "../page.ts";
-import { saveFile } from "../saveFile.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { PrintSheet } from "./printSheet.tsx";
 
@@ -19,7 +18,7 @@ function ruleWords(mm: number, units: "mm" | "in"): string {
 }
 
 export function BlankPanel() {
-  const { standing, snapshot, asker } = usePage();
+  const { standing, snapshot, asker, store, save: saveFile } = usePage();
   const { answer, job, problems } = standing;
   if (answer === null || job === null) return null;
   const { units } = job;
@@ -28,7 +27,10 @@ export function BlankPanel() {
   const allowances = allowanceSentences(job);
   const save = async (as: "svg" | "dxf") => {
     const reply = await asker.askOnce({ kind: "blank", text: fileText(snapshot.file), as }, 10_000);
-    if (reply?.kind !== "written") return;
+    if (reply?.kind !== "written") {
+      store.say("The drawing of the blank was not finished: press again.", { about: "blank" });
+      return;
+    }
     const name = fileName(`${job.part.name} blank`).replace(/json$/, as);
     saveFile(name, reply.text, as === "svg" ? "image/svg+xml" : "image/vnd.dxf");
   };

@@ -5,7 +5,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { usePage } from "../page.ts";
 import { printPages } from "../paper/printPages.ts";
-import { saveFile } from "../saveFile.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { Asker } from "../worker/asker.ts";
 import type { ChartShown } from "../worker/messages.ts";
@@ -19,6 +18,7 @@ export function ChartPanel() {
   const { file } = snapshot;
   const [open, setOpen] = useState(false);
   const [chart, setChart] = useState<ChartShown | null>(null);
+  const [failed, setFailed] = useState(false);
   const asker = useRef<Asker | null>(null);
   useEffect(() => () => asker.current?.stop(), []);
   useEffect(() => {
@@ -28,6 +28,7 @@ export function ChartPanel() {
       asker.current ??= new Asker();
       asker.current.ask({ kind: "chart", text: fileText(file) }, (reply) => {
         if (reply.kind === "chart") setChart(reply.chart);
+        if (reply.kind === "chart" || reply.kind === "failed") setFailed(reply.kind === "failed");
       });
     }, AFTER_MS);
     return () => clearTimeout(timer);
@@ -45,13 +46,19 @@ export function ChartPanel() {
           {open ? "Put the chart away" : "Draw the chart"}
         </button>
       </div>
-      {open && chart ? <Chart chart={chart} name={file.brake.name} /> : null}
-      {open && !chart ? <p class="hint">Drawing…</p> : null}
+      {open && failed ? (
+        <p class="hint" role="status">
+          The chart was not finished. Put it away and draw it again.
+        </p>
+      ) : null}
+      {open && chart && !failed ? <Chart chart={chart} name={file.brake.name} /> : null}
+      {open && !chart && !failed ? <p class="hint">Drawing…</p> : null}
     </section>
   );
 }
 
 function Chart({ chart, name }: { readonly chart: ChartShown; readonly name: string }) {
+  const { save } = usePage();
   return (
     <>
       <p class="hint">{chart.sheet} What lies under its line folds, what lies above it hits.</p>
@@ -68,7 +75,7 @@ function Chart({ chart, name }: { readonly chart: ChartShown; readonly name: str
         <button
           type="button"
           onClick={() =>
-            saveFile(fileName(`${name} return flanges`).replace(/json$/, "svg"), chart.svg, "image/svg+xml")
+            save(fileName(`${name} return flanges`).replace(/json$/, "svg"), chart.svg, "image/svg+xml")
           }
         >
           Chart as SVG

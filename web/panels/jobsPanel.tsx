@@ -5,25 +5,32 @@ import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
 import { Pick } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
-import { saveFile } from "../saveFile.ts";
 import { firstJob } from "../store/firstJob.ts";
-import { fileName, fileText } from "../store/jobFile.ts";
+import { fileName, fileText, type JobFile } from "../store/jobFile.ts";
 import { shelfText } from "../store/keep.ts";
 import { linkOf } from "../store/link.ts";
 import { Sign } from "./sign.tsx";
+import { TextToCopy } from "./textToCopy.tsx";
 
 const EXAMPLES = Object.keys(examples).map((name) => ({ value: name, words: name.replaceAll("-", " ") }));
 const LARGEST_FILE = 5_000_000;
 
 export function JobsPanel() {
-  const { store, snapshot, asker } = usePage();
+  const { store, snapshot, asker, save: saveFile } = usePage();
   const { shelf, file } = snapshot;
   const [example, setExample] = useState(EXAMPLES[0]!.value);
   const [link, setLink] = useState<string | null>(null);
+  const [saved, setSaved] = useState<{ readonly name: string; readonly text: string } | null>(null);
+
+  const handOver = (name: string, text: string, files: readonly JobFile[]) => {
+    if (!saveFile(name, text)) return;
+    store.savedAs(files);
+    setSaved({ name, text });
+  };
 
   const save = async () => {
     const reply = await asker.askOnce({ kind: "write", text: fileText(file) }, 3000);
-    saveFile(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file));
+    handOver(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file), [file]);
   };
   const openFiles = async (files: readonly File[]) => {
     for (const picked of files) {
@@ -92,10 +99,25 @@ export function JobsPanel() {
         <button type="button" onClick={() => void makeLink()}>
           Make a link
         </button>
-        <button type="button" onClick={() => saveFile("noseroom-jobs.json", shelfText(shelf))}>
+        <button
+          type="button"
+          onClick={() =>
+            handOver(
+              "noseroom-jobs.json",
+              shelfText(shelf),
+              shelf.jobs.map((job) => job.file),
+            )
+          }
+        >
           Save all jobs
         </button>
       </div>
+      {saved ? (
+        <details class="more handed" key={saved.text}>
+          <summary>{saved.name} went to your browser. Not among your downloads?</summary>
+          <TextToCopy text={saved.text} />
+        </details>
+      ) : null}
       <div class="row examples">
         <Pick label="Worked examples" options={EXAMPLES} value={example} onChoose={setExample} />
         <button type="button" onClick={() => store.takeText(examples[example]!, "The example")}>

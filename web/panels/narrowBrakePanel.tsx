@@ -5,7 +5,6 @@
 import { useState } from "preact/hooks";
 import { usePage } from "../page.ts";
 import { printPages } from "../paper/printPages.ts";
-import { saveFile } from "../saveFile.ts";
 import { adopt } from "../store/adopt.ts";
 import { fileName, fileText, type PartFile } from "../store/jobFile.ts";
 import type { NarrowBrakePlans } from "../worker/messages.ts";
@@ -92,6 +91,7 @@ function Plans({
   readonly name: string;
   readonly onPutOn: () => void;
 }) {
+  const { save: saveFile } = usePage();
   const { drawing } = plans;
   const save = (as: "svg" | "dxf", text: string) =>
     saveFile(

@@ -42,7 +42,8 @@ export async function printPages(pages: readonly PaperPage[]): Promise<void> {
   });
   document.body.append(sheets);
   laidOut = { sheets, addresses: pictures.map(({ address }) => address) };
-  await Promise.all(pictures.map(({ image }) => image.decode()));
+  // A picture that the browser could not unpack leaves its place empty; the others are printed all the same.
+  await Promise.allSettled(pictures.map(({ image }) => image.decode()));
   const root = document.documentElement;
   root.dataset.print = "sheet";
   addEventListener("afterprint", () => delete root.dataset.print, { once: true });

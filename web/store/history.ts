@@ -58,3 +58,9 @@ export function redone(history: History): History {
   if (after === undefined) return history;
   return { past: [...history.past, history.now], now: { ...after, field: null }, future };
 }
+
+/** The same history with every shelf in it changed: for what is not this person's doing, so that no undo undoes it. */
+export function rewritten(history: History, change: (shelf: Shelf) => Shelf): History {
+  const one = (moment: Moment): Moment => ({ ...moment, shelf: change(moment.shelf) });
+  return { past: history.past.map(one), now: one(history.now), future: history.future.map(one) };
+}

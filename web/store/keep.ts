@@ -1,5 +1,5 @@
 /**
- * Keeps the shelf in the browser: each job under its own key, so that two tabs and one damaged entry don't
+ * How the shelf lies in the browser's store: each job under its own key, so that two tabs and one damaged entry don't
  * spoil the rest. The format has a version; what can't be read is handed back as text, never thrown away.
  */
 import { adopt } from "./adopt.ts";
@@ -25,8 +25,8 @@ export interface Damage {
 }
 
 const JOB = "noseroom.job.";
-const OPEN = "noseroom.open";
-const METALS = "noseroom.metals";
+export const OPEN_KEY = "noseroom.open";
+export const METALS_KEY = "noseroom.metals";
 const DAMAGED = "noseroom.damaged.";
 const VERSION = 1;
 
@@ -44,8 +44,7 @@ export function readShelf(drawer: Drawer): {
     const text = drawer.getItem(key) ?? "";
     const read = readEntry(text);
     if (read === null) {
-      drawer.setItem(DAMAGED + id, text);
-      drawer.removeItem(key);
+      setAside(drawer, id, text);
       damage.push(asDamage(id, text));
       continue;
     }
@@ -57,11 +56,32 @@ export function readShelf(drawer: Drawer): {
   }
   if (jobs.length === 0) return { shelf: null, damage };
   jobs.sort((a, b) => a.place - b.place);
-  const open = drawer.getItem(OPEN);
+  const open = drawer.getItem(OPEN_KEY);
   const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
-  const metals = adoptMetals(drawer.getItem(METALS));
+  const metals = adoptMetals(drawer.getItem(METALS_KEY));
   const shelf = { jobs: jobs.map(({ place: _place, ...job }) => job), openId };
   return { shelf: metals.length > 0 ? { ...shelf, metals } : shelf, damage };
+}
+
+/** Moves an entry out of the jobs' way; a store without room for that keeps it where it is. */
+function setAside(drawer: Drawer, id: string, text: string): void {
+  try {
+    drawer.setItem(DAMAGED + id, text);
+    drawer.removeItem(JOB + id);
+  } catch {
+    // It is found again on the next visit.
+  }
+}
+
+/** Forgets an entry that could not be read, once its text has been saved or is not wanted. */
+export function forgetDamage(drawer: Drawer | null, damage: Damage): void {
+  const id = damage.fileName.replace(/^saved-job-|\.(txt|json)$/g, "");
+  try {
+    drawer?.removeItem(DAMAGED + id);
+    if (damage.fileName.endsWith(".txt")) drawer?.removeItem(JOB + id);
+  } catch {
+    // A shut store keeps it; the next visit tells of it again.
+  }
 }
 
 function asDamage(id: string, text: string): Damage {
@@ -108,46 +128,30 @@ function readEntry(text: string) {
   }
 }
 
-/**
- * Writes what changed between two shelves and takes away what is gone. Jobs of other tabs are left alone.
- * Returns a sentence when the browser refuses (full, or storage switched off), else null.
- */
-export function keepShelf(drawer: Drawer | null, before: Shelf | null, shelf: Shelf): string | null {
-  if (drawer === null) return "This browser keeps nothing between visits: save the job as a file.";
-  try {
-    const old = new Map(before?.jobs.map((job, place) => [job.id, { job, place }]));
-    for (const [place, job] of shelf.jobs.entries()) {
-      const was = old.get(job.id);
-      old.delete(job.id);
-      if (was?.job.file === job.file && was.job.sample === job.sample && was.place === place) continue;
-      const { file, sample } = job;
-      drawer.setItem(JOB + job.id, JSON.stringify({ version: VERSION, place, file, sample }));
-    }
-    for (const id of old.keys()) drawer.removeItem(JOB + id);
-    if (before?.metals !== shelf.metals) drawer.setItem(METALS, JSON.stringify(shelf.metals ?? []));
-    if (before?.openId !== shelf.openId) drawer.setItem(OPEN, shelf.openId);
-    return null;
-  } catch {
-    return "The browser's store is full or closed: save the job as a file, it is not kept here.";
-  }
-}
-
-/** Forgets an entry that was moved aside, once its text has been saved or is not wanted. */
-export function forgetDamage(drawer: Drawer | null, damage: Damage): void {
-  const id = damage.fileName.replace(/^saved-job-|\.(txt|json)$/g, "");
-  drawer?.removeItem(DAMAGED + id);
-}
-
 /** The id of a job whose stored text another tab has just changed, or null for other keys. */
 export function jobIdOfKey(key: string | null): string | null {
   return key?.startsWith(JOB) ? key.slice(JOB.length) : null;
 }
 
-/** One job read again after another tab has written it; null when it can't be read or is gone. */
-export function readOne(drawer: Drawer, id: string): ShelfJob | null {
-  const text = drawer.getItem(JOB + id);
-  const read = text === null ? null : readEntry(text);
+/** The key of a job. */
+export function jobKey(id: string): string {
+  return JOB + id;
+}
+
+/** A job as it is stored. */
+export function entryText({ file, sample }: ShelfJob, place: number): string {
+  return JSON.stringify({ version: VERSION, place, file, sample });
+}
+
+/** One job from its stored text; null when it can't be read. */
+export function jobOfEntry(id: string, text: string): ShelfJob | null {
+  const read = readEntry(text);
   return read === null ? null : shelfJob(id, read);
+}
+
+/** Whether two jobs are the same but for their place on the shelf. */
+export function sameJob(one: ShelfJob, other: ShelfJob): boolean {
+  return entryText(one, 0) === entryText(other, 0);
 }
 
 /** All jobs in one text, for those who want a copy of everything. */

@@ -2,7 +2,7 @@
  * The shelf: every job of this browser, and which one lies open. Plain data, changed only by making a new one,
  * so that undo can put any earlier shelf back whole.
  */
-import type { JobFile, OwnMetalFile } from "./jobFile.ts";
+import { type JobFile, type OwnMetalFile, setAt } from "./jobFile.ts";
 import type { Sample } from "./sample.ts";
 
 export interface ShelfJob {
@@ -60,4 +60,33 @@ export function freeName(taken: readonly string[], wanted: string): string {
   if (!taken.includes(wanted)) return wanted;
   const stem = wanted.replace(/ \d+$/, "");
   for (let n = 2; ; n++) if (!taken.includes(`${stem} ${n}`)) return `${stem} ${n}`;
+}
+
+/** The shelf with another tab's version of a job on it, in the place of the one that was there. */
+export function withOthers(shelf: Shelf, job: ShelfJob): Shelf {
+  const there = shelf.jobs.some(({ id }) => id === job.id);
+  const jobs = there ? shelf.jobs.map((one) => (one.id === job.id ? job : one)) : [...shelf.jobs, job];
+  return { ...shelf, jobs };
+}
+
+/** The shelf without a job that another tab has taken away; one that lies open stays. */
+export function withoutOthers(shelf: Shelf, id: string): Shelf {
+  return shelf.openId === id ? shelf : { ...shelf, jobs: shelf.jobs.filter((job) => job.id !== id) };
+}
+
+/** The shelf with this tab's version of a job under a new id and name, and the other tab's, where it can be read, beside it. */
+export function withBoth(
+  shelf: Shelf,
+  id: string,
+  mine: { readonly id: string; readonly name: string },
+  theirs: ShelfJob | null,
+): Shelf {
+  const jobs = shelf.jobs.flatMap((job): ShelfJob[] => {
+    if (job.id !== id) return [job];
+    const renamed = { ...job, id: mine.id, file: setAt(job.file, ["part", "name"], mine.name) };
+    return theirs ? [theirs, renamed] : [renamed];
+  });
+  // Where the job was not yet on the shelf the other tab's lies there all the same: it is not this tab's to take away.
+  if (theirs && !jobs.includes(theirs)) jobs.push(theirs);
+  return { ...shelf, jobs, openId: shelf.openId === id ? mine.id : shelf.openId };
 }

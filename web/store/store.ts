@@ -4,20 +4,14 @@
  */
 
 import { type Adopted, adoptText } from "./adopt.ts";
-import { beginHistory, changed, type History, redone, undone } from "./history.ts";
+import { beginHistory, changed, type History, redone, rewritten, undone } from "./history.ts";
 import { fileText, type JobFile, type KeyPath, type OwnMetalFile, setAt } from "./jobFile.ts";
-import { type Damage, type Drawer, forgetDamage, jobIdOfKey, keepShelf, readOne, readShelf } from "./keep.ts";
+import { type Drawer, forgetDamage } from "./keep.ts";
+import { Keeper } from "./keeper.ts";
+import { type Notice, NoticeBoard } from "./noticeBoard.ts";
+import { OtherTabs } from "./otherTabs.ts";
 import type { Sample } from "./sample.ts";
 import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
-
-/** A line for the person that stays until put away. */
-export interface Notice {
-  readonly id: number;
-  readonly sentence: string;
-  /** Text offered for download beside the sentence. */
-  readonly download?: { readonly name: string; readonly text: string };
-  readonly damage?: Damage;
-}
 
 export interface Snapshot {
   readonly shelf: Shelf;
@@ -32,23 +26,37 @@ export interface Snapshot {
 
 export class Store {
   private history: History;
-  private saved: Shelf | null;
-  private notices: Notice[] = [];
-  private noticeCount = 0;
+  private readonly board = new NoticeBoard();
   private firstVisit: boolean;
   private readonly listeners = new Set<() => void>();
   private readonly drawer: Drawer | null;
+  private readonly keeper: Keeper;
+  private readonly tabs: OtherTabs;
+  /** Files that the person has saved on disk: losing them from the browser loses nothing. */
+  private readonly onDisk = new WeakSet<JobFile>();
+  private refused = false;
   private snapshotNow: Snapshot | null = null;
 
   constructor(drawer: Drawer | null, first: () => JobFile) {
     this.drawer = drawer;
-    const read = drawer ? readShelf(drawer) : { shelf: null, damage: [] };
-    this.saved = read.shelf;
+    this.keeper = new Keeper(drawer);
+    this.tabs = new OtherTabs(this.keeper, {
+      shelf: () => this.history.now.shelf,
+      rewrite: (change) => {
+        this.history = rewritten(this.history, change);
+        this.tell();
+      },
+      put: (shelf, did) => this.put(shelf, did),
+      open: (id) => this.open(id),
+      say: (sentence, more) => this.say(sentence, more),
+      keep: () => this.keep(),
+    });
+    const read = this.keeper.read();
     this.firstVisit = read.shelf === null;
     const id = newId();
     this.history = beginHistory(read.shelf ?? { jobs: [{ id, file: first() }], openId: id });
     for (const damage of read.damage) {
-      this.say(damage.sentence, { name: damage.fileName, text: damage.text }, damage);
+      this.say(damage.sentence, { download: { name: damage.fileName, text: damage.text }, damage });
     }
   }
 
@@ -61,7 +69,7 @@ export class Store {
         sample: openJob(now.shelf).sample ?? null,
         canUndo: past.length > 0 ? now.did : null,
         canRedo: future[0]?.did ?? null,
-        notices: this.notices,
+        notices: this.board.lines,
         firstVisit: this.firstVisit,
       };
     }
@@ -85,13 +93,37 @@ export class Store {
     this.tell();
   }
 
+  /** Tries again what the browser refused to keep, as when the page is put away. */
+  keepAgain(): void {
+    if (this.refused) this.keep();
+  }
+
+  /** Keeps what has changed. */
   private keep(): void {
-    const shelf = this.history.now.shelf;
-    const refused = keepShelf(this.drawer, this.saved, shelf);
-    this.saved = shelf;
-    if (refused !== null && !this.notices.some((n) => n.sentence === refused)) {
-      this.say(refused, { name: "job.json", text: fileText(openJob(shelf).file) });
+    const { refused, clashes } = this.keeper.keep(this.history.now.shelf);
+    for (const id of clashes) this.tabs.keepBoth(id);
+    if (clashes.length > 0) {
+      this.keep();
+      return;
     }
+    this.refused = refused !== null;
+    if (refused === null) {
+      if (this.board.drop("keeping")) this.tell();
+    } else if (!this.board.lines.some((n) => n.sentence === refused)) {
+      const text = () => fileText(this.snapshot().file);
+      this.say(refused, { download: { name: "job.json", text }, about: "keeping" });
+    }
+  }
+
+  /** Whether closing the page now would lose something: neither kept in the browser nor saved as a file. */
+  wouldLose(): boolean {
+    const { jobs } = this.history.now.shelf;
+    return this.refused && jobs.some((job) => !this.keeper.holds(job) && !this.onDisk.has(job.file));
+  }
+
+  /** Notes that these files have been saved on disk. */
+  savedAs(files: readonly JobFile[]): void {
+    for (const file of files) this.onDisk.add(file);
   }
 
   private put(shelf: Shelf, did: string, field: string | null = null): void {
@@ -158,12 +190,14 @@ export class Store {
   /** Takes in a file's text as a new job, or says why not; the open job stays as it is. True when opened. */
   take(adopted: Adopted, raw: string, from: string): boolean {
     if (!adopted.ok) {
-      this.say(`${from}: ${adopted.sentence} Your jobs are untouched.`, { name: "not-read.txt", text: raw });
+      const download = { name: "not-read.txt", text: raw };
+      this.say(`${from}: ${adopted.sentence} Your jobs are untouched.`, { download });
       return false;
     }
     this.add(adopted.file, "open a file");
     if (adopted.leftOut.length > 0) {
-      this.say(`${from} is open, but: ${adopted.leftOut.join(" ")}`, { name: "as-it-came.txt", text: raw });
+      const download = { name: "as-it-came.txt", text: raw };
+      this.say(`${from} is open, but: ${adopted.leftOut.join(" ")}`, { download });
     }
     return true;
   }
@@ -172,21 +206,14 @@ export class Store {
     return this.take(adoptText(text), text, from);
   }
 
-  say(sentence: string, download?: Notice["download"], damage?: Damage): void {
-    const notice: Notice = {
-      id: ++this.noticeCount,
-      sentence,
-      ...(download ? { download } : {}),
-      ...(damage ? { damage } : {}),
-    };
-    this.notices = [...this.notices, notice].slice(-6);
+  say(sentence: string, more: Omit<Notice, "id" | "sentence"> = {}): void {
+    this.board.say(sentence, more);
     this.tell();
   }
 
   putAway(id: number): void {
-    const gone = this.notices.find((notice) => notice.id === id);
+    const gone = this.board.putAway(id);
     if (gone?.damage) forgetDamage(this.drawer, gone.damage);
-    this.notices = this.notices.filter((notice) => notice.id !== id);
     this.tell();
   }
 
@@ -196,17 +223,8 @@ export class Store {
     this.tell();
   }
 
-  /** Another tab has written a job: take it over unless it is the one open here. */
+  /** Another tab has written into the browser's store. */
   otherTab(key: string | null): void {
-    const id = jobIdOfKey(key);
-    if (id === null || this.drawer === null || id === this.history.now.shelf.openId) return;
-    const job = readOne(this.drawer, id);
-    const { now } = this.history;
-    const others = now.shelf.jobs.filter((j) => j.id !== id);
-    const shelf = { ...now.shelf, jobs: job ? [...others, job] : others };
-    if (shelf.jobs.length === 0) return;
-    this.history = { ...this.history, now: { ...now, shelf } };
-    this.saved = shelf;
-    this.tell();
+    this.tabs.news(key);
   }
 }

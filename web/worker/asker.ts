@@ -1,6 +1,7 @@
 /**
  * The page's side of the worker. Only the newest question of each asker counts: one that is still being worked on
  * when a newer one comes is given a moment, then stopped with its worker, so that typing never waits for a search.
+ * A worker that has died or gone silent is told of and replaced, and its question asked once more.
  */
 import source from "noseroom:worker";
 import type { Question, Reply } from "./messages.ts";
@@ -10,6 +11,16 @@ type Unnumbered<T> = T extends Question ? Omit<T, "id"> : never;
 export type Asked = Unnumbered<Question>;
 
 const PATIENCE_MS = 120;
+/** A search tells how far it is every quarter of a second: silent for so long, its worker is dead. */
+const SEARCH_SILENT_MS = 15_000;
+/** The others work without a word. */
+const WORK_SILENT_MS = 120_000;
+/** A clock that rings this late has slept with the computer; the worker has too. */
+const SLEPT_MS = 3000;
+
+const AGAIN = "The work had stopped by itself and was begun again.";
+const GIVEN_UP =
+  "The answer could not be worked out: it stopped twice. Your job is safe. Change a figure to have it tried again.";
 
 interface Waiting {
   readonly id: number;
@@ -17,6 +28,8 @@ interface Waiting {
   readonly onReply: (reply: Reply) => void;
   readonly onDropped: () => void;
   readonly sinceMs: number;
+  /** Whether a worker has stopped over it already. */
+  readonly again?: boolean;
 }
 
 /** Starts a worker, from a file beside the page or from text inside it. */
@@ -33,6 +46,7 @@ export class Asker {
   private busy: Waiting | null = null;
   private next: Waiting | null = null;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  private silence: ReturnType<typeof setTimeout> | undefined;
   private count = 0;
 
   /** Asks; `onReply` is called for progress and once for the outcome, or never when a newer question came. */
@@ -54,7 +68,7 @@ export class Asker {
         resolve(null);
       }, limitMs);
       const finish = (reply: Reply | null) => {
-        if (reply?.kind === "progress") return;
+        if (reply?.kind === "progress" || reply?.kind === "restarted") return;
         clearTimeout(limit);
         resolve(reply);
       };
@@ -66,19 +80,23 @@ export class Asker {
   stop(): void {
     clearTimeout(this.timer);
     this.timer = undefined;
-    this.worker?.terminate();
-    this.worker = null;
+    this.endWorker();
     const dropped = [this.busy, this.next];
     this.busy = null;
     this.next = null;
     for (const waiting of dropped) waiting?.onDropped();
   }
 
+  private endWorker(): void {
+    clearTimeout(this.silence);
+    this.worker?.terminate();
+    this.worker = null;
+  }
+
   private stopOld(): void {
     this.timer = undefined;
     if (this.busy === null || this.next === null) return;
-    this.worker?.terminate();
-    this.worker = null;
+    this.endWorker();
     const dropped = this.busy;
     this.busy = null;
     this.send();
@@ -90,34 +108,71 @@ export class Asker {
     if (waiting === null) return;
     this.next = null;
     this.busy = { ...waiting, sinceMs: performance.now() };
-    this.worker ??= this.listenTo(startWorker());
-    this.worker.postMessage({ ...waiting.asked, id: waiting.id });
+    try {
+      this.worker ??= this.listenTo(startWorker());
+      this.worker.postMessage({ ...waiting.asked, id: waiting.id });
+    } catch {
+      this.died();
+      return;
+    }
+    this.listenForLife();
+  }
+
+  /** Counts the worker dead unless it says something within its time. */
+  private listenForLife(): void {
+    clearTimeout(this.silence);
+    const limitMs = this.busy?.asked.kind === "check" ? SEARCH_SILENT_MS : WORK_SILENT_MS;
+    const dueMs = performance.now() + limitMs;
+    this.silence = setTimeout(() => {
+      if (performance.now() - dueMs > SLEPT_MS) this.listenForLife();
+      else this.died();
+    }, limitMs);
+  }
+
+  /** The worker is dead: another takes up the newest question, a second time only when it is not the one that kills. */
+  private died(): void {
+    this.endWorker();
+    const { busy } = this;
+    this.busy = null;
+    clearTimeout(this.timer);
+    this.timer = undefined;
+    if (busy === null) return;
+    if (this.next) busy.onDropped();
+    else if (busy.again) busy.onReply({ id: busy.id, kind: "failed", sentence: GIVEN_UP });
+    else {
+      this.next = { ...busy, again: true };
+      busy.onReply({ id: busy.id, kind: "restarted", sentence: AGAIN });
+    }
+    this.send();
+  }
+
+  private finish(reply: Reply): void {
+    const { busy } = this;
+    if (busy === null || busy.id !== reply.id) return;
+    this.listenForLife();
+    if (reply.kind === "progress") {
+      busy.onReply(reply);
+      return;
+    }
+    clearTimeout(this.silence);
+    this.busy = null;
+    clearTimeout(this.timer);
+    this.timer = undefined;
+    // A newer question waits: this outcome is out of date, except that a quick typist wants to see something.
+    busy.onReply(reply);
+    this.send();
   }
 
   private listenTo(worker: Worker): Worker {
-    const finish = (reply: Reply) => {
-      const { busy } = this;
-      if (busy === null || busy.id !== reply.id || this.worker !== worker) return;
-      if (reply.kind === "progress") {
-        busy.onReply(reply);
-        return;
-      }
-      this.busy = null;
-      clearTimeout(this.timer);
-      this.timer = undefined;
-      // A newer question waits: this outcome is out of date, except that a quick typist wants to see something.
-      busy.onReply(reply);
-      this.send();
+    worker.onmessage = (event: MessageEvent<Reply>) => {
+      if (this.worker === worker) this.finish(event.data);
     };
-    worker.onmessage = (event: MessageEvent<Reply>) => finish(event.data);
     worker.onerror = (event) => {
       event.preventDefault();
-      const id = this.busy?.id ?? 0;
-      finish({
-        id,
-        kind: "failed",
-        sentence: "The answer could not be worked out; the job is safe. Change a figure to try again.",
-      });
+      if (this.worker === worker) this.died();
+    };
+    worker.onmessageerror = () => {
+      if (this.worker === worker) this.died();
     };
     return worker;
   }

@@ -1,9 +1,10 @@
 /**
  * What doubtful readings of a sample do to its answer, in words; readings that can't be judged say why.
  */
-import { doubtSentences } from "../../src/drawing/doubtWords.ts";
+
 import type { Answer } from "../../src/job/answer.ts";
 import { judgeDoubts } from "../../src/job/doubt.ts";
+import { doubtSentences } from "../../src/job/doubtWords.ts";
 import type { Job } from "../../src/job/job.ts";
 import type { Doubted } from "./messages.ts";
 

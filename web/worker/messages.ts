@@ -122,4 +122,6 @@ export type Reply =
   | { readonly id: number; readonly kind: "doubt"; readonly doubted: Doubted }
   | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }
+  /** Said by the page's side itself: the worker had stopped and another is at it. */
+  | { readonly id: number; readonly kind: "restarted"; readonly sentence: string }
   | { readonly id: number; readonly kind: "failed"; readonly sentence: string };

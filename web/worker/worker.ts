@@ -9,6 +9,7 @@ import { check } from "../../src/job/check.ts";
 import { problemSentence } from "../../src/job/problem.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import type { JobFile } from "../../src/job/schema.ts";
+import { isWayOut } from "../../src/job/wayOut.ts";
 import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
@@ -84,7 +85,7 @@ function answer(question: Question): Reply {
   }
   const ways = waysOut(read.file, read.job, answered, { brakes: question.others.flatMap(brakeOf) }).map(
     (way): Way => {
-      if (way.kind === "none") return { sentence: way.sentence, because: null, file: null };
+      if (!isWayOut(way)) return { sentence: way.sentence, because: null, file: null };
       const file = applied(read.file, read.job, way.changes);
       return { sentence: way.sentence, because: way.because ?? null, file };
     },
