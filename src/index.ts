@@ -146,6 +146,7 @@ export type {
 export { check } from "./job/check.ts";
 export type { DoubtAnswer } from "./job/doubt.ts";
 export { judgeDoubts } from "./job/doubt.ts";
+export { doubtSentences } from "./job/doubtWords.ts";
 export type { ChartCurve, ChartPoint, FlangeChart } from "./job/flangeChart.ts";
 export { flangeChart } from "./job/flangeChart.ts";
 export type { Job, OrderStep } from "./job/job.ts";
@@ -175,7 +176,6 @@ export { allowanceSentences } from "./drawing/allowanceWords.ts";
 export { drawBlank } from "./drawing/blankDrawing.ts";
 export { CAUTIONS } from "./drawing/cautions.ts";
 export { chartPages } from "./drawing/chartPage.ts";
-export { doubtSentences } from "./drawing/doubtWords.ts";
 export { toDxf } from "./drawing/dxfPen.ts";
 export { drawFlangeChart } from "./drawing/flangeChart.ts";
 export type { Drawing, Layer, Mark } from "./drawing/model.ts";

@@ -2,10 +2,10 @@
  * `noseroom doubt JOB --by 1/64`: whether the job still folds when its flats were read wrong by so much.
  */
 import { CAUTIONS } from "../drawing/cautions.ts";
-import { doubtSentences } from "../drawing/doubtWords.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import { judgeDoubts } from "../job/doubt.ts";
+import { doubtSentences } from "../job/doubtWords.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength, parseLength } from "../units/length.ts";
 import { answerJob } from "./answerJob.ts";

@@ -3,6 +3,7 @@
  * Plain data in, plain data out; the command and the page both show what this returns.
  */
 import { layOut } from "../blank/blank.ts";
+import { cutBlank } from "../blank/cutBlank.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
@@ -10,8 +11,10 @@ import { type Stage, stagesOf } from "../motion/stages.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
 import { toDeg } from "../units/quantity.ts";
-import type { Answer, ContactAnswer, StepAnswer, Verdict } from "./answer.ts";
+import type { Answer, ContactAnswer, ReliefHoleAnswer, StepAnswer, Verdict } from "./answer.ts";
+import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import type { Job } from "./job.ts";
+import { layoutWarnings } from "./layoutWarnings.ts";
 import { warningsFor } from "./warnings.ts";
 
 /**
@@ -22,11 +25,13 @@ export function check(job: Job, watch?: Watch): Answer {
   const { part, brake, marginMm } = job;
   const found = searchOrders(part, brake, marginMm, watch);
   const machine = new Machine(brake, part.thicknessMm);
-  const stages = stagesOf(part, brake, job.order ?? found.order);
+  const order = job.order ?? found.order;
+  const stages = stagesOf(part, brake, order);
   const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
+  const doubts = doubtsFound(job, order);
   return {
-    verdict: worst(steps),
+    verdict: withDoubts(worst(steps), doubts),
     order: steps.map((step, i) => stepAnswer(step, stages[i]!)),
     viableOrders: exact(found.viableOrders),
     statesChecked: found.statesChecked,
@@ -39,10 +44,27 @@ export function check(job: Job, watch?: Watch): Answer {
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),
+      ...(job.cutOuts !== undefined && { reliefHoles: reliefHoles(job, job.cutOuts) }),
     },
+    ...(doubts !== undefined && { doubts: doubts.answer }),
     remedies: [],
-    warnings: warningsFor(job, steps),
+    warnings: [
+      ...(doubts?.warning === undefined ? [] : [doubts.warning]),
+      ...warningsFor(job, steps),
+      ...layoutWarnings(job),
+    ],
   };
+}
+
+function reliefHoles({ part }: Job, cutOuts: NonNullable<Job["cutOuts"]>): ReliefHoleAnswer[] {
+  if (cutOuts.length === 0) return [];
+  return cutBlank(part, cutOuts).holes.map(({ center, diameterMm, bend, cutOut }) => ({
+    x: center.x,
+    y: center.y,
+    diameter: diameterMm,
+    bend: bend + 1,
+    cutOut: cutOut + 1,
+  }));
 }
 
 function worst(steps: readonly Step[]): Verdict {

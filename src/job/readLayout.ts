@@ -4,6 +4,7 @@
  */
 import { layOut } from "../blank/blank.ts";
 import { type CutOut, overlap, type Span } from "../blank/cutOut.ts";
+import { SheetCells } from "../blank/sheetCells.ts";
 import type { Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { foundText } from "./problem.ts";
@@ -81,6 +82,10 @@ function readCutOuts(reading: Reading, written: readonly CutOutFile[], part: Par
     alongMm: readSpan(reading, `part.cutOuts[${i}].along`, one.along, lengthMm, "part's length"),
   }));
   if (reading.problems.length === before) noteOverlaps(reading, cutOuts);
+  if (reading.problems.length === before && !new SheetCells({ widthMm, lengthMm }, cutOuts).inOnePiece()) {
+    const found = "cut-outs that part the blank";
+    reading.problems.push({ path: "part.cutOuts", found, allowed: "such that it stays in one piece" });
+  }
   return cutOuts;
 }
 

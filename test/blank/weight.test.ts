@@ -19,6 +19,15 @@ test.each([
   expect(blankWeightKg(blank, GAUGE_DENSITY) / POUND_KG).toBeCloseTo(pounds, 2);
 });
 
+test("blankWeightKg takes off what is cut away, and refuses more than there is", () => {
+  const blank = { widthMm: 100, lengthMm: 80, thicknessMm: 1 };
+  expect(blankWeightKg({ ...blank, takenMm2: 2000 }, 7850)).toBeCloseTo(
+    0.75 * blankWeightKg(blank, 7850),
+    12,
+  );
+  expect(() => blankWeightKg({ ...blank, takenMm2: 8000 }, 7850)).toThrow(RangeError);
+});
+
 test("blankWeightKg refuses what has no size", () => {
   expect(() => blankWeightKg({ widthMm: 0, lengthMm: 1, thicknessMm: 1 }, 7850)).toThrow(RangeError);
   expect(() => blankWeightKg({ widthMm: 1, lengthMm: 1, thicknessMm: 1 }, Number.NaN)).toThrow(RangeError);

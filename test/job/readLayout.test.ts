@@ -145,6 +145,18 @@ describe("readJob refuses", () => {
       "part.cutOuts[1] (cut-out 2): found a cut-out that overlaps cut-out 1; it should be clear of all others.",
     ],
     [
+      { cutOuts: [cutOut([0, "end"], [100, 120])] },
+      "part.cutOuts: found cut-outs that part the blank; it should be such that it stays in one piece.",
+    ],
+    [
+      { cutOuts: [cutOut([0, 20], [0, 150]), cutOut([20, "end"], [150, "end"])] },
+      "part.cutOuts: found cut-outs that part the blank; it should be such that it stays in one piece.",
+    ],
+    [
+      { cutOuts: [cutOut([0, "end"], [0, "end"])] },
+      "part.cutOuts: found cut-outs that part the blank; it should be such that it stays in one piece.",
+    ],
+    [
       { cutOuts: [cutOut([0, 1, 2], [0, 1])] },
       'part.cutOuts[0].across (cut-out 1): found a list of 3; it should be from and to, as [0, "1/2"]; to may be "end".',
     ],

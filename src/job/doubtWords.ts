@@ -1,9 +1,10 @@
 /**
  * What doubtful readings mean for the answer, in the foreman's words: which mix stops it, and what to measure again.
  */
-import type { DoubtAnswer } from "../job/doubt.ts";
+
+import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import { lengthWords } from "./lengthWords.ts";
+import type { DoubtAnswer } from "./doubt.ts";
 
 /** Doubts under this print as nothing. */
 const SHOWN_MM: Mm = 0.005;
@@ -36,7 +37,9 @@ export function doubtSentences(doubt: DoubtAnswer, units: "mm" | "in"): readonly
 function mixWords(offMm: readonly Mm[], units: "mm" | "in"): string {
   const said = offMm.flatMap((off, flat) => {
     if (Math.abs(off) < SHOWN_MM) return [];
-    return [`flat ${flat + 1} ${lengthWords(Math.abs(off), units)} ${off > 0 ? "longer" : "shorter"}`];
+    return [
+      `flat ${flat + 1} ${formatLength(Math.abs(off), units)} ${units} ${off > 0 ? "longer" : "shorter"}`,
+    ];
   });
   return said.length === 0 ? "the flats as read" : `${listed(said)} than read`;
 }

@@ -2,7 +2,7 @@
  * The words for doubtful readings, each kind of finding once.
  */
 import { expect, test } from "vitest";
-import { doubtSentences } from "../../src/drawing/doubtWords.ts";
+import { doubtSentences } from "../../src/job/doubtWords.ts";
 
 const none = { worst: null, deciding: [], proved: true, mixesTried: 9 };
 
@@ -20,7 +20,7 @@ test.each([
     "a mix decides",
     { ...none, verdict: "tight" as const, worst: { offMm: [0.25, -0.25, 0.5], bend: 2 } },
     [
-      "Tight by its readings: with flat 1 0.25 mm longer, flat 2 0.25 mm shorter and flat 3 0.50 mm longer than read, bend 3 does not fold.",
+      "Tight by its readings: with flat 1 0.25 mm longer, flat 2 0.25 mm shorter and flat 3 0.5 mm longer than read, bend 3 does not fold.",
       "No single reading decides; measure all of these again.",
     ],
   ],
@@ -55,5 +55,5 @@ test("doubtSentences in inches", () => {
     worst: { offMm: [25.4 / 64, 0], bend: 0 },
     deciding: [0],
   };
-  expect(doubtSentences(doubt, "in")[0]).toContain("flat 1 0.016 in longer than read");
+  expect(doubtSentences(doubt, "in")[0]).toContain("flat 1 1/64 in longer than read");
 });
