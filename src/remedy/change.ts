@@ -11,6 +11,8 @@ import type { Deg, Mm } from "../units/quantity.ts";
 export interface OrderedBend {
   readonly bend: number;
   readonly clamped: End;
+  /** Leaves the bend at this angle, to be finished by a later step. */
+  readonly to?: Deg;
 }
 
 export type Change =

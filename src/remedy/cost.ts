@@ -8,6 +8,7 @@ import type { WayKind } from "./way.ts";
 const CLASS: Readonly<Record<WayKind, number>> = {
   side: 0,
   order: 1,
+  partWay: 1.5,
   lift: 3,
   openEnds: 3,
   setback: 3,
