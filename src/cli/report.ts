@@ -5,9 +5,10 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { clearanceMember } from "../drawing/step.ts";
-import { angleWords, blockWords, contactWords, throatWords } from "../drawing/stepWords.ts";
+import { angleWords, blockWords, throatWords } from "../drawing/stepWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import type { Answer, StepAnswer } from "../job/answer.ts";
+import { contactWords, memberWords } from "../job/contactWords.ts";
 import type { Job } from "../job/job.ts";
 import type { Ink } from "./ink.ts";
 import { ordersSentence } from "./ordersWords.ts";
@@ -19,12 +20,12 @@ const HEADINGS = ["", "bend", "in the throat", "marked face", "leaf to", "relaxe
 function clearanceWords(job: Job, answer: Answer, index: number): string {
   const step = answer.order[index] as StepAnswer;
   if (step.verdict === "hits") {
-    if (step.contact !== null) return `none: ${contactWords(step.contact)}`;
+    if (step.contact !== null) return `none: ${contactWords(step.contact, job.brake.clamp.kind)}`;
     return step.reached < step.overbend ? "none: the leaf swings no further" : "none: no way in or out";
   }
   if (step.clearance === null) return "nothing near";
   const member = clearanceMember(job, answer, index);
-  const to = member === undefined ? "" : member === "part" ? " to its own other side" : ` to the ${member}`;
+  const to = member === undefined ? "" : ` to ${memberWords(member, job.brake.clamp.kind)}`;
   const tight = step.verdict === "tight" ? ", tight" : "";
   return `${lengthWords(step.clearance, job.units)}${to}${tight}`;
 }
@@ -60,7 +61,7 @@ function placeWords([x, y]: readonly [number, number], units: Job["units"]): str
 
 function blockLines(job: Job, answer: Answer): string[] {
   return answer.order.flatMap((step) => {
-    const block = blockWords(step);
+    const block = blockWords(step, job.brake.clamp.kind);
     if (block === undefined) return [];
     const where = step.contact === null ? "" : `, ${placeWords(step.contact.point, job.units)}`;
     const left = step.angle - step.relaxesTo;

@@ -3,6 +3,7 @@
  * dimensioned in the user's unit, with sheet and leaf dashed where they stood at that moment.
  */
 import type { Member, StepAnswer } from "../job/answer.ts";
+import { type ClampKind, contactWords } from "../job/contactWords.ts";
 import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
@@ -10,7 +11,6 @@ import type { LengthUnit } from "../units/length.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { rectangle } from "./polygon.ts";
-import { contactWords } from "./stepWords.ts";
 import { wordsBeside } from "./wordsBeside.ts";
 
 /** The moment of least clearance, as an index of the scenes, and what it was measured to. */
@@ -64,13 +64,14 @@ export function findingGround(step: StepAnswer, textMm: number): Outline[] {
 export function findingMarks(
   step: StepAnswer,
   units: LengthUnit,
+  clamp: ClampKind,
   sheet: Outline,
   window: Drawing["window"],
   textMm: number,
 ): Mark[] {
   if (step.contact !== null) {
     const at = point(step.contact.point);
-    const words = contactWords(step.contact);
+    const words = contactWords(step.contact, clamp);
     return [
       { kind: "outline", layer: "contact", outline: disc(at, textMm) },
       { kind: "cross", layer: "contact", at },

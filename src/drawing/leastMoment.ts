@@ -12,6 +12,24 @@ function distanceToOutline(at: Point, outline: Outline): number {
   return Math.min(...outline.edges.map((edge) => distanceToEdge(at, edge)));
 }
 
+/** Rounding of points that lie on an outline. */
+const ON_MM = 1e-6;
+
+/** The member that a least clearance was measured to, where it is one that stands still: exact, from one scene. */
+export function standingMember(
+  scene: Scene,
+  [, [x, y]]: NonNullable<StepAnswer["clearancePoints"]>,
+): Member | undefined {
+  const bodies: [Member, readonly Outline[]][] = [
+    ["clamp", scene.clamp],
+    ["bed", [scene.bed]],
+    ["frame", scene.frame],
+  ];
+  return bodies.find(([, outlines]) =>
+    outlines.some((outline) => distanceToOutline({ x, y }, outline) < ON_MM),
+  )?.[0];
+}
+
 /** Index of the scene and the member, or undefined where nothing was measured. Ties go to the brake, not the sheet. */
 export function leastMoment(
   scenes: readonly Scene[],

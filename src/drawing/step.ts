@@ -7,7 +7,7 @@ import type { Job } from "../job/job.ts";
 import { stageAt } from "../job/stageAt.ts";
 import { type Scene, sceneAt } from "../motion/scene.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
-import { leastMoment } from "./leastMoment.ts";
+import { leastMoment, standingMember } from "./leastMoment.ts";
 import type { Drawing } from "./model.ts";
 import { stepPicture } from "./stepPicture.ts";
 
@@ -19,23 +19,32 @@ function stepAt(answer: Answer, stepIndex: number): StepAnswer {
   return step;
 }
 
+/** Scenes of a step at as many leaf angles as the picture wants, from the angle at which it starts to the one reached. */
 function scenesOf(job: Job, answer: Answer, stepIndex: number): Scene[] {
-  const step = stepAt(answer, stepIndex);
-  const stage = stageAt(job, answer, stepIndex);
-  const { from = 0 } = step;
-  const count = Math.max(1, Math.ceil((step.reached - from) / STEP_DEG));
-  return Array.from({ length: count + 1 }, (_, i) => {
-    const leafDeg = from + ((step.reached - from) * i) / count;
-    const { part, brake, bendsDone, bend, clamped } = stage;
-    return sceneAt(part, brake, bendsDone, bend, clamped, toRad(leafDeg));
-  });
+  const { from = 0, reached } = stepAt(answer, stepIndex);
+  const count = Math.max(1, Math.ceil((reached - from) / STEP_DEG));
+  const shares = Array.from({ length: count + 1 }, (_, i) => i / count);
+  return scenesAt(
+    job,
+    answer,
+    stepIndex,
+    shares.map((share) => from + (reached - from) * share),
+  );
+}
+
+/** Scenes of step `stepIndex` (from 0) at these leaf angles. */
+export function scenesAt(job: Job, answer: Answer, stepIndex: number, leafDegs: readonly Deg[]): Scene[] {
+  const { part, brake, bendsDone, bend, clamped } = stageAt(job, answer, stepIndex);
+  return leafDegs.map((leafDeg) => sceneAt(part, brake, bendsDone, bend, clamped, toRad(leafDeg)));
 }
 
 /** What the least clearance of a step was measured to; undefined where nothing was measured. */
 export function clearanceMember(job: Job, answer: Answer, stepIndex: number): Member | undefined {
   const { clearancePoints } = stepAt(answer, stepIndex);
   if (clearancePoints === null) return undefined;
-  return leastMoment(scenesOf(job, answer, stepIndex), clearancePoints)?.member;
+  const [rest] = scenesAt(job, answer, stepIndex, [0]);
+  const standing = rest && standingMember(rest, clearancePoints);
+  return standing ?? leastMoment(scenesOf(job, answer, stepIndex), clearancePoints)?.member;
 }
 
 /**
@@ -52,6 +61,7 @@ export function drawStep(job: Job, answer: Answer, stepIndex: number): Drawing {
     step,
     bendCount: job.part.bends.length,
     units: job.units,
+    clamp: job.brake.clamp.kind,
     ...(least === undefined ? {} : { least }),
   });
 }

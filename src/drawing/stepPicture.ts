@@ -3,6 +3,7 @@
  * Knows no motion: step.ts gathers the scenes, tests make them by hand.
  */
 import type { StepAnswer } from "../job/answer.ts";
+import { type ClampKind, clampWord } from "../job/contactWords.ts";
 import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
@@ -31,6 +32,7 @@ export interface StepScenes {
   readonly step: StepAnswer;
   readonly bendCount: number;
   readonly units: LengthUnit;
+  readonly clamp: ClampKind;
   readonly least?: LeastMoment;
 }
 
@@ -39,20 +41,21 @@ const TEXT_SHARE = 0.022;
 
 function members(
   scene: Scene,
-  step: StepAnswer,
-): { layer: Layer; caption: string; outlines: readonly Outline[] }[] {
+  { step, clamp }: StepScenes,
+): { layer: Layer; name: string; caption: string; outlines: readonly Outline[] }[] {
+  const named = (name: string) => ({ name, caption: name });
   return [
-    { layer: "frame", caption: "frame", outlines: scene.frame },
-    { layer: "bed", caption: "bed", outlines: [scene.bed] },
-    { layer: "leaf", caption: `leaf at ${angleWords(step.reached)}`, outlines: [scene.leaf] },
-    { layer: "clamp", caption: "clamp", outlines: scene.clamp },
+    { layer: "frame", ...named("frame"), outlines: scene.frame },
+    { layer: "bed", ...named("bed"), outlines: [scene.bed] },
+    { layer: "leaf", name: "leaf", caption: `leaf at ${angleWords(step.reached)}`, outlines: [scene.leaf] },
+    { layer: "clamp", ...named(clampWord(clamp)), outlines: scene.clamp },
   ];
 }
 
 function nameMarks(scene: Scene, picture: StepScenes, window: Drawing["window"], textMm: number): Mark[] {
   const marks: Mark[] = [];
   const obstacles = [scene.sheet, ...findingGround(picture.step, textMm)];
-  for (const { layer, outlines } of members(scene, picture.step)) {
+  for (const { name, outlines } of members(scene, picture)) {
     const places = outlines.flatMap((body) => labelPoint(body, obstacles, window) ?? []);
     const best = places.reduce<(typeof places)[number] | undefined>(
       (most, place) => (most === undefined || place.roomMm > most.roomMm ? place : most),
@@ -60,7 +63,7 @@ function nameMarks(scene: Scene, picture: StepScenes, window: Drawing["window"],
     );
     if (best === undefined || best.roomMm < textMm * 0.7) continue;
     const at = { x: best.at.x, y: best.at.y - textMm * 0.35 };
-    marks.push({ kind: "text", layer: "note", at, words: layer, heightMm: textMm, anchor: "middle" });
+    marks.push({ kind: "text", layer: "note", at, words: name, heightMm: textMm, anchor: "middle" });
   }
   return marks;
 }
@@ -89,7 +92,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   const last = scenes.at(-1);
   if (first === undefined || last === undefined) throw new RangeError("a step's picture needs a scene");
   const title = stepTitle(step, picture.bendCount);
-  const outcome = outcomeSentence(step, units);
+  const outcome = outcomeSentence(step, units, picture.clamp, picture.least?.member);
   const { window, groundMm } = stepWindow(scenes, TEXT_SHARE, findingPoints(step));
   const textMm = (window.max.x - window.min.x) * TEXT_SHARE;
 
@@ -98,7 +101,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   for (const outline of sweptBand(scenes.map((scene) => scene.sheet))) {
     marks.push({ kind: "outline", layer: "swept", outline });
   }
-  for (const { layer, caption, outlines } of members(last, step)) {
+  for (const { layer, caption, outlines } of members(last, picture)) {
     for (const outline of outlines) marks.push({ kind: "outline", layer, outline, caption });
   }
   if (step.reached > 0) marks.push(dashed(first.sheet, "sheet before the leaf moves"));
@@ -107,7 +110,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   marks.push({ kind: "outline", layer: "part", outline: last.sheet, caption });
   marks.push(...swingArc(picture.pivot, last.leaf, step.reached, window, textMm));
   marks.push(...nameMarks(last, picture, ground, textMm));
-  marks.push(...findingMarks(step, units, last.sheet, ground, textMm));
+  marks.push(...findingMarks(step, units, picture.clamp, last.sheet, ground, textMm));
   marks.push(...titleMarks(window, [title, outcome], textMm));
   const barAt = { x: window.min.x + textMm, y: window.min.y + textMm };
   marks.push(...scaleBar(barAt, (window.max.x - window.min.x) * 0.25, textMm, units));

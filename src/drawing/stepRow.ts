@@ -14,6 +14,7 @@ import { placeInBox } from "./page.ts";
 import { paragraph, stack } from "./paragraph.ts";
 import { oneNoseSetback } from "./setUpWords.ts";
 import { sightLines } from "./sightLine.ts";
+import { clearanceMember } from "./step.ts";
 import { drawStepPair } from "./stepPair.ts";
 import { angleWords, faceWords, outcomeSentence, throatWords } from "./stepWords.ts";
 
@@ -86,7 +87,7 @@ function rowSentences(job: Job, answer: Answer, stepIndex: number): readonly str
     ...nose,
     ...(sight === undefined ? [] : [`Sight line under the nose: ${placeWords(sight, units)} from the edge.`]),
   ];
-  const outcome = outcomeSentence(step, units);
+  const outcome = outcomeSentence(step, units, job.brake.clamp.kind, clearanceMember(job, answer, stepIndex));
   if (step.verdict === "hits") {
     const wanted = `Wants the leaf at ${angleWords(step.overbend)}`;
     const reached =

@@ -2,7 +2,8 @@
  * One step of the order in the foreman's words: what lies in the throat, which face is up, how it came out.
  * The same words stand on the picture, in the table of the command and on the page.
  */
-import type { StepAnswer } from "../job/answer.ts";
+import type { Member, StepAnswer } from "../job/answer.ts";
+import { type ClampKind, contactWords, memberWords } from "../job/contactWords.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg } from "../units/quantity.ts";
 import { lengthWords } from "./lengthWords.ts";
@@ -33,19 +34,11 @@ export function stepTitle(step: StepAnswer, bendCount: number): string {
   return `Bend ${step.bend} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
 }
 
-/** A contact's two sides. @example contactWords({ part: "end of flat 1", member: "clamp" }) // "the end of flat 1 meets the clamp" */
-export function contactWords(contact: { readonly part: string; readonly member: string }): string {
-  const other = contact.member === "part" ? "another part of the sheet" : `the ${contact.member}`;
-  // "flat 2" is a name; "end of flat 2" and "leaf" want their article.
-  const one = contact.part.startsWith("flat ") ? contact.part : `the ${contact.part}`;
-  return `${one} meets ${other}`;
-}
-
 /** Why a step fails, without its full stop; undefined where it does not. */
-export function blockWords(step: StepAnswer): string | undefined {
+export function blockWords(step: StepAnswer, clamp: ClampKind): string | undefined {
   if (step.contact !== null) {
-    if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact)}`;
-    return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact)}`;
+    if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
+    return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
   }
   if (step.reached < step.overbend) {
     return `the leaf stops at ${angleWords(step.reached)}, and this bend wants ${angleWords(step.overbend)}`;
@@ -55,11 +48,21 @@ export function blockWords(step: StepAnswer): string | undefined {
   return undefined;
 }
 
-/** How a step came out, as a sentence. @example "Stops: at 75.2° the end of flat 1 meets the clamp." */
-export function outcomeSentence(step: StepAnswer, units: LengthUnit): string {
-  const block = blockWords(step);
+/**
+ * How a step came out, as a sentence, with what the sheet comes nearest to where that is known.
+ * @example "Stops: at 75.2° the end of flat 1 meets the finger."
+ * @example "Clear, 1.03 mm from the clamp bar."
+ */
+export function outcomeSentence(
+  step: StepAnswer,
+  units: LengthUnit,
+  clamp: ClampKind,
+  nearest: Member | undefined,
+): string {
+  const block = blockWords(step, clamp);
   if (block !== undefined) return `Stops: ${block}.`;
   if (step.clearance === null) return "Nothing else comes near.";
-  const spare = `${lengthWords(step.clearance, units)} to spare`;
+  const from = nearest === undefined ? "to spare" : `from ${memberWords(nearest, clamp)}`;
+  const spare = `${lengthWords(step.clearance, units)} ${from}`;
   return step.verdict === "tight" ? `Tight: only ${spare}.` : `Clear, ${spare}.`;
 }

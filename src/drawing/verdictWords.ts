@@ -2,6 +2,7 @@
  * The answer to a job in one plain sentence, as the command prints it first and the page keeps on top.
  */
 import type { Answer, StepAnswer } from "../job/answer.ts";
+import { worstMixWords } from "../job/doubtWords.ts";
 import type { Job } from "../job/job.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { blockWords, throatWords } from "./stepWords.ts";
@@ -25,7 +26,7 @@ export function verdictSentence(job: Job, answer: Answer): string {
   const blocked = answer.order.find((step) => step.verdict === "hits");
   if (answer.verdict === "hits") {
     const where = given ? "Does not fold in this order" : "Does not fold";
-    const words = blocked === undefined ? undefined : blockWords(blocked);
+    const words = blocked === undefined ? undefined : blockWords(blocked, job.brake.clamp.kind);
     if (blocked === undefined || words === undefined) return `${where}.`;
     return `${where}: ${words} at bend ${blocked.bend}.`;
   }
@@ -36,9 +37,19 @@ export function verdictSentence(job: Job, answer: Answer): string {
   const begin = `${start}, ${throatWords(first, bendCount)} in the throat.`;
   const tightest = tightestStep(answer);
   const folds = given ? "Folds in this order" : "Folds";
+  const byReadings = doubtfulWords(answer, job.units);
+  if (byReadings !== undefined) return `${folds} as read, but ${byReadings}. ${begin}`;
   if (answer.verdict === "tight" && tightest?.clearance != null) {
     const spare = lengthWords(tightest.clearance, job.units);
     return `${folds}, but only just: ${spare} to spare at bend ${tightest.bend}. ${begin}`;
   }
   return `${folds}. ${begin}`;
+}
+
+/** What the doubts of the readings leave of it, where they make it tight: some mix hits, or could not be ruled out. */
+function doubtfulWords({ doubts }: Answer, units: Job["units"]): string | undefined {
+  if (doubts?.verdict !== "tight") return undefined;
+  const { worst, proved } = doubts;
+  if (worst !== null) return `${worstMixWords({ offMm: worst.flats, bend: worst.bend - 1 }, units)}`;
+  return proved ? undefined : "its readings leave it open: take it as tight";
 }

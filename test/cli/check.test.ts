@@ -33,7 +33,7 @@ describe("noseroom check", () => {
     const { status, out, err } = await noseroom(["check", finger]);
     expect(status).toBe(1);
     expect(err).toBe("");
-    const stop = /^Does not fold: at ([\d.]+)° the .+ meets the clamp at bend [12]\.$/mu.exec(out);
+    const stop = /^Does not fold: at ([\d.]+)° the .+ meets the finger at bend [12]\.$/mu.exec(out);
     expect(Number(stop?.[1])).toBeCloseTo(75.2, 1);
     expect(out).toContain("What blocks it");
     expect(out).toMatch(/stops at 75\.\d°/u);
@@ -98,7 +98,7 @@ describe("noseroom check", () => {
     }
     const last = readFileSync(join(pictures, files[1]!), "utf8");
     expect(last).toContain('<g class="contact">');
-    expect(last).toMatch(/<desc[^>]*>Bend \d, .*Stops: at 75\.\d° the .* meets the clamp\.<\/desc>/u);
+    expect(last).toMatch(/<desc[^>]*>Bend \d, .*Stops: at 75\.\d° the .* meets the finger\.<\/desc>/u);
   });
 
   it("prints nothing but its sentence where the pictures cannot be written", async () => {

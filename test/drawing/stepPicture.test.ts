@@ -6,13 +6,13 @@ import { markText } from "./markText.ts";
 import { sceneWith } from "./shapes.ts";
 
 const scenes = (toDeg: number) => Array.from({ length: 5 }, (_, i) => sceneWith((toDeg * i) / 4));
-const common = { pivot: { x: 0, y: 0 }, bendCount: 2, units: "mm" } as const;
+const common = { pivot: { x: 0, y: 0 }, bendCount: 2, units: "mm", clamp: "finger" } as const;
 
 describe("stepPicture", () => {
   it("of a bend that hits shows tools, sheet before and at contact, its way, the contact in a cross and words", () => {
     const drawing = stepPicture({ ...common, scenes: scenes(75.2), step: hit });
     expect(drawing.sentence).toBe(
-      "Bend 2, flat 3 in the throat, marked face up, leaf to 92°. Stops: at 75.2° the end of flat 1 meets the clamp.",
+      "Bend 2, flat 3 in the throat, marked face up, leaf to 92°. Stops: at 75.2° the end of flat 1 meets the finger.",
     );
     expect(markText(drawing)).toMatchInlineSnapshot(`
       "swept outline ×16
@@ -34,10 +34,10 @@ describe("stepPicture", () => {
       dimension: 75.2°
       note: bed
       note: leaf
-      note: clamp
-      contact: the end of flat 1 meets the clamp
+      note: finger
+      contact: the end of flat 1 meets the finger
       note: Bend 2 · flat 3 in the throat · marked face up · leaf to 92°
-      note: Stops: at 75.2° the end of flat 1 meets the clamp.
+      note: Stops: at 75.2° the end of flat 1 meets the finger.
       note: 10 mm"
     `);
   });
@@ -75,7 +75,7 @@ describe("stepPicture", () => {
   it("names the members where each lies open, not on the sheet and not under the title", () => {
     const { marks } = stepPicture({ ...common, scenes: scenes(92), step: stepOf() });
     const at = (words: string) => marks.find((mark) => mark.kind === "text" && mark.words === words);
-    const clamp = at("clamp");
+    const clamp = at("finger");
     const place = clamp?.kind === "text" ? clamp.at : { x: Number.NaN, y: Number.NaN };
     // The clamp's body lies between y = 1 and 11, behind its sloping front; the words are about 1.5 high.
     expect(place.x).toBeLessThan(-12);

@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import {
   angleWords,
   blockWords,
-  contactWords,
   outcomeSentence,
   stepTitle,
   throatWords,
 } from "../../src/drawing/stepWords.ts";
+import { contactWords } from "../../src/job/contactWords.ts";
 import { hit, stepOf } from "./answers.ts";
 
 describe("throatWords", () => {
@@ -39,32 +39,36 @@ describe("angleWords", () => {
 
 describe("blockWords and outcomeSentence", () => {
   it("name what meets what, and when", () => {
-    expect(outcomeSentence(hit, "mm")).toBe("Stops: at 75.2° the end of flat 1 meets the clamp.");
-    expect(contactWords({ part: "flat 2", member: "bed" })).toBe("flat 2 meets the bed");
-    expect(contactWords({ part: "leaf", member: "clamp" })).toBe("the leaf meets the clamp");
+    expect(outcomeSentence(hit, "mm", "finger", undefined)).toBe(
+      "Stops: at 75.2° the end of flat 1 meets the finger.",
+    );
+    expect(contactWords({ part: "flat 2", member: "bed" }, "finger")).toBe("flat 2 meets the bed");
+    expect(contactWords({ part: "leaf", member: "clamp" }, "bar")).toBe("the leaf meets the clamp bar");
+    expect(contactWords({ part: "flat 1", member: "clamp" }, "profile")).toBe("flat 1 meets the clamp");
     const atRest = stepOf({
       ...hit,
       contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
     });
-    expect(blockWords(atRest)).toBe("already at rest the inside of bend 1 meets another part of the sheet");
+    expect(blockWords(atRest, "bar")).toBe("already at rest the inside of bend 1 meets another part of the sheet");
   });
 
   it("tell a leaf that stops from a part that cannot be put in or taken out", () => {
     const still = { ...hit, contact: null };
-    expect(blockWords({ ...still, reached: 80 })).toBe("the leaf stops at 80°, and this bend wants 92°");
-    expect(blockWords({ ...still, reached: 92, load: "blocked" })).toContain("into the throat");
-    expect(blockWords({ ...still, reached: 92, unload: "blocked" })).toContain("out of the throat");
+    expect(blockWords({ ...still, reached: 80 }, "bar")).toBe("the leaf stops at 80°, and this bend wants 92°");
+    expect(blockWords({ ...still, reached: 92, load: "blocked" }, "bar")).toContain("into the throat");
+    expect(blockWords({ ...still, reached: 92, unload: "blocked" }, "bar")).toContain("out of the throat");
   });
 
-  it("say what is left to spare in the user's unit, or that nothing is near", () => {
-    expect(outcomeSentence(stepOf(), "mm")).toBe("Clear, 1.03 mm to spare.");
-    expect(outcomeSentence(stepOf(), "in")).toBe("Clear, 0.041 in to spare.");
-    expect(outcomeSentence(stepOf({ verdict: "tight", clearance: 0.2 }), "mm")).toBe(
-      "Tight: only 0.20 mm to spare.",
-    );
-    expect(outcomeSentence(stepOf({ clearance: null, clearancePoints: null }), "mm")).toBe(
-      "Nothing else comes near.",
-    );
-    expect(blockWords(stepOf())).toBeUndefined();
+  it("say what is left to spare in the user's unit, and to what, or that nothing is near", () => {
+    expect(outcomeSentence(stepOf(), "mm", "bar", undefined)).toBe("Clear, 1.03 mm to spare.");
+    expect(outcomeSentence(stepOf(), "mm", "bar", "clamp")).toBe("Clear, 1.03 mm from the clamp bar.");
+    expect(outcomeSentence(stepOf(), "in", "finger", "clamp")).toBe("Clear, 0.041 in from the finger.");
+    expect(outcomeSentence(stepOf(), "in", "finger", "leaf")).toBe("Clear, 0.041 in from the leaf.");
+    const tight = stepOf({ verdict: "tight", clearance: 0.2 });
+    expect(outcomeSentence(tight, "mm", "profile", "clamp")).toBe("Tight: only 0.20 mm from the clamp.");
+    expect(outcomeSentence(tight, "mm", "bar", "part")).toBe("Tight: only 0.20 mm from its own other side.");
+    const alone = stepOf({ clearance: null, clearancePoints: null });
+    expect(outcomeSentence(alone, "mm", "bar", undefined)).toBe("Nothing else comes near.");
+    expect(blockWords(stepOf(), "bar")).toBeUndefined();
   });
 });

@@ -115,7 +115,7 @@ describe.each([
     await enterTrough(page);
     await settled(page);
     expect(await words(page.locator(".strip"))).toContain("3/8 in = 9.53 mm");
-    expect(await sentence(page)).toMatch(/^Does not fold: at 7\d(\.\d)?° the end of flat 1 meets the clamp/);
+    expect(await sentence(page)).toMatch(/^Does not fold: at 7\d(\.\d)?° the end of flat 1 meets the finger/);
   });
 
   it("says what would let it fold, does it at a press, and takes it back", async () => {
@@ -152,7 +152,7 @@ describe.each([
     await until(() => words(page.locator(".account")), /^Step 2 of 2\..*Stops/);
     await dragLeaf(page);
     const where = await until(() => words(page.locator(".where")), /^Leaf stopped at 7\d/);
-    expect(where).toContain("the end of flat 1 meets the clamp");
+    expect(where).toContain("the end of flat 1 meets the finger");
     expect(where).toMatch(/Pulled to \d.*hatched metal would have to give/);
     await page.getByRole("button", { name: /^Redo/ }).click();
     expect(await sentence(page)).toMatch(/^Folds/);

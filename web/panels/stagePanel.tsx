@@ -3,7 +3,9 @@
  * buttons to change them in place; and the step in words for those who hear it.
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { angleWords, contactWords, outcomeSentence, stepTitle } from "../../src/drawing/stepWords.ts";
+import { clearanceMember } from "../../src/drawing/step.ts";
+import { angleWords, outcomeSentence, stepTitle } from "../../src/drawing/stepWords.ts";
+import { contactWords } from "../../src/job/contactWords.ts";
 import { usePage } from "../page.ts";
 import { wireGestures } from "../stage/gestures.ts";
 import { Player } from "../stage/player.ts";
@@ -22,7 +24,7 @@ function leafWords(pose: StepPose, frame: Frame): string {
       frame.pulledDeg > pose.stopDeg + 0.05
         ? ` Pulled to ${angleWords(frame.pulledDeg)}, the hatched metal would have to give.`
         : "";
-    return `Leaf stopped at ${angleWords(pose.stopDeg)}: ${contactWords(contact)}.${pulled}`;
+    return `Leaf stopped at ${angleWords(pose.stopDeg)}: ${contactWords(contact, pose.job.brake.clamp.kind)}.${pulled}`;
   }
   return `Leaf at ${angleWords(frame.heldDeg)} of ${angleWords(overbend)}.`;
 }
@@ -39,6 +41,10 @@ export function StagePanel() {
   const [frame, setFrame] = useState<Frame>(NOTHING);
   const [playing, setPlaying] = useState(false);
   const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
+  const nearest = useMemo(
+    () => (job && answer?.order[step] ? clearanceMember(job, answer, step) : undefined),
+    [job, answer, step],
+  );
   const current = useRef({ pose, count: answer?.order.length ?? 0, step });
   const shown = useRef<string>("");
   current.current = { pose, count: answer?.order.length ?? 0, step };
@@ -190,7 +196,7 @@ export function StagePanel() {
       {pose && job ? (
         <p class="account">
           Step {step + 1} of {count}. {stepTitle(pose.step, bendCount).replaceAll(" · ", ", ")}.{" "}
-          {outcomeSentence(pose.step, job.units)}
+          {outcomeSentence(pose.step, job.units, job.brake.clamp.kind, nearest)}
         </p>
       ) : null}
     </section>

@@ -2,7 +2,8 @@
  * The steps: the best order found or the user's own. Steps are moved by dragging or with the keys; moving one
  * makes the order the user's own, checked as it stands.
  */
-import { useRef, useState } from "preact/hooks";
+import { useMemo, useRef, useState } from "preact/hooks";
+import { clearanceMember } from "../../src/drawing/step.ts";
 import { angleWords, faceWords, outcomeSentence, throatWords } from "../../src/drawing/stepWords.ts";
 import type { StepAnswer } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
@@ -21,6 +22,10 @@ export function StepsPanel() {
   const own = file.order !== undefined;
   const list = useRef<HTMLOListElement>(null);
   const [dragged, setDragged] = useState<number | null>(null);
+  const nearest = useMemo(
+    () => (job && answer ? answer.order.map((_, i) => clearanceMember(job, answer, i)) : []),
+    [job, answer],
+  );
   if (answer === null || job === null) return null;
   const steps = answer.order;
   const bendCount = job.part.bends.length;
@@ -98,7 +103,7 @@ export function StepsPanel() {
               </p>
               <p class="outcome">
                 <Sign name={VERDICT_SIGNS[step.verdict]} />
-                {outcomeSentence(step, job.units)} {handlingWords(step)}
+                {outcomeSentence(step, job.units, job.brake.clamp.kind, nearest[i])} {handlingWords(step)}
               </p>
             </div>
             <span class="row tight">

@@ -5,8 +5,8 @@
 
 import { labelPoint } from "../../src/drawing/labelPoint.ts";
 import { lengthWords } from "../../src/drawing/lengthWords.ts";
-import { contactWords } from "../../src/drawing/stepWords.ts";
 import { sweptBand } from "../../src/drawing/sweptBand.ts";
+import { contactWords } from "../../src/job/contactWords.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { type Camera, inSection, onCanvas } from "./camera.ts";
@@ -162,7 +162,7 @@ export function paintFinding(
     const item = wordsItem(
       scope,
       label,
-      contactWords(step.contact),
+      contactWords(step.contact, job.brake.clamp.kind),
       ink.signal,
       ink.paper,
       right ? "left" : "right",
