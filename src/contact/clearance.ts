@@ -60,8 +60,8 @@ export class ClearanceChecks {
     if (machine.frame.length > 0) {
       this.fill(this.a, side, k, formed, WHOLE);
       for (const body of machine.frame) this.measure(this.a, body.features, swing, false, record);
-      if (side === "moving" && k === 0) {
-        for (const body of machine.frame) this.measureCutStart(body.features, record);
+      if (side === "moving") {
+        for (const body of machine.frame) this.measureCutStart(k, formed, body.features, record);
       }
     }
     this.withSupport(side, k, formed, record);
@@ -79,7 +79,7 @@ export class ClearanceChecks {
       if (offRun.length > 0) {
         this.fill(a, "moving", m, formedMoving, WHOLE);
         for (let i = 0; i < offRun.length; i++) this.measure(a, offRun[i]!, turning, false, record);
-        if (m === 0) for (const piece of offRun) this.measureCutStart(piece, record);
+        for (const piece of offRun) this.measureCutStart(m, formedMoving, piece, record);
       }
       const movingOff = this.offRun("moving", m, formedMoving);
       if (!movingOff || onRun.length === 0) continue;
@@ -108,11 +108,10 @@ export class ClearanceChecks {
   }
 
   /** Where the bend zone has grown past the moving flat's start, the flat starts at the zone's end and is measured there. */
-  private measureCutStart(other: Features, record: ClearanceRecord): void {
+  private measureCutStart(k: number, formed: number, other: Features, record: ClearanceRecord): void {
     const { startCut } = this.pieces;
-    if (!startCut) return;
-    this.pieces.movingStart(this.a, 0, true);
-    this.measure(this.a, other, startCut, false, record);
+    if (startCut && this.pieces.cutStart(this.a, k, formed, 0))
+      this.measure(this.a, other, startCut, false, record);
   }
 
   /** Clearance of element k from the body that carries its side's run: the leaf, or the bed. */

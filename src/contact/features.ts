@@ -65,8 +65,9 @@ export class Features {
   /** The moving side's slide, cutSlideTan·tan(φ/2) − cutSlideTurn·φ: the start is cut where the zone has passed it. */
   cutSlideTan = 0;
   cutSlideTurn = 0;
-  /** Length of the flat: once the zone has passed all of it, there is no start left. */
-  cutLength = 0;
+  /** The stretch of the flat run, from the body's start, in which the zone's end must lie for there to be a start in it. */
+  cutFrom = 0;
+  cutTo = 0;
 
   constructor(segments: number, rounds: number, hollows: number) {
     // All of a body's figures in one buffer: a buffer for each would cost more than the checks themselves.

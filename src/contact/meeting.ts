@@ -133,7 +133,7 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
     return A.roundX[meeting.a]! + u >= A.cutTan * half - SPARE;
   }
   const past = A.cutTan * half - (A.cutStart + A.cutSlideTan * half - A.cutSlideTurn * phi);
-  return A.cutRule === "onlyCut" ? past > 1e-12 && past < A.cutLength : past <= 1e-12;
+  return A.cutRule === "onlyCut" ? past > A.cutFrom + 1e-12 && past < A.cutTo : past <= 1e-12;
 }
 
 /** Whether node j of a swing is a meeting. */

@@ -5,6 +5,7 @@
 import type { Seat } from "../motion/seat.ts";
 import { type Swing, slideAt, tableSwing } from "../motion/swing.ts";
 import type { Chain } from "../part/chain.ts";
+import type { Mm } from "../units/quantity.ts";
 import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import { OUTSIDE_OF_BEND, Strip } from "./strip.ts";
@@ -28,6 +29,8 @@ export class SeatPieces {
   readonly leafRising: Swing | undefined;
   /** The moving flat's start while the bend zone grows past it; undefined where it never does. */
   readonly startCut: Swing | undefined;
+  /** How much of the flat run the bend zone takes at most. */
+  private readonly mostCutMm: Mm;
   private readonly cutTan: number;
   private readonly startX: number;
   private readonly finishedX: number;
@@ -49,8 +52,8 @@ export class SeatPieces {
     this.finishedSin = Math.sin(seat.angleRad);
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
-    const cutSomewhere = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad) > 1e-9;
-    this.startCut = cutSomewhere ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
+    this.mostCutMm = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad);
+    this.startCut = this.mostCutMm > 1e-9 ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
   }
 
   chainOf(side: Side): Chain {
@@ -125,7 +128,10 @@ export class SeatPieces {
     const jointFormed = (formed >>> (k - 1)) & 1;
     const corners = openCorners ? 1 : 0;
     if (jointFormed) {
-      if (parts & JOINT) strip.addBend(F, k - 1, insetMm, openCorners ? (parts & FLAT ? 1 : 3) : 0);
+      // Where the bend zone takes the whole run before a bend, the bend's own start lies bare.
+      const bare = side === "moving" && this.runCutMm(k - 1, formed) > 0;
+      const ends = openCorners ? (parts & FLAT ? 1 : 3) : bare ? 1 : 0;
+      if (parts & JOINT) strip.addBend(F, k - 1, insetMm, ends);
       else strip.turnJoint(k - 1);
       if (parts & FLAT)
         strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, parts & JOINT ? 0 : corners, freeEnd);
@@ -160,14 +166,47 @@ export class SeatPieces {
     moving.addStraight(F, chain.flatMm[0]! - cutMm, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
   }
 
-  /** The cross-section where the moving flat starts, while it is whole (`cut` false) or cut by the bend zone. */
-  movingStart(F: Features, insetMm: number, cut: boolean): void {
-    const { moving, seat } = this;
+  /** The cross-section where the moving flat starts, while the bend zone has not grown past it. */
+  movingStart(F: Features, insetMm: number): void {
+    const { moving } = this;
     F.clear();
-    if (cut) moving.placeTurned(0, -seat.pivot.y, 1, 0);
     moving.addStart(F, insetMm, moving.chain.flatNumber[0]!);
-    if (cut) this.layMoving(false);
-    this.markCut(F, cut ? "onlyCut" : "onlyUncut");
+    this.markCut(F, "onlyUncut");
+  }
+
+  /**
+   * The cross-section where the flat run starts while the bend zone's end lies in element k; false where it never does.
+   * Rides on the swing `startCut`.
+   */
+  cutStart(F: Features, k: number, formed: number, insetMm: number): boolean {
+    const { moving, seat } = this;
+    const endMm = this.runMm(k, formed);
+    if (!this.startCut || endMm === 0) return false;
+    const fromMm = k === 0 ? 0 : this.runMm(k - 1, formed);
+    if (this.mostCutMm <= fromMm) return false;
+    F.clear();
+    moving.placeTurned(0, -seat.pivot.y, 1, 0);
+    moving.addStart(F, insetMm, moving.chain.flatNumber[k]!);
+    this.layMoving(false);
+    this.markCut(F, "onlyCut");
+    F.cutFrom = fromMm;
+    F.cutTo = endMm;
+    return true;
+  }
+
+  /** Length of the moving side's flats 0 to k with the strips between; 0 where a formed joint breaks the run. */
+  private runMm(k: number, formed: number): Mm {
+    if (formed & ((1 << k) - 1)) return 0;
+    const { flatMm, allowanceMm } = this.moving.chain;
+    let mm = flatMm[0]!;
+    for (let j = 1; j <= k; j++) mm += allowanceMm[j - 1]! + flatMm[j]!;
+    return mm;
+  }
+
+  /** By how much the bend zone at most reaches past the run of flats 0 to k; 0 where it does not, or they are no run. */
+  private runCutMm(k: number, formed: number): Mm {
+    const run = this.runMm(k, formed);
+    return this.startCut && run > 0 ? Math.max(0, this.mostCutMm - run) : 0;
   }
 
   /** The bend zone as a still flat strip, or as the finished bend. */
@@ -199,7 +238,6 @@ export class SeatPieces {
     F.cutStart = this.startX;
     F.cutSlideTan = this.seat.slideTan;
     F.cutSlideTurn = this.seat.slideTurn;
-    F.cutLength = this.seat.movingChain.flatMm[0]!;
   }
 }
 

@@ -88,12 +88,12 @@ export class SideChecks {
     }
     if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
     this.movingWithBrake(a, pieces.turning, true, record);
-    if (k > 0) return;
-    pieces.movingStart(a, FACE_INSET_MM, false);
-    this.movingWithBrake(a, pieces.turning, true, record);
-    if (!pieces.startCut) return;
-    pieces.movingStart(a, FACE_INSET_MM, true);
-    this.movingWithBrake(a, pieces.startCut, false, record);
+    if (k === 0) {
+      pieces.movingStart(a, FACE_INSET_MM);
+      this.movingWithBrake(a, pieces.turning, true, record);
+    }
+    if (pieces.startCut && pieces.cutStart(a, k, formed, FACE_INSET_MM))
+      this.movingWithBrake(a, pieces.startCut, false, record);
   }
 
   private movingWithBrake(F: Features, swing: Swing, ridesLeaf: boolean, record: ContactRecord): void {

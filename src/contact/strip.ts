@@ -126,7 +126,7 @@ export class Strip {
 
   /**
    * Adds the formed joint j that follows the point walked to, and walks over it. `insetMm` draws the faces in;
-   * `ends` adds the corners of its two tangent cross-sections (bit 0 near, bit 1 far).
+   * `ends` adds its two tangent cross-sections with their corners (bit 0 near, bit 1 far).
    */
   addBend(F: Features, j: number, insetMm: Mm, ends: number): void {
     const { chain, thicknessMm: T } = this;
@@ -145,9 +145,9 @@ export class Strip {
     const [qx, qy] = [this.xx * mx + this.xy * my, this.yx * mx + this.yy * my];
     F.addRound(px, py, r + T - insetMm, qx, qy, ch, tag | OUTSIDE_OF_BEND);
     F.addHollow(px, py, r + insetMm, qx, qy, ch, tag | INSIDE_OF_BEND);
-    if (ends & 1) this.addCrossSection(F, up, tag, true);
+    if (ends & 1) this.addCrossSection(F, up, insetMm, tag, true);
     this.turnJoint(j);
-    if (ends & 2) this.addCrossSection(F, up, tag, false);
+    if (ends & 2) this.addCrossSection(F, up, insetMm, tag, false);
   }
 
   /** Adds `length` of straight sheet from the point walked to, and walks over it. */
@@ -198,14 +198,16 @@ export class Strip {
     F.addCorner(this.placeX(0, T - insetMm), this.placeY(0, T - insetMm), tag);
   }
 
-  private addCrossSection(F: Features, up: number, bendTag: number, near: boolean): void {
-    const [vx, vy] = [this.x - this.s * this.thicknessMm, this.y + this.c * this.thicknessMm];
+  private addCrossSection(F: Features, up: number, insetMm: Mm, bendTag: number, near: boolean): void {
+    const { x, y, c, s, thicknessMm: T } = this;
+    const [lowX, lowY] = [x - s * insetMm, y + c * insetMm];
+    const [highX, highY] = [x - s * (T - insetMm), y + c * (T - insetMm)];
     const [under, over] = up > 0 ? [OUTSIDE_OF_BEND, INSIDE_OF_BEND] : [INSIDE_OF_BEND, OUTSIDE_OF_BEND];
-    F.addCorner(this.placeX(this.x, this.y), this.placeY(this.x, this.y), bendTag | under);
-    F.addCorner(this.placeX(vx, vy), this.placeY(vx, vy), bendTag | over);
+    F.addCorner(this.placeX(lowX, lowY), this.placeY(lowX, lowY), bendTag | under);
+    F.addCorner(this.placeX(highX, highY), this.placeY(highX, highY), bendTag | over);
     // The material lies past the near cross-section and before the far one.
-    if (near) this.addFace(F, vx, vy, this.x, this.y, bendTag | under);
-    else this.addFace(F, this.x, this.y, vx, vy, bendTag | under);
+    if (near) this.addFace(F, highX, highY, lowX, lowY, bendTag | under);
+    else this.addFace(F, lowX, lowY, highX, highY, bendTag | under);
   }
 
   private addFace(F: Features, x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {

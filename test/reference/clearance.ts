@@ -62,7 +62,9 @@ class Least {
 }
 
 function search(least: Least, pair: Pair, a: number, b: number, gapA: number, gapB: number): void {
-  if ((gapA + gapB - pair.speed(b) * (b - a)) / 2 > least.mm - ENOUGH) return;
+  // What the bend zone has taken all of at one end says nothing of what stands there in between.
+  const bothThere = gapA < Infinity && gapB < Infinity;
+  if (bothThere && (gapA + gapB - pair.speed(b) * (b - a)) / 2 > least.mm - ENOUGH) return;
   if (b - a < FINEST) return;
   const middle = (a + b) / 2;
   const gap = least.try(pair, middle);

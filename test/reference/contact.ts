@@ -2,7 +2,7 @@
  * First contact while the leaf swings from 0 to the overbend angle: sampled as finely as the shapes are near, then
  * bisected. An interval is passed over only where the bound on speed proves it free. To 1e-4°, plus what flattening costs.
  */
-import { overlaps, separation } from "./overlap.ts";
+import { roomBetween } from "./overlap.ts";
 import {
   bothStill,
   leafAgainst,
@@ -65,13 +65,11 @@ export class LeafAlone {
   }
 }
 
-/** Distance still to go at φ; −1 where the two overlap. */
+/** Distance still to go at φ; −1 where the two overlap; 0 where the bend zone has taken all, since it may give some back. */
 function roomAt(pair: Pair, phi: number): number {
   const shape = pair.at(phi);
-  if (shape === null) return Infinity;
-  const gap = separation(shape, pair.convex, pair.still, pair.stillConvex);
-  if (gap > 0) return gap;
-  return overlaps(shape, pair.still) ? -1 : 0;
+  if (shape === null) return 0;
+  return roomBetween(shape, pair.convex, pair.still, pair.stillConvex);
 }
 
 /** First angle with overlap between two angles, the first of which is free; null if there is none. */

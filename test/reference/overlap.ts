@@ -8,8 +8,15 @@ import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js"
 import RelateOp from "jsts/org/locationtech/jts/operation/relate/RelateOp.js";
 import { boxOf, placed, type Shape } from "./shape.ts";
 
-/** Area in mm² under which two shapes only touch. */
+/** Area in mm² under which two shapes only touch: what rounding leaves of shapes of this size, and never more than … */
+const NO_AREA_OF_SQUARE = 1e-14;
 const NO_AREA = 1e-10;
+
+function noArea(a: Shape, b: Shape): number {
+  let size = 0;
+  for (const shape of [a, b]) for (const at of shape) size = Math.max(size, Math.abs(at));
+  return Math.min(NO_AREA, NO_AREA_OF_SQUARE * size * size);
+}
 
 const factory = new GeometryFactory();
 
@@ -31,9 +38,26 @@ export function overlaps(a: Shape, b: Shape): boolean {
   }
 }
 
+/** Depth in mm up to which two shapes, one of them convex, touch for sure: rounding at the size of a metre is less. */
+const NO_DEPTH = 1e-11;
+
+/**
+ * How far apart two shapes surely are; 0 where they touch, −1 where they share some area. Where an edge of a convex shape
+ * leaves the other on its far side nothing is shared, and JSTS need not be asked.
+ */
+export function roomBetween(a: Shape, aConvex: boolean, b: Shape, bConvex: boolean): number {
+  const box = boxGap(boxOf(a), boxOf(b));
+  if (box > 0) return box;
+  const gap = Math.max(aConvex ? edgeGap(a, b) : -Infinity, bConvex ? edgeGap(b, a) : -Infinity);
+  if (gap > -NO_DEPTH) return Math.max(0, gap);
+  const { gap: apart } = distance(a, b);
+  if (apart > 0) return apart;
+  return overlaps(a, b) ? -1 : 0;
+}
+
 function shareArea(a: Shape, b: Shape): boolean {
   const [ga, gb] = [toJsts(a), toJsts(b)];
-  return RelateOp.intersects(ga, gb) && OverlayOp.intersection(ga, gb).getArea() > NO_AREA;
+  return RelateOp.intersects(ga, gb) && OverlayOp.intersection(ga, gb).getArea() > noArea(a, b);
 }
 
 /** Widest gap that an edge of the first (convex) shape leaves to the second; above 0 they are surely apart. */

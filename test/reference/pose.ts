@@ -94,8 +94,8 @@ export class Motion {
   }
 }
 
-/** How many leading pieces the bend zone may cut into: the straight stretch from the bend, and the bend that ends it. */
+/** How many leading pieces the bend zone may cut into: the straight stretch up to the first formed bend. */
 export function nearBend(pieces: readonly Piece[]): number {
   const first = pieces.findIndex((piece) => piece.kind === "bend");
-  return first < 0 ? pieces.length : first + 1;
+  return first < 0 ? pieces.length : first;
 }

@@ -41,6 +41,8 @@ export function grazed(
 ): RandomJob[] {
   const [nx, ny] = [Math.cos(wayRad), Math.sin(wayRad)];
   const reach = farthest(file, state, nx, ny);
+  // The bend zone takes all of the moving side there is: nothing to graze.
+  if (reach === -Infinity) return [];
   const size = Math.max(50, Math.abs(reach));
   return depths.map((depth) => {
     const level = reach - depth;

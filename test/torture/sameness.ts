@@ -6,9 +6,11 @@ import type { Step } from "../../src/contact/step.ts";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/job/job.ts";
 import { sceneAt } from "../../src/motion/scene.ts";
+import { slideAt } from "../../src/motion/swing.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
+import type { Rad } from "../../src/units/quantity.ts";
 import type { State } from "../reference/plainJob.ts";
 import type { RandomJob } from "../reference/randomJob.ts";
 import { LENGTH_MM } from "./sampledTruth.ts";
@@ -63,6 +65,30 @@ function offOutline(point: Point, outlines: readonly Outline[]): number {
   return Math.min(...outlines.flatMap((o) => o.edges.map((edge) => distanceToEdge(point, edge))));
 }
 
+/**
+ * How far a contact's point is off the sheet. The picture joins the two sides by what stands in the bend zone: where that
+ * begins before the clamped tangent line the clamped side is looked for as it lies at rest, and the cross-section at which
+ * the moving flat starts lies within the picture's sheet, on no rim of it.
+ */
+function offSheet({ part, brake }: Job, step: Step, point: Point, leafAngleRad: Rad, tag: number): number {
+  const { bendsDone, seat } = step;
+  const number = tag >> 2;
+  const ofBend = (tag & 2) !== 0;
+  const onStart = ofBend ? number < seat.bend : number <= seat.bend;
+  const clamped = onStart === (seat.clamped === "start");
+  const sheetAt = (phi: Rad) => sceneAt(part, brake, bendsDone, seat.bend, seat.clamped, phi).sheet;
+  const off = offOutline(point, [sheetAt(leafAngleRad)]);
+  if (clamped) return Math.min(off, offOutline(point, [sheetAt(0)]));
+  // Turned back to where the leaf lies at rest.
+  const { pivot, thicknessMm } = seat;
+  const [dx, dy] = [point.x - pivot.x, point.y - pivot.y];
+  const [c, s] = [Math.cos(leafAngleRad), Math.sin(leafAngleRad)];
+  const [x, y] = [pivot.x + c * dx + s * dy, pivot.y + c * dy - s * dx];
+  const zoneEnd = pivot.x + (seat.bendZoneTan - pivot.y) * Math.tan(leafAngleRad / 2);
+  const start = Math.max(seat.movingTangentX + slideAt(seat, leafAngleRad), zoneEnd);
+  return Math.min(off, Math.hypot(x - start, Math.max(0, -y, y - thicknessMm)));
+}
+
 /** Whether the contact's point lies on the sheet (or leaf) and on the member met, as the scene draws them. */
 export function pointFault(job: Job, step: Step): string | undefined {
   const { contact, seat } = step;
@@ -75,12 +101,13 @@ export function pointFault(job: Job, step: Step): string | undefined {
     return Math.abs(apart - mm) < most ? undefined : `points ${apart} apart, clearance ${mm}`;
   }
   const { part, brake } = job;
-  const scene = sceneAt(part, brake, step.bendsDone, seat.bend, seat.clamped, contact.leafAngleRad);
+  const { point, tag, leafAngleRad } = contact;
+  const scene = sceneAt(part, brake, step.bendsDone, seat.bend, seat.clamped, leafAngleRad);
   const bodies = { ...scene, bed: [scene.bed], leaf: [scene.leaf], part: [scene.sheet] };
-  const onPart = offOutline(contact.point, contact.tag < 0 ? bodies.leaf : bodies.part);
-  const onMember = offOutline(contact.point, bodies[contact.member]);
+  const onPart = tag < 0 ? offOutline(point, bodies.leaf) : offSheet(job, step, point, leafAngleRad, tag);
+  const onMember = offOutline(point, bodies[contact.member]);
   // Bodies that overlap at rest already share more than a border: then the point lies somewhere in both.
-  const most = contact.leafAngleRad > 0 ? LENGTH_MM : part.thicknessMm;
+  const most = leafAngleRad > 0 ? LENGTH_MM : part.thicknessMm;
   if (Math.max(onPart, onMember) < most) return undefined;
   return `contact point ${onPart} off its own body and ${onMember} off the ${contact.member}`;
 }

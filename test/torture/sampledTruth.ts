@@ -4,11 +4,13 @@
  * many cases can be tried; what it finds it finds at the angles tried only.
  */
 import type { Step } from "../../src/contact/step.ts";
+import type { Piece } from "../reference/chain.ts";
 import { clearancePairs } from "../reference/clearance.ts";
 import { contactPairs } from "../reference/contact.ts";
-import { distance, overlaps, separation } from "../reference/overlap.ts";
+import { distance, overlaps, roomBetween, separation } from "../reference/overlap.ts";
 import { leafAgainst, type Pair, type Stage, stageOf } from "../reference/pairs.ts";
 import type { PlainJob, State } from "../reference/plainJob.ts";
+import { nearBend } from "../reference/pose.ts";
 import { placed, type Shape } from "../reference/shape.ts";
 
 const INSET_MM = 0.01;
@@ -22,11 +24,11 @@ const SHALLOW_MM = 0.002;
 const SHARES = [0, 0.13, 0.29, 0.41, 0.57, 0.68, 0.83, 0.94, 0.999];
 
 function meets(pair: Pair, shape: Shape): boolean {
-  return (
-    separation(shape, pair.convex, pair.still, pair.stillConvex) <= 0 &&
-    overlaps(shape, pair.still) &&
-    !shallow(shape, pair)
-  );
+  return sharesArea(shape, pair) && !shallow(shape, pair);
+}
+
+function sharesArea(shape: Shape, pair: Pair): boolean {
+  return roomBetween(shape, pair.convex, pair.still, pair.stillConvex) < 0;
 }
 
 function shallow(shape: Shape, pair: Pair): boolean {
@@ -92,11 +94,7 @@ function sharesAreaAfter(pairs: readonly Pair[], contactRad: number, endRad: num
     const phi = Math.min(endRad, contactRad + past * ANGLE_RAD);
     return pairs.some((pair) => {
       const shape = pair.at(phi);
-      return (
-        shape !== null &&
-        separation(shape, pair.convex, pair.still, pair.stillConvex) <= 0 &&
-        overlaps(shape, pair.still)
-      );
+      return shape !== null && sharesArea(shape, pair);
     });
   });
 }
@@ -117,19 +115,25 @@ export function onlyTouches(file: PlainJob, state: State, fromRad: number, toRad
 }
 
 /**
- * Whether the bend zone leaves something of the moving flat at every angle. Where a flat is shorter than what a steep bend
- * takes of it, the model does not say what stands there, and the answers are not compared.
+ * What the bend zone takes of the moving side at some angle: less than its first flat; the whole flat, with more of the
+ * sheet beyond; or all there is up to the free end. Of the last the model does not say what stands there (a flange that
+ * short can't be bent), and the answers are not compared.
  */
-export function flatOutlastsZone(file: PlainJob, state: State): boolean {
-  const { motion, sheet, endPhi } = stageOf(file, state, 0, 1);
+export function zoneTakes(file: PlainJob, state: State): "less" | "flat" | "all" {
+  const { motion, sheet, movingPieces, endPhi } = stageOf(file, state, 0, 1);
   const { radius } = motion.bend;
-  const length = sheet.flats[state.end === "start" ? state.bend + 1 : state.bend]!;
+  const onFace = movingPieces.slice(0, nearBend(movingPieces));
+  const lengthOf = ({ kind, index }: Piece) =>
+    kind === "flat" ? sheet.flats[index]! : sheet.bends[index]!.allowance;
+  const flat = lengthOf(onFace[0]!);
+  const run = onFace.reduce((sum, piece) => sum + lengthOf(piece), 0);
+  let most = 0;
   for (let i = 0; i <= 64; i++) {
     const phi = (endPhi * i) / 64;
-    const zone = (radius + sheet.thickness) * Math.tan(phi / 2);
-    if (zone - motion.slide(phi) > length - LENGTH_MM) return false;
+    most = Math.max(most, (radius + sheet.thickness) * Math.tan(phi / 2) - motion.slide(phi));
   }
-  return true;
+  if (most <= flat - LENGTH_MM) return "less";
+  return onFace.length === movingPieces.length && most > run - LENGTH_MM ? "all" : "flat";
 }
 
 const deg = (rad: number) => `${((rad * 180) / Math.PI).toFixed(4)}°`;

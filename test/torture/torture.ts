@@ -13,7 +13,7 @@ import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
 import { grazeFault } from "./graze.ts";
 import { hardJobs } from "./hardJob.ts";
 import { differs, inchFile, judgeTurned, pointFault, turnedFile } from "./sameness.ts";
-import { flatOutlastsZone, sampledFault } from "./sampledTruth.ts";
+import { sampledFault, zoneTakes } from "./sampledTruth.ts";
 import { wholeFault } from "./wholeTruth.ts";
 
 /** A case that went wrong, as small as it could be made. */
@@ -34,8 +34,10 @@ export interface Tally {
   met: number;
   measured: number;
   ties: number;
-  /** Where the bend zone passes a whole flat: tried for sameness alone. */
+  /** Where the bend zone grows past a whole flat at some angle, and more of the sheet is left. */
   passed: number;
+  /** Where it takes all of the moving side: tried for sameness alone. */
+  taken: number;
   /** Where the reference's own geometry library gave up. */
   unanswered: number;
   /** Jobs that the reader refuses (profiles that cross themselves and the like); not counted as cases. */
@@ -51,6 +53,7 @@ export const noTally = (): Tally => ({
   measured: 0,
   ties: 0,
   passed: 0,
+  taken: 0,
   unanswered: 0,
   refused: 0,
   disagreements: [],
@@ -118,10 +121,12 @@ function faultOf(
   const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
   const unit = differs(step, inInches, "in inches");
   if (unit) return unit;
-  if (!flatOutlastsZone(file, state)) {
-    tally.passed++;
+  const takes = zoneTakes(file, state);
+  if (takes === "all") {
+    tally.taken++;
     return undefined;
   }
+  tally.passed += Number(takes === "flat");
   const point = pointFault(job, step);
   if (point) return point;
   const sampled = sampledFault(file, state, step);
