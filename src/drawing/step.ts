@@ -5,7 +5,7 @@
 import type { Answer, Member, StepAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { stageAt } from "../job/stageAt.ts";
-import { type Scene, sceneAt } from "../motion/scene.ts";
+import { type Scene, stageScene } from "../motion/scene.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
 import { leastMoment, standingMember } from "./leastMoment.ts";
 import type { Drawing } from "./model.ts";
@@ -19,23 +19,18 @@ function stepAt(answer: Answer, stepIndex: number): StepAnswer {
   return step;
 }
 
-/** Scenes of a step at as many leaf angles as the picture wants, from the angle at which it starts to the one reached. */
+/** Scenes of a step at as many leaf angles as the picture wants. */
 function scenesOf(job: Job, answer: Answer, stepIndex: number): Scene[] {
-  const { from = 0, reached } = stepAt(answer, stepIndex);
-  const count = Math.max(1, Math.ceil((reached - from) / STEP_DEG));
-  const shares = Array.from({ length: count + 1 }, (_, i) => i / count);
-  return scenesAt(
-    job,
-    answer,
-    stepIndex,
-    shares.map((share) => from + (reached - from) * share),
-  );
+  const { reached } = stepAt(answer, stepIndex);
+  const count = Math.max(1, Math.ceil(reached / STEP_DEG));
+  const leafDegs = Array.from({ length: count + 1 }, (_, i) => (reached * i) / count);
+  return scenesAt(job, answer, stepIndex, leafDegs);
 }
 
 /** Scenes of step `stepIndex` (from 0) at these leaf angles. */
 export function scenesAt(job: Job, answer: Answer, stepIndex: number, leafDegs: readonly Deg[]): Scene[] {
-  const { part, brake, bendsDone, bend, clamped } = stageAt(job, answer, stepIndex);
-  return leafDegs.map((leafDeg) => sceneAt(part, brake, bendsDone, bend, clamped, toRad(leafDeg)));
+  const stage = stageAt(job, answer, stepIndex);
+  return leafDegs.map((leafDeg) => stageScene(stage, toRad(leafDeg)));
 }
 
 /** What the least clearance of a step was measured to; undefined where nothing was measured. */

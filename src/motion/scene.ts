@@ -11,8 +11,9 @@ import type { End, Part } from "../part/part.ts";
 import { mirroredOutline, movedOutline, turnedOutline } from "../plane/move.ts";
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
-import type { Rad } from "../units/quantity.ts";
+import { type Rad, toRad } from "../units/quantity.ts";
 import { type Seat, seatFor } from "./seat.ts";
+import type { Stage } from "./stages.ts";
 import { slideAt } from "./swing.ts";
 
 export interface Scene {
@@ -44,6 +45,15 @@ export function sceneAt(
     frame: brake.frame,
     sheet: sheetAt(seat, bendsDone, leafAngleRad),
   };
+}
+
+/** The scene of a stage of an order. A bend that was begun before keeps its angle until the leaf comes up to it. */
+export function stageScene(stage: Stage, leafAngleRad: Rad): Scene {
+  const { part, brake, bendsDone, bend, clamped, begun } = stage;
+  const sheetRad = Math.max(leafAngleRad, toRad(begun?.fromDeg ?? 0));
+  const scene = sceneAt(part, brake, bendsDone, bend, clamped, sheetRad);
+  if (sheetRad === leafAngleRad) return scene;
+  return { ...scene, leaf: turnedOutline(brake.leaf.outline, brake.leaf.pivot, leafAngleRad) };
 }
 
 /** The sheet alone, as a closed outline in the section frame. */
