@@ -97,8 +97,8 @@ export function blockHeights(
   }
 }
 
-/** Whether a box of sheet is right of the body, or already past it, or out of its reach. */
-function outOfTheWay(
+/** Whether a box of sheet is right of the body, or already past it, or out of its reach: then it blocks no height. */
+export function outOfTheWay(
   body: SolidBody,
   up: number,
   liftMm: number,

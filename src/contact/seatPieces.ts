@@ -91,6 +91,20 @@ export class SeatPieces {
     this.layMoving(false);
   }
 
+  /** Most that the moving side slides either way, in the sweep or to the finished angle. */
+  get mostSlideMm(): number {
+    return Math.max(this.turning.maxSlide, Math.abs(this.finishedX - this.startX));
+  }
+
+  /** Where a point of the moving side at rest is once the bend is finished. */
+  finishedPoint(x: number, y: number): { readonly x: number; readonly y: number } {
+    const slid = x + this.finishedX - this.startX;
+    return {
+      x: this.finishedCos * slid - this.finishedSin * y,
+      y: this.finishedSin * slid + this.finishedCos * y,
+    };
+  }
+
   /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
   lowestFinished(F: Features): number {
     const slide = this.finishedX - this.startX;

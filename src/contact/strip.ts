@@ -222,11 +222,12 @@ export class Strip {
     else F.addSegment(ax, ay, bx, by, tag);
   }
 
-  private placeX(x: Mm, y: Mm): Mm {
+  /** Where a point of the chain frame is placed. */
+  placeX(x: Mm, y: Mm): Mm {
     return this.ox + this.xx * x + this.xy * y;
   }
 
-  private placeY(x: Mm, y: Mm): Mm {
+  placeY(x: Mm, y: Mm): Mm {
     return this.oy + this.yx * x + this.yy * y;
   }
 }

@@ -5,6 +5,7 @@
  */
 import type { Part } from "../part/part.ts";
 import { formedToward, reversedSet } from "./bendSets.ts";
+import { QuickLook } from "./quickLook.ts";
 import type { SeatTable } from "./seatTable.ts";
 
 const LOW = 2 ** 48;
@@ -43,6 +44,7 @@ export function reachFrom(part: Part, seats: readonly SeatTable[], watch?: Watch
   const reached = new Uint8Array(sets);
   const low = new Float64Array(sets);
   const high = new Float64Array(sets);
+  const looks = seats.map((seat) => new QuickLook(seat));
   reached[0] = 1;
   low[0] = 1;
   let statesChecked = 0;
@@ -53,16 +55,18 @@ export function reachFrom(part: Part, seats: readonly SeatTable[], watch?: Watch
     }
     if (!reached[set]) continue;
     const back = reversedSet(set, n);
-    for (let bend = 0; bend < n; bend++) {
-      const bit = 1 << bend;
-      if (set & bit) continue;
+    let [startMask, endMask] = [0, 0];
+    for (let rest = ~set & (sets - 1); rest !== 0; rest &= rest - 1) {
+      const bit = rest & -rest;
+      const bend = 31 - Math.clz32(bit);
+      const lower = set & (bit - 1);
+      const upper = set >>> (bend + 1);
       const towardStart = formedToward("start", bend, set, back, n);
-      const towardEnd = formedToward("end", bend, set, back, n);
       statesChecked += 2;
-      const start = seats[2 * bend]!.canMake(towardEnd, towardStart) ? 1 : 0;
-      const end = seats[2 * bend + 1]!.canMake(towardStart, towardEnd) ? 1 : 0;
-      if (start) withStart[set] = withStart[set]! | bit;
-      if (end) withEnd[set] = withEnd[set]! | bit;
+      const start = looks[2 * bend]!.canMake(upper, upper, lower, towardStart) ? 1 : 0;
+      const end = looks[2 * bend + 1]!.canMake(lower, towardStart, upper, upper) ? 1 : 0;
+      if (start) startMask |= bit;
+      if (end) endMask |= bit;
       const ways = start + end;
       if (ways === 0) continue;
       const next = set | bit;
@@ -75,6 +79,8 @@ export function reachFrom(part: Part, seats: readonly SeatTable[], watch?: Watch
         low[next] = low[next]! - carry * LOW;
       }
     }
+    withStart[set] = startMask;
+    withEnd[set] = endMask;
   }
   const viableOrders = BigInt(high[sets - 1]!) * BigInt(LOW) + BigInt(low[sets - 1]!);
   return { withStart, withEnd, reached, statesChecked, viableOrders };
