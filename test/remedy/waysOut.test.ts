@@ -219,7 +219,7 @@ describe("jobs that need no way out, or have none", () => {
       );
     const contact = { angle: 40, part: "end of flat 4", member: "part", point: [0, 0] };
     expect(why({ contact })).toMatch(/the end of flat 4 would have to pass through the part itself/u);
-    expect(why({})).toMatch(/at bend 2 the end of flat 1 meets the clamp bar, and no flat/u);
+    expect(why({})).toMatch(/at bend 2 the end of flat 1 meets the finger, and no flat/u);
     expect(why({ contact: null, reached: 92, load: "blocked" })).toMatch(/no way into the throat/u);
     expect(why({ contact: null, reached: 92, load: "front" })).toMatch(/no way out of the throat/u);
   });
