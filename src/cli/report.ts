@@ -5,7 +5,7 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { clearanceMember } from "../drawing/step.ts";
-import { angleWords, blockWords, throatWords } from "../drawing/stepWords.ts";
+import { angleWords, bendWords, blockWords, throatWords } from "../drawing/stepWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import type { Answer, StepAnswer } from "../job/answer.ts";
 import { contactWords, memberWords } from "../job/contactWords.ts";
@@ -14,6 +14,9 @@ import type { Ink } from "./ink.ts";
 import { ordersSentence } from "./ordersWords.ts";
 import { table } from "./table.ts";
 import { wrap } from "./wrap.ts";
+
+/** Behind the number of a bend that is made in two strokes. */
+const STROKES = { whole: "", begin: ", first stroke", finish: ", second stroke" } as const;
 
 const HEADINGS = ["", "bend", "in the throat", "marked face", "leaf to", "relaxes to", "least clearance"];
 
@@ -34,7 +37,7 @@ function orderTable(job: Job, answer: Answer): string[] {
   const bendCount = job.part.bends.length;
   const rows = answer.order.map((step, index) => [
     `${index + 1}.`,
-    `${step.bend}`,
+    `${step.bend}${STROKES[step.stroke ?? "whole"]}`,
     throatWords(step, bendCount),
     step.markedFaceUp ? "up" : "down",
     step.reached < step.overbend
@@ -69,7 +72,7 @@ function blockLines(job: Job, answer: Answer): string[] {
       left > 0.05 && step.reached > 0
         ? ` The bend would relax to ${angleWords(step.relaxesTo)}, ${angleWords(left)} short.`
         : "";
-    return [`Bend ${step.bend}: ${block}${where}.${short}`];
+    return [`${bendWords(step)}: ${block}${where}.${short}`];
   });
 }
 

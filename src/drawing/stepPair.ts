@@ -4,7 +4,8 @@
  */
 import type { Answer, PointPair } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
-import { type Scene, sceneAt } from "../motion/scene.ts";
+import { stageAt } from "../job/stageAt.ts";
+import { type Scene, stageScene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
 import type { Drawing, Mark } from "./model.ts";
@@ -26,9 +27,8 @@ const CONTACT_SHARE = 0.07;
 export function drawStepPair(job: Job, answer: Answer, stepIndex: number): StepPair {
   const step = answer.order[stepIndex];
   if (step === undefined) throw new RangeError(`the order has no step ${stepIndex + 1}`);
-  const done = answer.order.slice(0, stepIndex).reduce((set, earlier) => set | (1 << (earlier.bend - 1)), 0);
-  const at = (leafDeg: number) =>
-    sceneAt(job.part, job.brake, done, step.bend - 1, step.clamped, toRad(leafDeg));
+  const stage = stageAt(job, answer, stepIndex);
+  const at = (leafDeg: number) => stageScene(stage, toRad(leafDeg));
   const [seated, swung] = [at(0), at(step.reached)];
   const { window } = stepWindow([seated, swung], 0);
   const radius = (window.max.x - window.min.x) * CONTACT_SHARE;

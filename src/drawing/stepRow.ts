@@ -4,6 +4,7 @@
  */
 import type { Answer, StepAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
+import { stageAt } from "../job/stageAt.ts";
 import type { Mm } from "../units/quantity.ts";
 import { placeWords } from "./blankDrawing.ts";
 import type { Block } from "./block.ts";
@@ -16,7 +17,7 @@ import { oneNoseSetback } from "./setUpWords.ts";
 import { sightLines } from "./sightLine.ts";
 import { clearanceMember } from "./step.ts";
 import { drawStepPair } from "./stepPair.ts";
-import { angleWords, faceWords, outcomeSentence, throatWords } from "./stepWords.ts";
+import { angleWords, bendWords, faceWords, outcomeSentence, throatWords } from "./stepWords.ts";
 
 const PICTURE_WIDE_MM: Mm = 41;
 const PICTURE_HIGH_MM: Mm = 30;
@@ -71,7 +72,7 @@ function caption(box: Drawing["window"], words: string): readonly Mark[] {
 
 function rowTitle(job: Job, step: StepAnswer, stepIndex: number): string {
   const turn = job.part.bends[step.bend - 1]?.turn ?? "up";
-  return `${stepIndex + 1}. Bend ${step.bend}, ${turn} ${angleWords(step.angle)}`;
+  return `${stepIndex + 1}. ${bendWords(step)}, ${turn} ${angleWords(step.angle)}`;
 }
 
 function rowSentences(job: Job, answer: Answer, stepIndex: number): readonly string[] {
@@ -114,7 +115,7 @@ function unloadWords(step: StepAnswer): string {
 function measureWords(job: Job, answer: Answer, stepIndex: number): string {
   const step = answer.order[stepIndex] as StepAnswer;
   const before = answer.order.slice(0, stepIndex).map((earlier) => earlier.bend);
-  const flange = flangeAfter(job.part, step, before);
+  const flange = flangeAfter(stageAt(job, answer, stepIndex).part, step, before);
   const to = flange.toBend === undefined ? "to the free end" : `to bend ${flange.toBend}`;
   const how = flange.square ? "outside" : "to the mold line";
   return `${angleWords(step.angle)}; ${placeWords(flange.lengthMm, job.units)} ${how}, bend ${step.bend} ${to}`;

@@ -28,10 +28,17 @@ export function faceWords(step: Pick<StepAnswer, "markedFaceUp">): string {
   return step.markedFaceUp ? "marked face up" : "marked face down";
 }
 
+/** Which bend a step makes, or which stroke of one that is made in two. @example bendWords({ bend: 2 }) // "Bend 2" */
+export function bendWords({ bend, stroke }: Pick<StepAnswer, "bend" | "stroke">): string {
+  return stroke === undefined
+    ? `Bend ${bend}`
+    : `Bend ${bend}, ${stroke === "begin" ? "first" : "second"} stroke`;
+}
+
 /** Title of a step's picture. @example "Bend 2 · flat 3 in the throat · marked face up · leaf to 92°" */
 export function stepTitle(step: StepAnswer, bendCount: number): string {
   const throat = `${throatWords(step, bendCount)} in the throat`;
-  return `Bend ${step.bend} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
+  return `${bendWords(step)} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
 }
 
 /** Why a step fails, without its full stop; undefined where it does not. */
