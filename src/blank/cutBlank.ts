@@ -3,6 +3,7 @@
  * The check of the bends stays in the section: cut-outs change nothing there, and what is cut away hits nothing.
  */
 import type { Part } from "../part/part.ts";
+import { chained } from "../plane/chained.ts";
 import type { Edge } from "../plane/outline.ts";
 import { layOut } from "./blank.ts";
 import { areaMm2, cutEdges } from "./cutEdges.ts";
@@ -11,7 +12,7 @@ import { type CutRelief, cutReliefs } from "./cutReliefs.ts";
 
 export interface CutBlank {
   readonly holes: readonly CutRelief[];
-  /** All cuts, the sheet to the left of each. */
+  /** All cuts, loop by loop, the sheet to the left of each. */
   readonly edges: readonly Edge[];
   readonly leftMm2: number;
   readonly takenMm2: number;
@@ -34,7 +35,7 @@ export function cutBlank(
   }));
   const size = { widthMm, lengthMm };
   const holes = cutReliefs(onBlank, cutOuts, size, thicknessMm);
-  const edges = cutEdges(size, cutOuts, holes);
+  const edges = chained(cutEdges(size, cutOuts, holes));
   const leftMm2 = areaMm2(edges);
   return { holes, edges, leftMm2, takenMm2: widthMm * lengthMm - leftMm2 };
 }

@@ -5,8 +5,11 @@
 import type { LineEdge } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { CutOut } from "./cutOut.ts";
+import type { CutOut, Span } from "./cutOut.ts";
 import type { BlankSize } from "./cutReliefs.ts";
+
+/** A line that runs along an edge looks so far to its sides. */
+const BESIDE_MM: Mm = 1e-6;
 
 export class SheetCells {
   private readonly xs: readonly Mm[];
@@ -30,6 +33,13 @@ export class SheetCells {
   /** Whether a point lies in the sheet; the other side of an edge is no sheet. */
   holdsSheet({ x, y }: Point): boolean {
     return this.isSheet(cellOf(this.xs, x), cellOf(this.ys, y));
+  }
+
+  /** Where along a line at `x` there is sheet on both sides of it; along an edge there is none. */
+  runsAt(x: Mm): readonly Span[] {
+    const columns = [x - BESIDE_MM, x + BESIDE_MM].map((place) => cellOf(this.xs, place));
+    const found = runs(this.ys, (row) => (columns.every((column) => this.isSheet(column, row)) ? 1 : 0));
+    return found.map(({ from, to }) => [from, to]);
   }
 
   /** The straight edges, the sheet to the left of each, as long as they run on. */

@@ -4,6 +4,7 @@
 import { allowanceSentences } from "../drawing/allowanceWords.ts";
 import { drawBlank } from "../drawing/blankDrawing.ts";
 import { CAUTIONS } from "../drawing/cautions.ts";
+import { grainWords } from "../drawing/grainArrow.ts";
 import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { sightLines } from "../drawing/sightLine.ts";
 import { angleWords } from "../drawing/stepWords.ts";
@@ -71,11 +72,35 @@ export function blankLines(
     "",
     ...table([headings, width, ...rows], ["left", "left", "right", "right", "right"]),
     "",
+    ...cutLines(job, answer),
+    ...(job.grainDeg === undefined ? [] : [...wrap(grainWords(job.grainDeg), columns, ""), ""]),
     ...allowanceSentences(job, toleranceMm).flatMap((sentence) => wrap(sentence, columns, "")),
     "",
     ...wrap(verdictSentence(job, answer), columns, ""),
     "",
     ...wrap(CAUTIONS, columns, "").map(ink.faint),
+  ];
+}
+
+/** Cut-outs and relief holes, each way from its edge; nothing where the job has no cut-outs. */
+function cutLines({ units, cutOuts = [] }: Job, { blank }: Answer): string[] {
+  if (cutOuts.length === 0) return [];
+  const size = (lengthMm: number) => [lengthFigure(lengthMm, units), nearestSixtyFourth(lengthMm).words];
+  const outs = cutOuts.flatMap(({ acrossMm, alongMm }, i) => [
+    [`cut-out ${i + 1}`, "from", ...size(acrossMm[0]), ...size(alongMm[0])],
+    ["", "to", ...size(acrossMm[1]), ...size(alongMm[1])],
+  ]);
+  const holes = (blank.reliefHoles ?? []).map(({ x, y, diameter, bend }, i) => [
+    `relief hole ${i + 1}, bend ${bend}`,
+    `${lengthWords(diameter, units)} wide`,
+    ...size(x),
+    ...size(y),
+  ]);
+  const headings = ["", "", `from the edge, ${units}`, "1/64 in", `from the start, ${units}`, "1/64 in"];
+  return [
+    ...table([headings, ...outs, ...holes], ["left", "left", "right", "right", "right", "right"]),
+    ...(holes.length === 0 ? [] : ["Drill the relief holes first, then cut out, then bend."]),
+    "",
   ];
 }
 

@@ -6,9 +6,10 @@ import type { Answer, BlankBendAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { alongLabels, type BlankCuts, blankCuts, longestRun, uprightRuns } from "./blankCuts.ts";
+import { grainArrow } from "./grainArrow.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
-import { rectangle } from "./polygon.ts";
 import { sightLines } from "./sightLine.ts";
 import { spread } from "./spread.ts";
 import { angleWords } from "./stepWords.ts";
@@ -16,6 +17,8 @@ import { angleWords } from "./stepWords.ts";
 const TEXT_MM = 3;
 const LABEL_GAP_MM = 4.2;
 const LEADER_MM = 8;
+/** The grain arrow reaches so far each way from its middle. */
+const GRAIN_HALF_MM = 8;
 /** Rough width of a letter over its height, to make room for labels. */
 const LETTER_WIDTH = 0.58;
 const UPRIGHT = Math.PI / 2;
@@ -29,10 +32,6 @@ export function placeWords(lengthMm: Mm, units: LengthUnit): string {
 interface Label {
   readonly at: Mm;
   readonly words: string;
-}
-
-function upright(layer: Layer, x: Mm, lengthMm: Mm): Mark {
-  return { kind: "line", layer, from: { x, y: 0 }, to: { x, y: lengthMm } };
 }
 
 function middleOf(bend: BlankBendAnswer): Mm {
@@ -65,13 +64,15 @@ function labelMarks(labels: readonly Label[], foot: Mm, outward: 1 | -1): { mark
   return { marks, xs };
 }
 
-function flatNames(bends: readonly BlankBendAnswer[], widthMm: Mm, lengthMm: Mm): Mark[] {
+function flatNames(bends: readonly BlankBendAnswer[], widthMm: Mm, { runsAt }: BlankCuts): Mark[] {
   const starts = [0, ...bends.map((bend) => bend.tangents[1])];
   const ends = [...bends.map((bend) => bend.tangents[0]), widthMm];
   return starts.flatMap((start, i): Mark[] => {
     const end = ends[i] as number;
     if (end - start < TEXT_MM * 1.3) return [];
-    const at = { x: (start + end) / 2 + TEXT_MM * 0.35, y: lengthMm / 2 };
+    const middle = (start + end) / 2;
+    const [from, to] = longestRun(runsAt(middle));
+    const at = { x: middle + TEXT_MM * 0.35, y: (from + to) / 2 };
     const words = i === 0 ? "flat 1, marked face" : `flat ${i + 1}`;
     return [
       { kind: "text", layer: "grain", at, words, heightMm: TEXT_MM, anchor: "middle", angleRad: UPRIGHT },
@@ -99,31 +100,33 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
     { at: bend.tangents[1], words: `${placeWords(bend.tangents[1], job.units)}  tangent` },
   ]);
   const above = [datum, ...lines];
-  const below: Label[] = bends.map((bend, i) => {
+  const named: Label[] = bends.map((bend, i) => {
     const { turn = "up", angleDeg = 0 } = job.part.bends[i] ?? {};
     return { at: middleOf(bend), words: `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}` };
   });
+  const cutAt = (job.cutOuts ?? []).flatMap(({ acrossMm }, i) =>
+    acrossMm
+      .filter((at) => at > 0 && at < widthMm)
+      .map((at) => ({ at, words: `${placeWords(at, job.units)}  cut-out ${i + 1}` })),
+  );
+  const below = [...named, ...cutAt];
   const top = labelMarks(above, lengthMm, 1);
   const bottom = labelMarks(below, 0, -1);
 
-  const marks: Mark[] = [
-    {
-      kind: "outline",
-      layer: "cut",
-      outline: rectangle({ x: 0, y: 0 }, { x: widthMm, y: lengthMm }),
-      caption: "blank",
-    },
-  ];
+  const cuts = blankCuts(job, widthMm, lengthMm);
+  const upright = (layer: Layer, x: Mm) => uprightRuns(layer, x, cuts.runsAt(x));
+  const marks: Mark[] = [...cuts.marks];
   bends.forEach((bend, i) => {
     const turned: Layer = job.part.bends[i]?.turn === "down" ? "bendDown" : "bendUp";
     marks.push(
-      upright("bendTangent", bend.tangents[0], lengthMm),
-      upright("bendTangent", bend.tangents[1], lengthMm),
+      ...upright("bendTangent", bend.tangents[0]),
+      ...upright("bendTangent", bend.tangents[1]),
+      ...upright(turned, middleOf(bend)),
     );
-    marks.push(upright(turned, middleOf(bend), lengthMm));
   });
-  for (const { atMm } of sights) marks.push(upright("sightLine", atMm, lengthMm));
-  marks.push(...flatNames(bends, widthMm, lengthMm), ...top.marks, ...bottom.marks);
+  for (const { atMm } of sights) marks.push(...upright("sightLine", atMm));
+  const side = alongLabels(job, cuts, widthMm, (lengthMm) => placeWords(lengthMm, job.units));
+  marks.push(...flatNames(bends, widthMm, cuts), ...top.marks, ...bottom.marks, ...side.marks);
 
   const underLabels = longest(below);
   const widthWords = placeWords(widthMm, job.units);
@@ -144,13 +147,41 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
     words: lengthText,
     offsetMm: 8,
   });
-  const xs = [0, widthMm, ...top.xs, ...bottom.xs];
-  const min = { x: Math.min(...xs) - 20, y: -(underLabels + 14) };
+  const footMm = underLabels + 14;
+  const grain = grainMarks(job, widthMm / 2, -footMm);
+  marks.push(...grain);
+  const xs = [0, widthMm, side.rightMm, ...top.xs, ...bottom.xs];
+  const min = { x: Math.min(...xs) - 20, y: -(footMm + (grain.length > 0 ? 2 * GRAIN_HALF_MM : 0)) };
   // A figure too wide for its dimension stands beyond the second arrow.
   const figureMm = widthWords.length * TEXT_MM * LETTER_WIDTH;
   const right = widthMm < figureMm + 6 ? widthMm + figureMm + 6 : widthMm;
   const max = { x: Math.max(right, ...xs) + 12, y: lengthMm + longest(above) };
   const count = bends.length === 1 ? "one bend" : `${bends.length} bends`;
-  const sentence = `Blank of ${job.part.name}: ${widthWords} wide with ${count}, all lines measured from the free end of flat 1.`;
+  const cut = cutSentence(job, cuts);
+  const sentence = `Blank of ${job.part.name}: ${widthWords} wide with ${count}${cut}, all lines measured from the free end of flat 1.`;
   return { sentence, window: { min, max }, marks };
+}
+
+/** The arrow along the grain under the blank, where the job says how the grain runs. */
+function grainMarks({ grainDeg }: Job, x: Mm, topMm: Mm): readonly Mark[] {
+  if (grainDeg === undefined) return [];
+  const y = topMm - GRAIN_HALF_MM;
+  return [
+    ...grainArrow({ x, y }, grainDeg, GRAIN_HALF_MM),
+    {
+      kind: "text",
+      layer: "grain",
+      at: { x: x + GRAIN_HALF_MM + 2, y: y - TEXT_MM * 0.35 },
+      words: "grain",
+      heightMm: TEXT_MM,
+      anchor: "start",
+    },
+  ];
+}
+
+function cutSentence({ cutOuts = [] }: Job, { blank }: BlankCuts): string {
+  if (blank === undefined) return "";
+  const cut = cutOuts.length === 1 ? "one cut-out" : `${cutOuts.length} cut-outs`;
+  const holes = blank.holes.length === 1 ? "one relief hole" : `${blank.holes.length} relief holes`;
+  return `, ${cut} and ${holes}`;
 }

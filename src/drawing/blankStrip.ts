@@ -2,11 +2,16 @@
  * The blank as a strip across a page, marked face up: widths to scale, length not, lines as they are scribed, and
  * which bend goes when. The figures stand in the table beneath (blankTable.ts), so that the strip stays readable.
  */
+import type { Span } from "../blank/cutOut.ts";
+import { SheetCells } from "../blank/sheetCells.ts";
 import type { Answer, BlankBendAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
-import type { Mm } from "../units/quantity.ts";
+import type { Point } from "../plane/point.ts";
+import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import { longestRun, uprightRuns } from "./blankCuts.ts";
 import { placeWords } from "./blankDrawing.ts";
 import type { Block } from "./block.ts";
+import { grainArrow } from "./grainArrow.ts";
 import type { Layer, Mark } from "./model.ts";
 import { sightLines } from "./sightLine.ts";
 import { spread } from "./spread.ts";
@@ -21,6 +26,9 @@ const SIDE_MM: Mm = 12;
 const LABEL_APART_MM: Mm = 14;
 const NUMBER_APART_MM: Mm = 6;
 const MOST_ENLARGED = 3;
+/** Half the grain arrow where it lies level, and how far it may reach up and down. */
+const GRAIN_LONG_MM: Mm = 12;
+const GRAIN_HIGH_MM: Mm = 3;
 /** A narrower strip has no room beneath for its words; they stand beside it. */
 const WORDS_BENEATH_FROM_MM: Mm = 100;
 
@@ -35,9 +43,8 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
       const top = topMm - ABOVE_MM;
       const bottom = top - STRIP_HIGH_MM;
       const x = (placeMm: Mm) => left + placeMm * scale;
-      const upright = (layer: Layer, placeMm: Mm): Mark => {
-        return { kind: "line", layer, from: { x: x(placeMm), y: bottom }, to: { x: x(placeMm), y: top } };
-      };
+      const runs = runsOnStrip(job, developedWidth, bottom);
+      const upright = (layer: Layer, placeMm: Mm) => uprightRuns(layer, x(placeMm), runs(placeMm));
       const right = x(developedWidth);
       const rim = [
         { x: left, y: bottom },
@@ -46,13 +53,15 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
         { x: left, y: top },
       ];
       const marks: Mark[] = [
-        ...rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from })),
-        ...bends.flatMap((bend) => bend.tangents.map((placeMm) => upright("bendTangent", placeMm))),
-        ...sightLines(job, answer).map(({ atMm }) => upright("sightLine", atMm)),
+        ...(job.cutOuts?.length
+          ? cutLines(job, developedWidth, { x, y: (share) => bottom + share * STRIP_HIGH_MM })
+          : rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from }))),
+        ...bends.flatMap((bend) => bend.tangents.flatMap((placeMm) => upright("bendTangent", placeMm))),
+        ...sightLines(job, answer).flatMap(({ atMm }) => upright("sightLine", atMm)),
         ...bendLabels(job, answer, x, top, widthMm),
-        ...flatLabels(answer, x, (top + bottom) / 2),
+        ...flatLabels(answer, x, runs),
         width(job, answer, left, right, bottom),
-        ...grainArrow((left + right) / 2, bottom - 4),
+        ...grainMarks((left + right) / 2, bottom - 4, job.grainDeg ?? 90),
         ...endWords(job, left, right, bottom),
       ];
       return { marks };
@@ -77,7 +86,11 @@ function bendLabels(job: Job, answer: Answer, x: (placeMm: Mm) => Mm, top: Mm, w
 }
 
 /** Flats by number, where there is room for it. */
-function flatLabels(answer: Answer, x: (placeMm: Mm) => Mm, y: Mm): readonly Mark[] {
+function flatLabels(
+  answer: Answer,
+  x: (placeMm: Mm) => Mm,
+  runs: (placeMm: Mm) => readonly Span[],
+): readonly Mark[] {
   const { developedWidth, bends } = answer.blank;
   const starts = [0, ...bends.map((bend) => bend.tangents[1])];
   const ends = [...bends.map((bend) => bend.tangents[0]), developedWidth];
@@ -85,6 +98,8 @@ function flatLabels(answer: Answer, x: (placeMm: Mm) => Mm, y: Mm): readonly Mar
     const end = ends[i] ?? start;
     const room = x(end) - x(start);
     if (room < 7) return [];
+    const [from, to] = longestRun(runs((start + end) / 2));
+    const y = (from + to) / 2;
     return [text(x((start + end) / 2), y, room > 14 ? `flat ${i + 1}` : `${i + 1}`, "middle")];
   });
 }
@@ -115,27 +130,40 @@ function lengthWords({ part, units }: Job): string {
   return part.lengthMm === undefined ? "length as wanted" : `${placeWords(part.lengthMm, units)} long`;
 }
 
-/** Two-headed arrow across the bends: the way the grain of the sheet should run. */
-function grainArrow(middle: Mm, y: Mm): readonly Mark[] {
-  const half = 12;
-  const heads = [-1, 1].flatMap((side): Mark[] => {
-    const tip = { x: middle + side * half, y };
-    const barb = (up: number): Mark => {
-      return { kind: "line", layer: "grain", from: tip, to: { x: tip.x - side * 2, y: y + up } };
-    };
-    return [barb(0.8), barb(-0.8)];
-  });
+/** Where on the strip there is sheet along a line at a place of the blank, its length drawn to fit. */
+function runsOnStrip(
+  { part: { lengthMm }, cutOuts = [] }: Job,
+  widthMm: Mm,
+  bottom: Mm,
+): (placeMm: Mm) => readonly Span[] {
+  if (cutOuts.length === 0 || lengthMm === undefined) return () => [[bottom, bottom + STRIP_HIGH_MM]];
+  const cells = new SheetCells({ widthMm, lengthMm }, cutOuts);
+  const onto = (y: Mm) => bottom + (y / lengthMm) * STRIP_HIGH_MM;
+  return (placeMm) => cells.runsAt(placeMm).map(([from, to]) => [onto(from), onto(to)]);
+}
+
+/** The blank's cuts on the strip, its length drawn to fit. */
+function cutLines(
+  { part, cutOuts = [] }: Job,
+  widthMm: Mm,
+  onto: { readonly x: (placeMm: Mm) => Mm; readonly y: (share: number) => Mm },
+): readonly Mark[] {
+  const { lengthMm } = part;
+  if (lengthMm === undefined) return [];
+  const at = ({ x, y }: Point): Point => ({ x: onto.x(x), y: onto.y(y / lengthMm) });
+  return new SheetCells({ widthMm, lengthMm }, cutOuts)
+    .edges()
+    .map(({ from, to }) => ({ kind: "line", layer: "cut", from: at(from), to: at(to) }));
+}
+
+/** The way the grain of the sheet runs, or should: across the bends where the job doesn't say. */
+function grainMarks(middle: Mm, y: Mm, grainDeg: Deg): readonly Mark[] {
+  // Under the strip there is room for a short arrow upright, and for a long one level.
+  const half = Math.min(GRAIN_LONG_MM, GRAIN_HIGH_MM / Math.abs(Math.cos(toRad(grainDeg))));
+  const wide = half * Math.sin(toRad(grainDeg));
   return [
-    { kind: "line", layer: "grain", from: { x: middle - half, y }, to: { x: middle + half, y } },
-    ...heads,
-    {
-      kind: "text",
-      layer: "grain",
-      at: { x: middle, y: y + 0.8 },
-      words: "grain",
-      heightMm: 2.6,
-      anchor: "middle",
-    },
+    ...grainArrow({ x: middle, y }, grainDeg, half),
+    text(middle + wide + 2, y - 1, "grain", "start", "grain"),
   ];
 }
 
@@ -143,6 +171,6 @@ function middleOf({ tangents }: BlankBendAnswer): Mm {
   return (tangents[0] + tangents[1]) / 2;
 }
 
-function text(x: Mm, y: Mm, words: string, anchor: "start" | "middle" | "end"): Mark {
-  return { kind: "text", layer: "note", at: { x, y }, words, heightMm: WORDS_MM, anchor };
+function text(x: Mm, y: Mm, words: string, anchor: "start" | "middle" | "end", layer: Layer = "note"): Mark {
+  return { kind: "text", layer, at: { x, y }, words, heightMm: WORDS_MM, anchor };
 }

@@ -2,13 +2,14 @@
  * The figures of a blank as a table for the shop sheet: each line from one edge, decimal and nearest 64th of an inch
  * with what that adds, turn and angle, when the bend is made and what lies in the throat.
  */
-import type { Answer, BlankBendAnswer } from "../job/answer.ts";
+import type { Answer, BlankBendAnswer, ReliefHoleAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Block } from "./block.ts";
 import { lengthFigure } from "./lengthWords.ts";
 import { pageTable } from "./pageTable.ts";
+import { stack } from "./paragraph.ts";
 import { sightLines } from "./sightLine.ts";
 import { angleWords, faceWords, throatWords } from "./stepWords.ts";
 
@@ -28,9 +29,28 @@ export function blankTable(job: Job, answer: Answer, widthMm: Mm): Block {
   const shares: readonly number[] = SHARES[job.units];
   const whole = shares.reduce((sum, share) => sum + share, 0);
   const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (shares[i] ?? 0)) / whole }));
-  return pageTable(
+  const bends = pageTable(
     columns,
     answer.blank.bends.map((bend) => row(job, answer, bend)),
+  );
+  const holes = answer.blank.reliefHoles ?? [];
+  return holes.length === 0 ? bends : stack([bends, holeTable(job, holes, widthMm)], 2);
+}
+
+/** Where to drill, and how wide: from the edge that all is measured from, and from the blank's start. */
+function holeTable(job: Job, holes: readonly ReliefHoleAnswer[], widthMm: Mm): Block {
+  const headings = [
+    "Relief hole",
+    "Bend",
+    `From the edge, ${job.units}`,
+    `From the start, ${job.units}`,
+    `Wide, ${job.units}`,
+  ];
+  const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (i < 2 ? 1 : 2)) / 8 }));
+  const place = (lengthMm: Mm) => figures(lengthMm, job.units);
+  return pageTable(
+    columns,
+    holes.map(({ bend, x, y, diameter }, i) => [`${i + 1}`, `${bend}`, place(x), place(y), place(diameter)]),
   );
 }
 

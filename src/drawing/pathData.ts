@@ -3,6 +3,7 @@
  * Arcs stay arcs: SVG 2 chapter 9.3.8, elliptical arc command, with equal radii.
  * Coordinates are written to 1e-4 mm; that rounding is the only departure from the model.
  */
+import { samePoint } from "../plane/chained.ts";
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 
@@ -41,9 +42,13 @@ function edgeTo(edge: Edge): string {
   return arcTo(edge.center, edge.radius, edge.startRad, edge.sweepRad);
 }
 
-/** A closed outline as path data. */
-export function outlinePath(outline: Outline): string {
-  const first = outline.edges[0];
-  if (first === undefined) return "";
-  return `M${svgPoint(first.from)}${outline.edges.map(edgeTo).join("")}Z`;
+/** A closed outline as path data; an edge that starts elsewhere begins another loop. */
+export function outlinePath({ edges }: Outline): string {
+  if (edges.length === 0) return "";
+  const run = edges.map((edge, i) => {
+    const before = edges[i - 1];
+    const begins = before === undefined || !samePoint(before.to, edge.from);
+    return `${begins ? `${i > 0 ? "Z" : ""}M${svgPoint(edge.from)}` : ""}${edgeTo(edge)}`;
+  });
+  return `${run.join("")}Z`;
 }

@@ -16,6 +16,7 @@ import {
   setLineWidth,
   stroke,
 } from "pdf-lib";
+import { samePoint } from "../plane/chained.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { type Mm, type Rad, toRad } from "../units/quantity.ts";
@@ -33,12 +34,17 @@ export function points(lengthMm: Mm): number {
 /** Where a point of the drawing lies on the page, in millimetres. */
 export type Onto = (point: Point) => Point;
 
-/** A closed path round an outline; a whole circle is a path too. */
-export function outlinePath(outline: Outline, onto: Onto): PDFOperator[] {
-  const first = outline.edges[0];
-  if (first === undefined) return [];
-  const path = [moveToPoint(onto(first.from))];
-  for (const edge of outline.edges) {
+/** A closed path round an outline, a whole circle too; an edge that starts elsewhere begins another loop. */
+export function outlinePath({ edges }: Outline, onto: Onto): PDFOperator[] {
+  if (edges.length === 0) return [];
+  const path: PDFOperator[] = [];
+  let last: Point | undefined;
+  for (const edge of edges) {
+    if (last === undefined || !samePoint(last, edge.from)) {
+      if (last !== undefined) path.push(closePath());
+      path.push(moveToPoint(onto(edge.from)));
+    }
+    last = edge.to;
     if (edge.kind === "line") path.push(lineToPoint(onto(edge.to)));
     else path.push(...arcPieces(edge.center, edge.radius, edge.startRad, edge.sweepRad, onto));
   }

@@ -6,6 +6,7 @@ import { noseShims } from "../brake/noseShims.ts";
 import type { Answer, StepAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import type { Mm } from "../units/quantity.ts";
+import { grainWords } from "./grainArrow.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -28,7 +29,18 @@ export function setUpSentences(job: Job, answer: Answer): readonly string[] {
   const stop = alike(answer.order, (step) => step.overbend, SAME_DEG)
     ? `Leaf stop at ${angleWords(first.overbend)}.`
     : "Leaf stop anew for each bend, as its row says.";
-  return [...shimSentences(job), nose, stop];
+  return [...shimSentences(job), nose, stop, ...layoutSentences(job, answer)];
+}
+
+/** How the sheet lies and what is drilled before it is cut, where the job says so. */
+function layoutSentences({ grainDeg }: Job, { blank }: Answer): readonly string[] {
+  const holes = blank.reliefHoles ?? [];
+  return [
+    ...(grainDeg === undefined ? [] : [grainWords(grainDeg)]),
+    ...(holes.length === 0
+      ? []
+      : ["Drill the relief holes first, then cut out, smooth the edges, and bend."]),
+  ];
 }
 
 /** What the setback comes to beside the sheet's thickness, where that is the rule of the shop. */

@@ -2,6 +2,7 @@
  * The shop sheet: the paper that lies beside the brake. Answer, blank with its figures, set-up, then a row a bend with
  * pictures, what to do and what to measure, and room to tick and write. One or two pages up to eight bends.
  */
+import { cutBlank } from "../blank/cutBlank.ts";
 import { blankWeightKg } from "../blank/weight.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
@@ -67,10 +68,11 @@ function stockSentence(job: Job, answer: Answer): string {
 }
 
 /** The blank's weight in words; nothing where its length or the metal's density isn't known. */
-function weight({ part, units }: Job, answer: Answer): readonly string[] {
+function weight({ part, units, cutOuts = [] }: Job, answer: Answer): readonly string[] {
   const { lengthMm, thicknessMm, metal } = part;
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return [];
-  const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm };
+  const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
+  const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm, takenMm2 };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
 }
 

@@ -25,13 +25,20 @@ export function doubtSentences(doubt: DoubtAnswer, units: "mm" | "in"): readonly
     ];
   }
   if (doubt.worst !== null) {
-    const mix = mixWords(doubt.worst.offMm, units);
-    const sentence = `Tight by its readings: with ${mix}, bend ${doubt.worst.bend + 1} does not fold.`;
+    const sentence = `Tight by its readings: ${worstMixWords(doubt.worst, units)}.`;
     return [sentence, again ?? "No single reading decides; measure all of these again."];
   }
   return doubt.proved
     ? ["Tight as read, but it folds whatever the readings are within their doubts."]
     : ["The readings leave it open: take it as tight, or measure closer."];
+}
+
+/**
+ * The mix that stops soonest, and where.
+ * @example worstMixWords({ offMm: [0, -0.25], bend: 0 }, "mm") // "with flat 2 0.25 mm shorter than read, bend 1 does not fold"
+ */
+export function worstMixWords(worst: NonNullable<DoubtAnswer["worst"]>, units: "mm" | "in"): string {
+  return `with ${mixWords(worst.offMm, units)}, bend ${worst.bend + 1} does not fold`;
 }
 
 function mixWords(offMm: readonly Mm[], units: "mm" | "in"): string {

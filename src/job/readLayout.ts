@@ -25,8 +25,8 @@ type CutOutFile = NonNullable<PartFile["cutOuts"]>[number];
 /** The word for the blank's other end, whose place only the blank knows to the last decimal. */
 const TO_THE_END = "end";
 
-/** A figure typed in as it is printed lies this near to the edge that it was read from, and means the edge. */
-const AT_THE_EDGE_MM: Mm = 0.05;
+/** A figure typed in as it is printed lies this near to the edge or bend tangent line that it means. */
+const AS_PRINTED_MM: Mm = 0.05;
 
 /** The layout as the file gives it, with the problems noted; `part` is what the brake forms of the same file. */
 export function readLayout(reading: Reading, file: PartFile, part: Part): SheetLayout {
@@ -76,10 +76,13 @@ function readCutOuts(reading: Reading, written: readonly CutOutFile[], part: Par
     return [];
   }
   const before = reading.problems.length;
-  const widthMm = layOut(part).developedWidthMm;
+  const { developedWidthMm: widthMm, bends } = layOut(part);
+  const lines = [0, widthMm, ...bends.flatMap(({ tangentsMm }) => tangentsMm)];
+  const across = { sizeMm: widthMm, size: "blank's width", lines };
+  const along = { sizeMm: lengthMm, size: "part's length", lines: [0, lengthMm] };
   const cutOuts = written.map((one, i) => ({
-    acrossMm: readSpan(reading, `part.cutOuts[${i}].across`, one.across, widthMm, "blank's width"),
-    alongMm: readSpan(reading, `part.cutOuts[${i}].along`, one.along, lengthMm, "part's length"),
+    acrossMm: readSpan(reading, `part.cutOuts[${i}].across`, one.across, across),
+    alongMm: readSpan(reading, `part.cutOuts[${i}].along`, one.along, along),
   }));
   if (reading.problems.length === before) noteOverlaps(reading, cutOuts);
   if (reading.problems.length === before && !new SheetCells({ widthMm, lengthMm }, cutOuts).inOnePiece()) {
@@ -89,17 +92,23 @@ function readCutOuts(reading: Reading, written: readonly CutOutFile[], part: Par
   return cutOuts;
 }
 
+/** One way across the blank: its size, what to call it, and the lines that a place may be meant to lie on. */
+interface Way {
+  readonly sizeMm: Mm;
+  readonly size: string;
+  readonly lines: readonly Mm[];
+}
+
 function readSpan(
   reading: Reading,
   path: string,
   written: readonly (string | number)[],
-  sizeMm: Mm,
-  size: string,
+  { sizeMm, size, lines }: Way,
 ): Span {
   const before = reading.problems.length;
   const [from = 0, to = 0] = written;
-  const fromMm = atEdge(lengthAt(reading, `${path}[0]`, from, "atLeast0"), sizeMm);
-  const toMm = to === TO_THE_END ? sizeMm : atEdge(lengthAt(reading, `${path}[1]`, to, "above0"), sizeMm);
+  const fromMm = meant(lengthAt(reading, `${path}[0]`, from, "atLeast0"), lines);
+  const toMm = to === TO_THE_END ? sizeMm : meant(lengthAt(reading, `${path}[1]`, to, "above0"), lines);
   if (reading.problems.length > before) return [Number.NaN, Number.NaN];
   const limit = sayLimit(reading.units, "most")(sizeMm);
   if (toMm > sizeMm) {
@@ -110,9 +119,9 @@ function readSpan(
   return [refuse(reading, `${path}[0]`, from, allowed), toMm];
 }
 
-function atEdge(placeMm: Mm, sizeMm: Mm): Mm {
-  if (Math.abs(placeMm) < AT_THE_EDGE_MM) return 0;
-  return Math.abs(placeMm - sizeMm) < AT_THE_EDGE_MM ? sizeMm : placeMm;
+/** The line that a place is typed in for, or the place itself. */
+function meant(placeMm: Mm, lines: readonly Mm[]): Mm {
+  return lines.find((line) => Math.abs(placeMm - line) < AS_PRINTED_MM) ?? placeMm;
 }
 
 /** Each cut-out is held against those before it; the later one is told. */

@@ -66,6 +66,9 @@ describe("readJob of grain, doubts and cut-outs", () => {
     const { cutOuts } = jobWith({ cutOuts: [cutOut([40, 52.05], [0.01, 20])] });
     expect(cutOuts?.[0]?.acrossMm[1]).toBeCloseTo(WIDTH_MM, 9);
     expect(cutOuts?.[0]?.alongMm[0]).toBe(0);
+    // Bend 1 ends at 18.2 + π/2·1.352 = 20.3237.
+    const atBend = jobWith({ cutOuts: [cutOut([0, 20.32], [0, 20])] }).cutOuts;
+    expect(atBend?.[0]?.acrossMm[1]).toBeCloseTo(18.2 + (Math.PI / 2) * 1.352, 9);
   });
 
   it("lets cut-outs touch", () => {

@@ -1,0 +1,40 @@
+/**
+ * The two-headed arrow along the grain of the sheet, on a blank whose bend lines run up and down the page.
+ * Angles from the bend lines, 0 along and 90 across, turned from up toward the far end of the blank.
+ */
+import { grainAt } from "../blank/grain.ts";
+import type { Point } from "../plane/point.ts";
+import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import type { Mark } from "./model.ts";
+import { angleWords } from "./stepWords.ts";
+
+const BARB_MM: Mm = 2;
+const BARB_WIDE_MM: Mm = 0.8;
+
+/** The arrow's strokes, `halfMm` each way from its middle. */
+export function grainArrow(middle: Point, grainDeg: Deg, halfMm: Mm): readonly Mark[] {
+  const turn = toRad(grainDeg);
+  const along = { x: Math.sin(turn), y: Math.cos(turn) };
+  const at = (run: Mm, aside: Mm): Point => ({
+    x: middle.x + along.x * run - along.y * aside,
+    y: middle.y + along.y * run + along.x * aside,
+  });
+  const line = (from: Point, to: Point): Mark => ({ kind: "line", layer: "grain", from, to });
+  const heads = [-1, 1].flatMap((side) =>
+    [-1, 1].map((way) => line(at(side * halfMm, 0), at(side * (halfMm - BARB_MM), way * BARB_WIDE_MM))),
+  );
+  return [line(at(-halfMm, 0), at(halfMm, 0)), ...heads];
+}
+
+/**
+ * Which way the grain lies, for tables and sheets.
+ * @example grainWords(90) // "Grain across the bend lines, as it should be."
+ */
+export function grainWords(grainDeg: Deg | undefined): string {
+  if (grainDeg === undefined) return "Lay the blank so that its bends cross the grain of the sheet.";
+  const square = grainDeg % 90 === 0;
+  const lie = square ? "" : `, ${angleWords(grainDeg > 90 ? 180 - grainDeg : grainDeg)} from them`;
+  return grainAt(grainDeg) === "across"
+    ? `Grain across the bend lines${lie}, as it should be.`
+    : `Grain along the bend lines${lie}: the outside of a bend may crack.`;
+}
