@@ -1,4 +1,5 @@
-// node test/mutants/record.mjs: writes test/mutants/truths.json anew from the reference; takes some minutes.
+// node test/mutants/record.mjs [CASES.json]: asks the reference about every case in test/mutants/truths.json anew, or adds
+// those of CASES.json, written alike with or without the answers; takes some minutes.
 import { build } from "esbuild";
 
 await build({

@@ -1,60 +1,83 @@
 /**
- * Writes down what the reference says of some hundred bends and searches, so that the engine can be held against it in
- * moments: test/mutants/truths.json. Run by `node test/mutants/record.mjs`; no answer of the engine goes into the file.
+ * Writes down what the reference says of bends, second strokes and searches, so that the engine can be held against it in
+ * moments: test/mutants/truths.json. No answer of the engine goes into the file. Its cases are random jobs (roughJob,
+ * hardJob, randomJob), picked because a changed engine gets something of them wrong.
  */
-import { writeFileSync } from "node:fs";
-import fc from "fast-check";
-import { readJob } from "../../src/job/readJob.ts";
-import { picks, roughJobs, stateOf } from "../contact/roughJob.ts";
+import { readFileSync, writeFileSync } from "node:fs";
+import { type Pick, stateOf } from "../contact/roughJob.ts";
 import { checkBend } from "../reference/bendCheck.ts";
 import { LeafAlone } from "../reference/contact.ts";
 import { enumerate } from "../reference/enumerate.ts";
-import { randomJobs } from "../reference/randomJob.ts";
-import { hardJobs } from "../torture/hardJob.ts";
-import { flatOutlastsZone } from "../torture/sampledTruth.ts";
-import type { Truths } from "./truths.ts";
+import { stageOf } from "../reference/pairs.ts";
+import type { RandomJob } from "../reference/randomJob.ts";
+import { checkSecondStroke } from "../reference/twoStrokes.ts";
+import type { BendTruth, SearchTruth, StrokeTruth, Truths } from "./truths.ts";
 
-const BENDS = 150;
-const SEARCHES = 40;
+const FILE = "test/mutants/truths.json";
+const INSET_MM = 0.01;
+const CHORD_MM = 0.0002;
 
-const jobs = fc.oneof(
-  { weight: 2, arbitrary: hardJobs(3) },
-  { weight: 3, arbitrary: roughJobs(4) },
-  { weight: 3, arbitrary: randomJobs(4) },
-);
-const reads = (file: object) => readJob(JSON.stringify(file)).ok;
+/** A file of cases: states name what is picked, answers in it count for nothing. */
+interface Cases {
+  readonly bends?: readonly {
+    readonly file: RandomJob;
+    readonly states: readonly { readonly pick: Pick }[];
+  }[];
+  readonly strokes?: readonly {
+    readonly file: RandomJob;
+    readonly states: readonly { readonly pick: Pick; readonly leftDeg: number }[];
+  }[];
+  readonly searches?: readonly { readonly file: RandomJob }[];
+}
 
-const bends = fc
-  .sample(fc.noBias(fc.tuple(jobs, picks(4))), { seed: 41, numRuns: 2 * BENDS })
-  // Profiles traced with a thousand corners would fill the file.
-  .filter(([file]) => reads(file) && JSON.stringify(file).length < 4000)
-  .slice(0, BENDS)
-  .map(([file, states]): Truths["bends"][number] => {
-    const alone = new LeafAlone();
-    const truths = states.flatMap((pick) => {
-      const { state } = stateOf(file.part.bends.length, pick);
-      if (!flatOutlastsZone(file, state)) return [];
-      const { contact, clearanceMm, load, unload, verdict, noseSetbackMm } = checkBend(file, state, alone);
-      // Where the leaf parts from the bed's corner with a hair across, the engine is told to let it pass (gaps.ts).
-      if (contact && contact.angleDeg > 0 && contact.angleDeg < 0.5) return [];
-      const met = contact && { angleDeg: contact.angleDeg, members: contact.members };
-      return [{ pick, contact: met, clearanceMm, load, unload, verdict, noseSetbackMm }];
-    });
-    return { file, states: truths };
+function bendTruths(file: RandomJob, picked: readonly { readonly pick: Pick }[]): BendTruth[] {
+  const alone = new LeafAlone();
+  return picked.flatMap(({ pick }) => {
+    const { state } = stateOf(file.part.bends.length, pick);
+    const { contact, clearanceMm, load, unload, verdict, noseSetbackMm } = checkBend(file, state, alone);
+    // Where the leaf parts from the bed's corner with a hair across, the engine is told to let it pass (gaps.ts).
+    if (contact && contact.angleDeg > 0 && contact.angleDeg < 0.5) return [];
+    const met = contact && { angleDeg: contact.angleDeg, members: contact.members };
+    return [{ pick, contact: met, clearanceMm, load, unload, verdict, noseSetbackMm }];
   });
+}
 
-const searches = fc
-  .sample(fc.noBias(randomJobs(3)), { seed: 42, numRuns: 2 * SEARCHES })
-  .filter(reads)
-  .slice(0, SEARCHES)
-  .map((file) => {
-    const { viableOrders, rank, furthest } = enumerate(file);
-    return { file, viableOrders, rank, furthest };
+function strokeTruths(
+  file: RandomJob,
+  picked: readonly { readonly pick: Pick; readonly leftDeg: number }[],
+): StrokeTruth[] {
+  return picked.flatMap(({ pick, leftDeg }) => {
+    const { state } = stateOf(file.part.bends.length, pick);
+    // The leaf against the brake alone is nothing of the stroke's.
+    const stage = stageOf(file, state, INSET_MM, CHORD_MM);
+    const leafFree = (["bed", "clamp"] as const).every((body) => new LeafAlone().meets(stage, body) === null);
+    const { contact, clearanceMm, load, liesInItself } = checkSecondStroke(file, state, leftDeg);
+    return leafFree && !liesInItself ? [{ pick, leftDeg, contact, clearanceMm, load }] : [];
   });
+}
 
-const truths: Truths = { bends: bends.filter(({ states }) => states.length > 0), searches };
+function searchTruth(file: RandomJob): SearchTruth {
+  const { viableOrders, rank, furthest } = enumerate(file);
+  return { file, viableOrders, rank, furthest };
+}
+
+const added = process.argv[2];
+const cases = JSON.parse(readFileSync(added ?? FILE, "utf8")) as Cases;
+const fresh: Truths = {
+  bends: (cases.bends ?? []).map(({ file, states }) => ({ file, states: bendTruths(file, states) })),
+  strokes: (cases.strokes ?? []).map(({ file, states }) => ({ file, states: strokeTruths(file, states) })),
+  searches: (cases.searches ?? []).map(({ file }) => searchTruth(file)),
+};
+const kept = added === undefined ? undefined : (JSON.parse(readFileSync(FILE, "utf8")) as Partial<Truths>);
 const lines = (list: readonly object[]) => list.map((item) => JSON.stringify(item)).join(",\n");
+const some = <Job extends { readonly states: readonly object[] }>(jobs: readonly Job[]) =>
+  jobs.filter(({ states }) => states.length > 0);
+const [bends, strokes, searches] = [
+  [...(kept?.bends ?? []), ...some(fresh.bends)],
+  [...(kept?.strokes ?? []), ...some(fresh.strokes)],
+  [...(kept?.searches ?? []), ...fresh.searches],
+];
 writeFileSync(
-  "test/mutants/truths.json",
-  `{"bends":[\n${lines(truths.bends)}\n],"searches":[\n${lines(truths.searches)}\n]}\n`,
+  FILE,
+  `{"bends":[\n${lines(bends)}\n],"strokes":[\n${lines(strokes)}\n],"searches":[\n${lines(searches)}\n]}\n`,
 );

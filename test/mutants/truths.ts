@@ -1,6 +1,7 @@
 /**
- * What the reference said of bends and searches (truths.json, written by record.ts).
- * Contact to about 0.01° on levers over a millimetre, clearance to 0.002 mm: the reference's own bounds.
+ * What the reference said of bends, second strokes and searches (truths.json, written by record.ts).
+ * Contact to about 0.01° on levers over a millimetre, clearance to 0.002 mm, after a second stroke to 0.01 mm: the reference's
+ * own bounds.
  */
 import { readFileSync } from "node:fs";
 import type { Pick } from "../contact/roughJob.ts";
@@ -9,10 +10,11 @@ import type { Member } from "../reference/pairs.ts";
 import type { RandomJob } from "../reference/randomJob.ts";
 
 type Verdict = "clear" | "tight" | "hits";
+type Met = { readonly angleDeg: number; readonly members: readonly Member[] } | null;
 
 export interface BendTruth {
   readonly pick: Pick;
-  readonly contact: { readonly angleDeg: number; readonly members: readonly Member[] } | null;
+  readonly contact: Met;
   readonly clearanceMm: number | null;
   readonly load: Handling;
   readonly unload: Handling;
@@ -20,18 +22,30 @@ export interface BendTruth {
   readonly noseSetbackMm: number;
 }
 
+export interface StrokeTruth {
+  readonly pick: Pick;
+  /** Where the first stroke left the bend. */
+  readonly leftDeg: number;
+  readonly contact: Met;
+  readonly clearanceMm: number | null;
+  readonly load: Handling;
+}
+
+export interface SearchTruth {
+  readonly file: RandomJob;
+  readonly viableOrders: number;
+  readonly rank: {
+    readonly verdict: Verdict;
+    readonly changes: number;
+    readonly clearance: number | null;
+  } | null;
+  readonly furthest: number;
+}
+
 export interface Truths {
   readonly bends: readonly { readonly file: RandomJob; readonly states: readonly BendTruth[] }[];
-  readonly searches: readonly {
-    readonly file: RandomJob;
-    readonly viableOrders: number;
-    readonly rank: {
-      readonly verdict: Verdict;
-      readonly changes: number;
-      readonly clearance: number | null;
-    } | null;
-    readonly furthest: number;
-  }[];
+  readonly strokes: readonly { readonly file: RandomJob; readonly states: readonly StrokeTruth[] }[];
+  readonly searches: readonly SearchTruth[];
 }
 
 export const TRUTHS = JSON.parse(readFileSync(new URL("truths.json", import.meta.url), "utf8")) as Truths;

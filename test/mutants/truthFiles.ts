@@ -1,0 +1,15 @@
+/**
+ * The tests whose truths are asked of every mutant: those that look at motion, contact and sequence, or at whole answers.
+ */
+export const TRUTH_FILES: readonly string[] = [
+  "test/mutants/crossing.test.ts",
+  "test/mutants/bends.test.ts",
+  "test/mutants/strokes.test.ts",
+  "test/mutants/searches.test.ts",
+  "test/motion/swing.test.ts",
+  "test/motion/scene.test.ts",
+  "test/contact/bodies.test.ts",
+  "test/contact/crossing.test.ts",
+  "test/contact/handling.test.ts",
+  "test/cases/cases.test.ts",
+];
