@@ -11,7 +11,6 @@ import { firstJob } from "./store/firstJob.ts";
 import { fileText, type JobFile } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
 import { usualUnits } from "./store/locale.ts";
-import { doubtsMm } from "./store/sample.ts";
 import { Store } from "./store/store.ts";
 import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
@@ -40,7 +39,6 @@ const store = new Store(drawer, () => firstJob(usualUnits(navigator.language)));
 const look = new Look(drawer);
 const answering = new Asker();
 const wayfinder = new Asker();
-const doubter = new Asker();
 const asker = new Asker();
 const host = document.getElementById("worksheet")!;
 
@@ -50,7 +48,6 @@ let standing: Standing = {
   job: null,
   answer: null,
   ways: null,
-  doubted: null,
   failed: null,
   working: false,
   progress: null,
@@ -99,13 +96,10 @@ function answer(): void {
         job: reply.job,
         answer: reply.answer,
         ways: null,
-        doubted: null,
         failed: null,
         working: asked !== file,
         progress: null,
       };
-      doubtedSample = null;
-      judgeSample();
       if (fresh) look.set({ step: worstStep(reply.answer) });
       fresh = false;
       findWays(file, reply.answer.verdict);
@@ -142,35 +136,8 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
   }, WAYS_AFTER_MS);
 }
 
-const NOT_JUDGED = {
-  verdict: "tight" as const,
-  sentences: [
-    "What the doubts mean was not worked out, so count it as tight. Change a figure to have it tried again.",
-  ],
-};
-
-/** What the doubtful readings of a copied sample do to the standing answer, in a worker of its own. */
-let doubtedSample: unknown = null;
-function judgeSample(): void {
-  const { file, sample } = store.snapshot();
-  if (standing.file !== file || standing.problems.length > 0 || standing.failed) return;
-  if (doubtedSample === sample) return;
-  doubtedSample = sample;
-  const doubts = sample && doubtsMm(sample, file);
-  standing = { ...standing, doubted: null };
-  if (!doubts) return;
-  doubter.ask({ kind: "doubt", text: fileText(file), doubtsMm: doubts }, (reply) => {
-    const now = store.snapshot();
-    if (now.file !== file || now.sample !== sample) return;
-    if (reply.kind === "doubt") standing = { ...standing, doubted: reply.doubted };
-    if (reply.kind === "failed") standing = { ...standing, doubted: NOT_JUDGED };
-    paintSoon();
-  });
-}
-
 store.subscribe(() => {
   answer();
-  judgeSample();
   paintSoon();
 });
 look.subscribe(paintSoon);

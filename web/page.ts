@@ -10,7 +10,7 @@ import type { Look } from "./look.ts";
 import type { JobFile } from "./store/jobFile.ts";
 import type { Snapshot, Store } from "./store/store.ts";
 import type { Asker } from "./worker/asker.ts";
-import type { Doubted, Problem, Way } from "./worker/messages.ts";
+import type { Problem, Way } from "./worker/messages.ts";
 
 /** The answer that stands at the top, and what it belongs to. */
 export interface Standing {
@@ -21,8 +21,6 @@ export interface Standing {
   readonly answer: Answer | null;
   /** Ways out of this answer once they are found; null until then, or where none is wanted. */
   readonly ways: readonly Way[] | null;
-  /** What the doubtful readings of a copied sample do to this answer; null until known, or where it is no copy. */
-  readonly doubted: Doubted | null;
   /** A sentence when the answer could not be worked out at all. */
   readonly failed: string | null;
   /** True while a newer file is being worked on. */

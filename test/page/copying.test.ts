@@ -4,6 +4,16 @@
  */
 import { describe, expect, it } from "vitest";
 import { readJob } from "../../src/job/readJob.ts";
+import {
+  addBend,
+  flatsAfterRemoval,
+  flatsEndForEnd,
+  mirror,
+  removeBend,
+  SHAPES,
+  withShape,
+} from "../../web/store/chainEdits.ts";
+import { withDoubt, withDoubts } from "../../web/store/doubts.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { fileText, type JobFile, setAt } from "../../web/store/jobFile.ts";
 import { type Drawer, readShelf } from "../../web/store/keep.ts";
@@ -11,11 +21,13 @@ import { Keeper } from "../../web/store/keeper.ts";
 import { adoptMetals, withMetal } from "../../web/store/metals.ts";
 import {
   adoptSample,
-  doubtsMm,
-  mirroredSample,
+  doubtShown,
+  movedSample,
   NOTHING_READ,
   readingOf,
+  type Sample,
   sampleInUnit,
+  sampleOf,
   sideOf,
   withFlat,
   withReading,
@@ -28,6 +40,12 @@ const partOf = (file: JobFile) => {
   return read.job.part;
 };
 const trough = firstJob("mm");
+/** Doubts as the engine reads them out of the file. */
+const doubtsMm = (file: JobFile) => {
+  const read = readJob(fileText(file));
+  return read.ok ? read.job.doubtsMm : null;
+};
+const UNKNOWN = { widthMm: null, lengthMm: null };
 
 function drawer(): Drawer {
   const kept = new Map<string, string>();
@@ -77,32 +95,76 @@ describe("a sample", () => {
     expect(readingOf(next.sample, next.file, 1, null)).toBe("about 3");
   });
 
-  it("is as sure as callipers are unless it says otherwise: 0.25 mm, 1/64 in", () => {
-    expect(doubtsMm(NOTHING_READ, trough)).toEqual([0.25, 0.25, 0.25]);
-    expect(doubtsMm(NOTHING_READ, firstJob("in"))?.[0]).toBeCloseTo(25.4 / 64, 9);
-    expect(doubtsMm(withFlat(NOTHING_READ, 1, { doubt: "not much" }), trough)).toBeNull();
-    expect(doubtsMm(withFlat(NOTHING_READ, 1, { doubt: "-1" }), trough)).toBeNull();
+  it("is as sure as callipers are unless it says otherwise: 0.25 mm, 1/64 in; the job file says so", () => {
+    expect(doubtsMm(withDoubts(trough, true))).toEqual([0.25, 0.25, 0.25]);
+    expect(doubtsMm(withDoubts(firstJob("in"), true))?.[0]).toBeCloseTo(25.4 / 64, 9);
+    expect(doubtsMm(withDoubt(trough, 1, "0.4"))).toEqual([0.25, 0.4, 0.25]);
+    expect(doubtsMm(withDoubt(withDoubt(trough, 1, "0.4"), 1, " "))).toEqual([0.25, 0.25, 0.25]);
+    expect(withDoubts(trough, false)).toEqual(trough);
+    expect(readJob(fileText(withDoubt(trough, 1, "not much")))).toMatchObject({
+      ok: false,
+      problems: [{ path: "part.doubts[1]" }],
+    });
+  });
+
+  it("shows a doubt that was typed or came with the file, and an empty box for the usual one", () => {
+    const file = withDoubt(trough, 1, 0.4);
+    expect([0, 1, 2].map((flat) => doubtShown(NOTHING_READ, file, flat))).toEqual(["", 0.4, ""]);
+    const typed = withFlat(NOTHING_READ, 0, { doubt: 0.25 });
+    expect(doubtShown(typed, withDoubt(file, 0, 0.25), 0)).toBe(0.25);
+    expect(sampleOf({ file })).toEqual(NOTHING_READ);
+    expect(sampleOf({ file: trough })).toBeNull();
   });
 
   it("keeps its lengths when the unit is switched", () => {
     const sample = withFlat(NOTHING_READ, 1, { doubt: 0.4, reading: 8.4, side: "inside" });
     const inches = sampleInUnit(sample, "mm", "in");
-    expect(doubtsMm(inches, inUnit(trough, "in"))?.[1]).toBeCloseTo(0.4, 9);
+    expect(doubtsMm(inUnit(withDoubt(trough, 1, 0.4), "in"))?.[1]).toBeCloseTo(0.4, 9);
     expect(adoptSample(sampleInUnit(inches, "in", "mm"))?.flats[1]).toMatchObject({ side: "inside" });
   });
 
   it("is turned end for end with its part", () => {
     const sample = withFlat(NOTHING_READ, 0, { doubt: 1 });
-    const turned = mirroredSample({ ...sample, overall: { ...sample.overall, flat: 2 } }, 3);
-    expect(doubtsMm(turned, trough)).toEqual([0.25, 0.25, 1]);
+    const from = flatsEndForEnd(3);
+    const turned = movedSample({ ...sample, overall: { ...sample.overall, flat: 2 } }, from);
+    expect(turned.flats.map(({ doubt }) => doubt)).toEqual([undefined, undefined, 1]);
     expect(turned.overall.flat).toBe(0);
-    expect(doubtsMm(mirroredSample(turned, 3), trough)).toEqual([1, 0.25, 0.25]);
+    expect(doubtsMm(mirror(withDoubt(trough, 0, 1), UNKNOWN))).toEqual([0.25, 0.25, 1]);
+  });
+
+  it("keeps to its flats when a bend in the middle is taken away or one is added", () => {
+    const hat = withShape(trough, SHAPES.find(({ name }) => name === "Hat")!);
+    const file = [0, 1, 2, 3, 4].reduce((so, flat) => withDoubt(so, flat, 1 + flat / 10), hat);
+    const read = [10, 11, 12, 13, 14].reduce<Sample>(
+      (so, reading, flat) => withFlat(so, flat, { reading, side: "inside", doubt: 1 + flat / 10 }),
+      { ...NOTHING_READ, overall: { reading: 40, flat: 4, square: true } },
+    );
+    // Bend 2 goes, and with it flat 3.
+    const left = removeBend(file, 1);
+    const sample = movedSample(read, flatsAfterRemoval(5, 1));
+    expect(left.part.flats).toEqual([15, 22, 22, 15]);
+    expect(left.part.doubts).toEqual([1, 1.1, 1.3, 1.4]);
+    expect(sample.flats.map(({ reading }) => reading)).toEqual([10, 11, 13, 14]);
+    expect(sample.overall).toEqual({ reading: 40, flat: 3, square: true });
+    // A size measured along the flat that went says nothing any more.
+    expect(movedSample(read, flatsAfterRemoval(5, 3)).overall.reading).toBe("");
+    expect(addBend(left).part.doubts).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
+    expect(doubtsMm(addBend(left))).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
+  });
+
+  it("kept from before doubts stood in the job file brings them into it", () => {
+    const place = drawer();
+    const sample = withFlat(NOTHING_READ, 1, { doubt: "1/2" });
+    const entry = { version: 1, place: 0, file: firstJob("in"), sample };
+    place.setItem("noseroom.job.a", JSON.stringify(entry));
+    expect(readShelf(place).shelf?.jobs[0]?.file.part.doubts).toEqual(["1/64", "1/2", "1/64"]);
   });
 
   it("is kept beside its job and read back; what is none is left out, whatever it is", () => {
     const place = drawer();
     const sample = withFlat(NOTHING_READ, 1, { doubt: "1/2", side: "inside" });
-    new Keeper(place).keep({ jobs: [{ id: "a", file: trough, sample }], openId: "a" });
+    const file = withDoubt(trough, 1, "1/2");
+    new Keeper(place).keep({ jobs: [{ id: "a", file, sample }], openId: "a" });
     expect(readShelf(place).shelf?.jobs[0]?.sample).toEqual(sample);
     for (const junk of [undefined, null, 3, "x", []]) {
       const read = adoptSample(junk);

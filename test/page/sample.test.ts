@@ -95,7 +95,9 @@ describe.each([
       /^Tight by its readings: .*flat 2 3\/64 in shorter.* than read, bend \d does not fold\. Measure flat 2 again: it alone decides\.$/,
     );
     expect(await verdict(page)).toBe("tight");
-    expect(await sentence(page)).toMatch(/^Folds\. .*Measure flat 2 again: it alone decides\.$/);
+    expect(await sentence(page)).toMatch(
+      /^Folds as read, but with .*bend \d does not fold\. .*Measure flat 2 again: it alone decides\.$/,
+    );
   });
 
   it("checks the sum against an overall size, along a flat or square to it", async () => {

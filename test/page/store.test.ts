@@ -29,6 +29,15 @@ const shelfOf = (...files: JobFile[]): Shelf => ({
   openId: "j0",
 });
 const read = (file: JobFile) => readJob(fileText(file));
+const UNKNOWN = { widthMm: null, lengthMm: null };
+const LAID_OUT: Pick<JobFile["part"], "grain" | "doubts" | "cutOuts"> = {
+  grain: 60,
+  doubts: ["1/64", "1/32", 0],
+  cutOuts: [
+    { across: [0, "1/2"], along: [0, 1] },
+    { across: [1, "end"], along: [4, 8] },
+  ],
+};
 
 describe("undo and redo", () => {
   const start = beginHistory(shelfOf(firstJob("in")));
@@ -56,7 +65,7 @@ describe("undo and redo", () => {
             type: () => typed(shelf, `${i}/64`),
             add: () => withJob(shelf, file, `n${i}`),
             remove: () => withoutJob(shelf, shelf.openId),
-            mirror: () => withFile(shelf, mirror(file)),
+            mirror: () => withFile(shelf, mirror(file, UNKNOWN)),
             shape: () => withFile(shelf, withShape(file, SHAPES[i % SHAPES.length]!)),
           };
           h = changed(h, next[what]!(), what, null, i * 10_000);
@@ -96,6 +105,26 @@ describe("adopting a file", () => {
       expect(adopted).toEqual({ ok: true, file: JSON.parse(text), leftOut: [] });
     },
   );
+
+  it("keeps grain, doubts, cut-outs and a bend in two strokes, and the reader takes them", () => {
+    const file: JobFile = {
+      ...firstJob("in"),
+      part: { ...firstJob("in").part, ...LAID_OUT },
+      order: [
+        { bend: 1, clamped: "start", to: 45 },
+        { bend: 2, clamped: "end" },
+        { bend: 1, clamped: "start" },
+      ],
+    };
+    expect(adopt(file)).toEqual({ ok: true, file, leftOut: [] });
+    expect(adopt({ ...file, part: { ...file.part, doubts: "1/32" } })).toMatchObject({ leftOut: [] });
+    expect(read(file)).toMatchObject({ ok: true });
+    expect(read(inUnit(file, "mm"))).toMatchObject({ ok: true });
+    const spoilt = { ...file.part, grain: [], doubts: [{}], cutOuts: [{ across: [1], along: [0, 1] }] };
+    const { grain: _g, doubts: _d, cutOuts: _c, ...plain } = file.part;
+    expect(adopt({ ...file, part: spoilt })).toMatchObject({ ok: true, file: { part: plain } });
+    expect(adopt({ ...file, part: spoilt })).toMatchObject({ leftOut: { length: 3 } });
+  });
 
   it("always gives a whole job or a sentence, whatever comes", () => {
     const key = fc.constantFrom("part", "brake", "order", "units", "margin", "x");
@@ -176,14 +205,27 @@ describe("the chain", () => {
         { bend: 1, clamped: "start" },
       ],
     } as JobFile;
-    expect(mirror(mirror(file))).toEqual(file);
-    expect(mirror(file).order).toEqual([
+    expect(mirror(mirror(file, UNKNOWN), UNKNOWN)).toEqual(file);
+    expect(mirror(file, UNKNOWN).order).toEqual([
       { bend: 1, clamped: "start" },
       { bend: 2, clamped: "end" },
     ]);
-    expect(turnOver(turnOver(file))).toEqual(file);
+    expect(turnOver(turnOver(file, UNKNOWN), UNKNOWN)).toEqual(file);
     const { order: _, ...plain } = file;
     expect(removeBend(addBend(file), 2)).toEqual(plain);
+  });
+
+  it("takes its cut-outs along when it is turned: the same metal is left", () => {
+    const file = { ...firstJob("in"), part: { ...firstJob("in").part, ...LAID_OUT } };
+    expect(read(file)).toMatchObject({ ok: true });
+    // A rectangle 2 by 12 in, cut at the corner of its beginnings and in the middle of its far edge.
+    const blank = { widthMm: 50.8, lengthMm: 12 * 25.4 };
+    const turned = mirror(file, blank).part.cutOuts!;
+    expect(turned[0]).toEqual({ across: ["1 1/2", "end"], along: [11, "end"] });
+    expect(turned[1]).toEqual({ across: [0, 1], along: [4, 8] });
+    expect(mirror(mirror(file, blank), blank)).toEqual(file);
+    expect(turnOver(file, blank).part.cutOuts![0]).toEqual({ across: [0, "1/2"], along: [11, "end"] });
+    expect(turnOver(turnOver(file, blank), blank)).toEqual(file);
   });
 
   it.each([

@@ -6,16 +6,14 @@ import { lengthWords } from "../../src/drawing/lengthWords.ts";
 import { tightestStep, verdictSentence } from "../../src/drawing/verdictWords.ts";
 import type { Verdict } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
+import { doubtsSaid } from "./doubtsSaid.ts";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
   const { standing } = usePage();
   const { problems, job, answer, failed, working, progress, restarted } = standing;
   const bad = problems.length > 0;
-  // Readings that could be wrong carry over: what folds only if they are right is tight.
-  const doubted = !bad && !failed && answer?.verdict !== "hits" ? standing.doubted : null;
-  const doubtful = doubted?.verdict === "tight" && answer?.verdict === "clear";
-  const verdict = bad || failed ? "unread" : doubtful ? "tight" : (answer?.verdict ?? "waiting");
+  const verdict = bad || failed ? "unread" : (answer?.verdict ?? "waiting");
   let sentence = "Working it out…";
   if (failed) sentence = failed;
   else if (bad)
@@ -28,6 +26,10 @@ export function AnswerPanel() {
       ? `${lengthWords(tightest.clearance, job.units)} to spare at bend ${tightest.bend}.`
       : null;
   const way = !bad && !failed && answer?.verdict === "hits" ? standing.ways?.[0]?.sentence : null;
+  // What folds only if the readings are right: the sentence says which mix stops it, this which to measure again.
+  const doubtful =
+    !bad && !failed && answer?.verdict === "tight" && answer.doubts?.worst ? answer.doubts : null;
+  const again = doubtful && job ? doubtsSaid(doubtful, job.units).slice(1).join(" ") : null;
   return (
     <section
       class={`answer ${verdict}`}
@@ -47,7 +49,7 @@ export function AnswerPanel() {
           {sentence}
           {way ? <span class="way"> {way}</span> : null}
           {spare ? <span class="way"> {spare}</span> : null}
-          {doubtful ? <span class="way"> {doubted?.sentences.join(" ")}</span> : null}
+          {again ? <span class="way"> {again}</span> : null}
         </span>
       </p>
       {bad ? (

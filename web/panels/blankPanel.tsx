@@ -1,15 +1,18 @@
 /**
- * The blank: developed width and the lines to scribe, all from one edge, in the user's unit.
+ * The blank: developed width and the lines to scribe, all from one edge, in the user's unit; its grain, cut-outs and
+ * relief holes.
  */
 
 import { allowanceSentences } from "../../src/drawing/allowanceWords.ts";
 import { lengthFigure, lengthWords } from "../../src/drawing/lengthWords.ts";
 import { sightLines } from "../../src/drawing/sightLine.ts";
-import type { Answer } from "../../src/job/answer.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { usePage } from "../page.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
+import { DyedStrip } from "./dyedStrip.tsx";
+import { ListTable } from "./listTable.tsx";
 import { PrintSheet } from "./printSheet.tsx";
+import { CutOutTable, GrainFields } from "./sheetFields.tsx";
 
 /** Inches as the nearest 64th beside the decimals, for a steel rule. */
 function ruleWords(mm: number, units: "mm" | "in"): string {
@@ -24,6 +27,7 @@ export function BlankPanel() {
   const { units } = job;
   const { blank } = answer;
   const sights = sightLines(job, answer);
+  const holes = blank.reliefHoles ?? [];
   const allowances = allowanceSentences(job);
   const save = async (as: "svg" | "dxf") => {
     const reply = await asker.askOnce({ kind: "blank", text: fileText(snapshot.file), as }, 10_000);
@@ -47,7 +51,12 @@ export function BlankPanel() {
           : `, ${formatLength(job.part.lengthMm, units)} ${units} along the bends`}
         .
       </p>
-      <DyedStrip blank={blank} sightsMm={sights.map((sight) => sight.atMm)} />
+      <DyedStrip
+        blank={blank}
+        sightsMm={sights.map((sight) => sight.atMm)}
+        cutOuts={job.cutOuts ?? []}
+        lengthMm={job.part.lengthMm}
+      />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone must be scrolled with the keys too */}
       <section class="scroll" tabIndex={0} aria-label="Lines to scribe">
         <table>
@@ -81,6 +90,21 @@ export function BlankPanel() {
           </tbody>
         </table>
       </section>
+      {holes.length === 0 ? null : (
+        <ListTable
+          caption={`Relief holes, ${units}`}
+          heads={["bend", "cut-out", "from the edge of flat 1", "from the blank’s start", "drill"]}
+          rows={holes.map((hole) => [
+            `${hole.bend}`,
+            `${hole.cutOut}`,
+            ruleWords(hole.x, units),
+            ruleWords(hole.y, units),
+            ruleWords(hole.diameter, units),
+          ])}
+        />
+      )}
+      <GrainFields />
+      <CutOutTable />
       {/* Open where the methods differ by more than callipers read: the last sentence then asks for a test strip. */}
       <details class="more" open={allowances.length > 2}>
         <summary>How the bends were allowed for</summary>
@@ -103,47 +127,5 @@ export function BlankPanel() {
         </button>
       </div>
     </section>
-  );
-}
-
-/** The blank as it lies on the bench: dyed blue, bend tangent lines scribed, sight lines broken. */
-function DyedStrip({
-  blank,
-  sightsMm,
-}: {
-  readonly blank: Answer["blank"];
-  readonly sightsMm: readonly number[];
-}) {
-  const [width, height] = [600, 64];
-  const x = (mm: number) => (mm / blank.developedWidth) * width;
-  const ends = [0, ...blank.bends.flatMap((bend) => bend.tangents), blank.developedWidth];
-  return (
-    <svg
-      class="dyed"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label="The blank with its bend tangent lines, and sight lines broken"
-    >
-      <rect width={width} height={height} />
-      {blank.bends.map((bend, i) => (
-        <g key={bend.bend}>
-          <line x1={x(bend.tangents[0])} x2={x(bend.tangents[0])} y1={0} y2={height} />
-          <line x1={x(bend.tangents[1])} x2={x(bend.tangents[1])} y1={0} y2={height} />
-          <line class="sight" x1={x(sightsMm[i]!)} x2={x(sightsMm[i]!)} y1={0} y2={height} />
-        </g>
-      ))}
-      {blank.bends.length < 12
-        ? Array.from({ length: blank.bends.length + 1 }, (_, i) => (
-            <text
-              key={i}
-              x={(x(ends[2 * i]!) + x(ends[2 * i + 1]!)) / 2}
-              y={height / 2 + 4}
-              text-anchor="middle"
-            >
-              {i + 1}
-            </text>
-          ))
-        : null}
-    </svg>
   );
 }

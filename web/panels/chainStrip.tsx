@@ -5,7 +5,8 @@
 import { Fragment } from "preact";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
-import { removeBend } from "../store/chainEdits.ts";
+import { flatsAfterRemoval, removeBend } from "../store/chainEdits.ts";
+import { movedSample } from "../store/sample.ts";
 import { Sign } from "./sign.tsx";
 
 export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) => void }) {
@@ -27,11 +28,12 @@ export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) 
 
 function BendItem({ index }: { readonly index: number }) {
   const { store, snapshot } = usePage();
-  const bend = snapshot.file.part.bends[index];
+  const { file, sample } = snapshot;
+  const bend = file.part.bends[index];
   if (bend === undefined) return null;
   const number = index + 1;
   const other = bend.turn === "up" ? "down" : "up";
-  const only = snapshot.file.part.bends.length < 2;
+  const only = file.part.bends.length < 2;
   return (
     <li class="bend">
       <Field label={`Bend ${number}`} unit="°" path={["part", "bends", index, "angle"]} kind="angle" />
@@ -49,7 +51,13 @@ function BendItem({ index }: { readonly index: number }) {
           class="quiet"
           disabled={only}
           aria-label={`Take bend ${number} away, with flat ${number + 1}`}
-          onClick={() => store.replace((file) => removeBend(file, index), `take bend ${number} away`)}
+          onClick={() =>
+            store.copy(
+              removeBend(file, index),
+              sample ? movedSample(sample, flatsAfterRemoval(file.part.flats.length, index)) : undefined,
+              `take bend ${number} away`,
+            )
+          }
         >
           <Sign name="cross" />
         </button>

@@ -38,6 +38,9 @@ export function MetalFigures({
   const radius = radiusWords(metal, thicknessMm, units);
   const rows: readonly (readonly [string, string | undefined])[] = [
     [`Yield ${strengthWords(metal.yieldMpa, units)}`, sources?.strength],
+    ...(metal.ultimateMpa === undefined
+      ? []
+      : [[`Ultimate ${strengthWords(metal.ultimateMpa, units)}`, sources?.strength] as const]),
     [`Elastic modulus ${strengthWords(metal.modulusMpa, units)}`, sources?.modulus],
     [`K-factor ${kFactor}`, kFactor === metal.kFactor ? sources?.kFactor : "as given in this job"],
     ...(radius ? [[radius, metal.radii?.source] as const] : []),

@@ -6,10 +6,10 @@ import { metalNames } from "../../src/metal/metals.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
-import { addBend, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
+import { addBend, flatsEndForEnd, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { sameMetal, withMetal } from "../store/metals.ts";
-import { mirroredSample } from "../store/sample.ts";
+import { movedSample, NOTHING_READ } from "../store/sample.ts";
 import { ChainStrip } from "./chainStrip.tsx";
 import { MetalFigures } from "./metalFigures.tsx";
 import { Sketch } from "./sketch.tsx";
@@ -44,12 +44,19 @@ export function PartPanel() {
     { value: OWN, words: OWN },
   ];
   const metal = standing.job?.part.metal;
+  const known = standing.file === file && standing.problems.length === 0 ? standing : null;
+  const blank = {
+    widthMm: known?.answer?.blank.developedWidth ?? null,
+    lengthMm: known?.job?.part.lengthMm ?? null,
+  };
+  const turnable = blank.widthMm !== null || (file.part.cutOuts ?? []).length === 0;
 
   const chooseMetal = (name: string) => {
     const figures = {
       name: "own metal",
       yield: metal?.yieldMpa ?? 250,
       modulus: metal?.modulusMpa ?? 200_000,
+      ...(metal?.ultimateMpa === undefined ? {} : { ultimate: metal.ultimateMpa }),
     };
     const mine = kept.find((one) => `${KEPT}${one.name}` === name);
     store.set(["part", "material"], mine ?? (name === OWN ? figures : name), "change the metal");
@@ -75,6 +82,14 @@ export function PartPanel() {
               unit="MPa"
               path={["part", "material", "modulus"]}
               kind="strength"
+            />
+            <Field
+              label="Ultimate strength"
+              unit="MPa"
+              path={["part", "material", "ultimate"]}
+              kind="strength"
+              optional="not given"
+              note="Where the sheet tears; a brake to make is reckoned with it"
             />
           </>
         ) : null}
@@ -131,7 +146,13 @@ export function PartPanel() {
               <button
                 key={shape.name}
                 type="button"
-                onClick={() => store.replace((f) => withShape(f, shape), `start from ${shape.name}`)}
+                onClick={() =>
+                  store.copy(
+                    withShape(file, shape),
+                    sample ? NOTHING_READ : undefined,
+                    `start from ${shape.name}`,
+                  )
+                }
               >
                 {shape.name}
               </button>
@@ -148,19 +169,25 @@ export function PartPanel() {
         </button>
         <button
           type="button"
+          disabled={!turnable}
           onClick={() =>
             store.copy(
-              mirror(file),
-              sample ? mirroredSample(sample, file.part.flats.length) : undefined,
+              mirror(file, blank),
+              sample ? movedSample(sample, flatsEndForEnd(file.part.flats.length)) : undefined,
               "mirror the part",
             )
           }
         >
           End for end
         </button>
-        <button type="button" onClick={() => store.replace(turnOver, "turn the part over")}>
+        <button
+          type="button"
+          disabled={!turnable}
+          onClick={() => store.replace((f) => turnOver(f, blank), "turn the part over")}
+        >
           Turn over
         </button>
+        {turnable ? null : <span class="note">Cut-outs turn with the part once its figures are right.</span>}
       </div>
     </section>
   );

@@ -6,20 +6,16 @@ import { useState } from "preact/hooks";
 import { usePage } from "../page.ts";
 import { printPages } from "../paper/printPages.ts";
 import { fileText } from "../store/jobFile.ts";
-import { doubtsMm } from "../store/sample.ts";
 
 const LIMIT_MS = 60_000;
 
 export function PrintSheet() {
   const { snapshot, standing, asker, store } = usePage();
   const [busy, setBusy] = useState(false);
-  const { file, sample } = snapshot;
+  const { file } = snapshot;
   const print = async () => {
     setBusy(true);
-    const reply = await asker.askOnce(
-      { kind: "sheet", text: fileText(file), doubtsMm: sample ? doubtsMm(sample, file) : null },
-      LIMIT_MS,
-    );
+    const reply = await asker.askOnce({ kind: "sheet", text: fileText(file) }, LIMIT_MS);
     if (reply?.kind === "sheet") await printPages(reply.pages);
     else store.say("The shop sheet was not finished: print it again.");
     setBusy(false);

@@ -4,14 +4,15 @@
  */
 import { lengthWords } from "../../src/drawing/lengthWords.ts";
 import type { Job } from "../../src/job/job.ts";
-import { checkSum, usualDoubtMm } from "../../src/part/sample.ts";
-import { formatLength, parseLength } from "../../src/units/length.ts";
+import { checkSum } from "../../src/part/sample.ts";
+import { parseLength } from "../../src/units/length.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { ReadingField } from "../fields/reading.tsx";
 import { usePage } from "../page.ts";
+import { doubtMm, doubtOf, usualDoubt, withDoubt, withDoubts } from "../store/doubts.ts";
 import type { JobFile, Typed } from "../store/jobFile.ts";
 import {
-  doubtMm,
+  doubtShown,
   NOTHING_READ,
   readingOf,
   type Sample,
@@ -20,6 +21,7 @@ import {
   withFlat,
   withReading,
 } from "../store/sample.ts";
+import { doubtsSaid } from "./doubtsSaid.ts";
 import { PrintSheet } from "./printSheet.tsx";
 
 const SIDES = [
@@ -32,6 +34,7 @@ const NOT_A_LENGTH = "It should be a length: 1/64, 0.4 mm.";
 export function SamplePanel() {
   const { store, snapshot, standing } = usePage();
   const { file, sample } = snapshot;
+  const found = standing.problems.length === 0 ? standing.answer?.doubts : undefined;
   return (
     <section class="panel" aria-labelledby="sample-heading">
       <h2 id="sample-heading">Copy a sample</h2>
@@ -42,7 +45,10 @@ export function SamplePanel() {
             whether the answer holds.
           </p>
           <div class="row">
-            <button type="button" onClick={() => store.copy(file, NOTHING_READ, "copy a sample")}>
+            <button
+              type="button"
+              onClick={() => store.copy(withDoubts(file, true), NOTHING_READ, "copy a sample")}
+            >
               Read a sample
             </button>
           </div>
@@ -50,15 +56,18 @@ export function SamplePanel() {
       ) : (
         <Readings sample={sample} />
       )}
-      {sample && standing.doubted ? (
-        <div role="status" class="doubted" data-verdict={standing.doubted.verdict}>
-          <p>{standing.doubted.sentences.join(" ")}</p>
+      {sample && found ? (
+        <div role="status" class="doubted" data-verdict={found.verdict}>
+          <p>{doubtsSaid(found, file.units).join(" ")}</p>
         </div>
       ) : null}
       {sample ? (
         <div class="row">
           <PrintSheet />
-          <button type="button" onClick={() => store.copy(file, undefined, "put the sample away")}>
+          <button
+            type="button"
+            onClick={() => store.copy(withDoubts(file, false), undefined, "put the sample away")}
+          >
             Done with the sample
           </button>
         </div>
@@ -74,7 +83,7 @@ function Readings({ sample }: { readonly sample: Sample }) {
   const part = standing.job && standing.file === file ? standing.job.part : null;
   const known =
     part ?? (standing.job?.part.bends.length === file.part.bends.length ? standing.job.part : null);
-  const usual = `${formatLength(usualDoubtMm(units), units)} ${units}`;
+  const usual = `${usualDoubt(units)} ${units}`;
   const read = (flat: number, reading: Typed, side: Side, typing: boolean) => {
     const next = withReading(sample, file, flat, { reading, side }, known);
     const did = `read flat ${flat + 1} of the sample`;
@@ -82,11 +91,16 @@ function Readings({ sample }: { readonly sample: Sample }) {
   };
   const doubt = (flat: number, typed: Typed) =>
     store.copy(
-      file,
+      withDoubt(file, flat, typed),
       withFlat(sample, flat, { ...sample.flats[flat], doubt: typed }),
       `say how sure flat ${flat + 1} is`,
       `doubt-${flat}`,
     );
+  /** What the reader says against a doubt that is a length, as of one longer than its flat. */
+  const tooLong = (flat: number) => {
+    const problem = standing.problems.find(({ path }) => path === `part.doubts[${flat}]`);
+    return problem ? `It should be ${problem.allowed}.` : null;
+  };
   return (
     <>
       <p class="hint">
@@ -97,7 +111,7 @@ function Readings({ sample }: { readonly sample: Sample }) {
         {file.part.flats.map((_, flat) => {
           const side = sideOf(sample, file, flat);
           const reading = readingOf(sample, file, flat, known);
-          const typedDoubt = sample.flats[flat]?.doubt ?? "";
+          const shownDoubt = doubtShown(sample, file, flat);
           return (
             <li key={flat}>
               <ReadingField
@@ -116,10 +130,10 @@ function Readings({ sample }: { readonly sample: Sample }) {
               />
               <ReadingField
                 label={`How sure, flat ${flat + 1}`}
-                value={typedDoubt}
+                value={shownDoubt}
                 units={units}
                 usual={usual}
-                problem={doubtMm(typedDoubt, units) === null ? NOT_A_LENGTH : null}
+                problem={doubtMm(shownDoubt, units) === null ? NOT_A_LENGTH : tooLong(flat)}
                 onType={(typed) => doubt(flat, typed)}
               />
             </li>
@@ -184,7 +198,7 @@ function Overall({
 }
 
 /** Whether the flats add up to the overall size, within what the doubts explain. */
-function sumSentence({ flats, overall }: Sample, file: JobFile, part: Job["part"]): string | null {
+function sumSentence({ overall }: Sample, file: JobFile, part: Job["part"]): string | null {
   const { units } = file;
   const lengthMm = parseLength(overall.reading, units);
   const overallDoubtMm = doubtMm(overall.doubt, units);
@@ -192,7 +206,7 @@ function sumSentence({ flats, overall }: Sample, file: JobFile, part: Job["part"
   const readings = part.flatsMm.map((flatMm, flat) => {
     const ends = [part.bends[flat - 1], part.bends[flat]];
     const beyondMm = ends.reduce((sum, bend) => sum + (bend?.bendSetbackMm ?? 0), 0);
-    const doubt = doubtMm(flats[flat]?.doubt, units) ?? 0;
+    const doubt = doubtMm(doubtOf(file, flat), units) ?? 0;
     return { lengthMm: flatMm + beyondMm, doubtMm: doubt, side: "outside" as const };
   });
   const direction = { flat: overall.flat, square: overall.square };

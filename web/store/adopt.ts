@@ -2,178 +2,16 @@
  * Takes in a job file from anywhere (import, link, saved store) and keeps what has the contract's shape.
  * What does not fit is left out and said in a sentence; nothing read here is ever treated as markup.
  */
+import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
-import type {
-  BendFile,
-  BrakeFile,
-  ClampFile,
-  JobFile,
-  OrderFile,
-  PartFile,
-  Profile,
-  Typed,
-  Vertex,
-} from "./jobFile.ts";
+import type { BrakeFile, ClampFile, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
+import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
 
 export type Adopted =
   | { readonly ok: true; readonly file: JobFile; readonly leftOut: readonly string[] }
   | { readonly ok: false; readonly sentence: string };
 
 const LONGEST_TEXT = 200_000;
-const LONGEST_WORD = 80;
-const MOST_BENDS = 60;
-const MOST_VERTICES = 5000;
-const MOST_PROFILES = 50;
-
-type Bag = Record<string, unknown>;
-const isBag = (v: unknown): v is Bag => typeof v === "object" && v !== null && !Array.isArray(v);
-const isTyped = (v: unknown): v is Typed =>
-  (typeof v === "number" && Number.isFinite(v)) || (typeof v === "string" && v.length <= LONGEST_WORD);
-
-/** A short piece of the file for a sentence, on one line. JSON, since String() would call a toString that the file brings. */
-function shown(value: unknown): string {
-  const text = typeof value === "string" ? value : JSON.stringify(value);
-  return text.replace(/\p{Cc}/gu, " ").slice(0, 40);
-}
-
-/** Notes what is left out while it walks a file. */
-class Sieve {
-  readonly leftOut: string[] = [];
-
-  drop(path: string): undefined {
-    if (this.leftOut.length < 12)
-      this.leftOut.push(`${path} was left out: it is not of a kind that belongs there.`);
-    return undefined;
-  }
-
-  typed(bag: Bag, key: string, path: string): Typed | undefined {
-    const v = bag[key];
-    if (v === undefined) return undefined;
-    return isTyped(v) ? v : this.drop(`${path}.${key}`);
-  }
-
-  word(bag: Bag, key: string, path: string): string | undefined {
-    const v = bag[key];
-    if (v === undefined) return undefined;
-    return typeof v === "string" ? v.replace(/\p{Cc}/gu, " ").slice(0, 200) : this.drop(`${path}.${key}`);
-  }
-
-  oneOf<T extends string>(bag: Bag, key: string, path: string, allowed: readonly T[]): T | undefined {
-    const v = bag[key];
-    if (v === undefined) return undefined;
-    return allowed.find((a) => a === v) ?? this.drop(`${path}.${key}`);
-  }
-
-  list<T>(
-    v: unknown,
-    path: string,
-    most: number,
-    each: (item: unknown, at: string) => T | undefined,
-  ): T[] | undefined {
-    if (v === undefined) return undefined;
-    if (!Array.isArray(v) || v.length > most) return this.drop(path);
-    const out: T[] = [];
-    for (const [i, item] of v.entries()) {
-      const kept = each(item, `${path}[${i + 1}]`);
-      if (kept === undefined) return this.drop(path);
-      out.push(kept);
-    }
-    return out;
-  }
-
-  bag(v: unknown, path: string): Bag {
-    if (isBag(v)) return v;
-    if (v !== undefined) this.drop(path);
-    return {};
-  }
-
-  unknownKeys(bag: Bag, path: string, known: readonly string[]): void {
-    for (const key of Object.keys(bag)) if (!known.includes(key)) this.drop(`${path}.${shown(key)}`);
-  }
-}
-
-const vertex = (v: unknown): Vertex | undefined =>
-  Array.isArray(v) && (v.length === 2 || v.length === 3) && v.every(isTyped)
-    ? (v as unknown as Vertex)
-    : undefined;
-
-const profile = (sieve: Sieve) => (v: unknown, path: string) =>
-  sieve.list(v, path, MOST_VERTICES, vertex) as Profile | undefined;
-
-/** Removes keys that are undefined, so that optional keys stay absent. */
-function present<T extends object>(bag: { [K in keyof T]: T[K] | undefined }): T {
-  return Object.fromEntries(Object.entries(bag).filter(([, v]) => v !== undefined)) as T;
-}
-
-function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFile {
-  const bag = sieve.bag(value, "part");
-  const keys = [
-    "name",
-    "material",
-    "thickness",
-    "insideRadius",
-    "kFactor",
-    "length",
-    "dimensions",
-    "flats",
-    "bends",
-  ];
-  sieve.unknownKeys(bag, "part", keys);
-  const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
-    if (!isBag(item)) return undefined;
-    sieve.unknownKeys(item, at, ["angle", "turn", "insideRadius", "overbend"]);
-    return present<BendFile>({
-      angle: sieve.typed(item, "angle", at) ?? 90,
-      turn: sieve.oneOf(item, "turn", at, ["up", "down"] as const) ?? "up",
-      insideRadius: sieve.typed(item, "insideRadius", at),
-      overbend: sieve.typed(item, "overbend", at),
-    });
-  });
-  const flats = sieve.list<Typed>(bag.flats, "part.flats", MOST_BENDS + 1, (v) =>
-    isTyped(v) ? v : undefined,
-  );
-  const chain = matched(flats ?? usual.flats, bends ?? usual.bends);
-  if (flats && bends && flats.length !== bends.length + 1) {
-    sieve.leftOut.push(
-      `part.flats has ${flats.length} flats for ${bends.length} bends; one more flat than bends is kept.`,
-    );
-  }
-  return present<PartFile>({
-    name: sieve.word(bag, "name", "part") ?? "Part without a name",
-    material: adoptMetal(sieve, bag.material) ?? usual.material,
-    thickness: sieve.typed(bag, "thickness", "part") ?? "",
-    insideRadius: sieve.typed(bag, "insideRadius", "part") ?? "",
-    kFactor: sieve.typed(bag, "kFactor", "part"),
-    length: sieve.typed(bag, "length", "part"),
-    dimensions: sieve.oneOf(bag, "dimensions", "part", ["outside", "inside", "flat"] as const) ?? "outside",
-    flats: chain.flats,
-    bends: chain.bends,
-  });
-}
-
-/** One more flat than bends, whatever came in. */
-function matched(flats: readonly Typed[], bends: readonly BendFile[]) {
-  const count = Math.max(1, Math.min(flats.length - 1, bends.length));
-  const keptFlats = flats.slice(0, count + 1);
-  while (keptFlats.length < count + 1) keptFlats.push("");
-  const keptBends = bends.slice(0, count);
-  while (keptBends.length < count) keptBends.push({ angle: 90, turn: "up" });
-  return { flats: keptFlats, bends: keptBends };
-}
-
-function adoptMetal(sieve: Sieve, value: unknown): PartFile["material"] | undefined {
-  if (value === undefined) return undefined;
-  if (typeof value === "string") return value.slice(0, LONGEST_WORD);
-  if (!isBag(value)) return sieve.drop("part.material");
-  const at = "part.material";
-  sieve.unknownKeys(value, at, ["name", "yield", "modulus", "ultimate"]);
-  return present<Exclude<PartFile["material"], string>>({
-    name: sieve.word(value, "name", at) ?? "own metal",
-    yield: sieve.typed(value, "yield", at) ?? "",
-    modulus: sieve.typed(value, "modulus", at) ?? "",
-    ultimate: sieve.typed(value, "ultimate", at),
-  });
-}
 
 const HOLDER = ["holderBack", "holderHeight", "holderDepth"];
 const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
@@ -242,15 +80,19 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
 }
 
 function adoptOrder(sieve: Sieve, value: unknown, bendCount: number): readonly OrderFile[] | undefined {
-  const order = sieve.list<OrderFile>(value, "order", MOST_BENDS, (item) => {
+  const order = sieve.list<OrderFile>(value, "order", 2 * MOST_BENDS, (item, at) => {
     if (!isBag(item)) return undefined;
+    sieve.unknownKeys(item, at, ["bend", "clamped", "to"]);
     const { bend, clamped } = item;
     if (typeof bend !== "number" || !Number.isInteger(bend) || bend < 1 || bend > bendCount) return undefined;
-    return clamped === "start" || clamped === "end" ? { bend, clamped } : undefined;
+    if (clamped !== "start" && clamped !== "end") return undefined;
+    return present<OrderFile>({ bend, clamped, to: sieve.typed(item, "to", at) });
   });
   if (order === undefined) return undefined;
-  const named = new Set(order.map((step) => step.bend));
-  return named.size === bendCount && order.length === bendCount ? order : sieve.drop("order");
+  // Steps that leave a bend part way stand beside those that finish it; the reader says which order can't be.
+  const finished = order.filter((step) => step.to === undefined);
+  const named = new Set(finished.map((step) => step.bend));
+  return named.size === bendCount && finished.length === bendCount ? order : sieve.drop("order");
 }
 
 /** Keeps what is good of an unknown value; says what it left out. */

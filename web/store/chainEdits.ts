@@ -1,8 +1,29 @@
 /**
  * Edits of the whole chain: add and take away a bend, mirror it, turn it over; and the shapes to start from.
- * A user's order is kept where it still has a meaning and dropped where it has none.
+ * A user's order, doubts and cut-outs are kept where they still have a meaning and dropped where they have none.
  */
+import { type BlankSize, turnedCutOuts } from "./cutOuts.ts";
+import { movedDoubts } from "./doubts.ts";
 import type { BendFile, JobFile, PartFile, Typed } from "./jobFile.ts";
+import { present } from "./sieve.ts";
+
+/** Which flat of before each flat is after a change; null for a new one. */
+export type FlatsFrom = readonly (number | null)[];
+
+/** @example flatsAfterRemoval(4, 1) // [0, 1, 3] */
+export function flatsAfterRemoval(flats: number, bend: number): FlatsFrom {
+  return Array.from({ length: flats - 1 }, (_, i) => (i > bend ? i + 1 : i));
+}
+
+/** @example flatsAfterAdding(2) // [0, 1, null] */
+export function flatsAfterAdding(flats: number): FlatsFrom {
+  return [...Array.from({ length: flats }, (_, i) => i), null];
+}
+
+/** @example flatsEndForEnd(3) // [2, 1, 0] */
+export function flatsEndForEnd(flats: number): FlatsFrom {
+  return Array.from({ length: flats }, (_, i) => flats - 1 - i);
+}
 
 /** A new flat and bend at the end of the part. */
 export function addBend(file: JobFile): JobFile {
@@ -14,7 +35,7 @@ export function addBend(file: JobFile): JobFile {
     ...(last?.overbend === undefined ? {} : { overbend: last.overbend }),
   };
   const flat: Typed = flats.at(-1) ?? (file.units === "in" ? "1/2" : 12);
-  return withChain(file, [...flats, flat], [...bends, bend]);
+  return withChain(file, [...flats, flat], [...bends, bend], flatsAfterAdding(flats.length));
 }
 
 /** Takes bend `index` away with the flat after it; one bend always stays. */
@@ -25,36 +46,49 @@ export function removeBend(file: JobFile, index: number): JobFile {
     file,
     flats.filter((_, i) => i !== index + 1),
     bends.filter((_, i) => i !== index),
+    flatsAfterRemoval(flats.length, index),
   );
 }
 
-/** The part turned end for end: flat 1 becomes the last; a user's order goes along. */
-export function mirror(file: JobFile): JobFile {
-  const { flats, bends } = file.part;
-  const mirrored: JobFile = {
-    ...file,
-    part: { ...file.part, flats: flats.toReversed(), bends: bends.toReversed() },
-  };
+/** The part turned end for end: flat 1 becomes the last; a user's order, doubts and cut-outs go along. */
+export function mirror(file: JobFile, blank: BlankSize): JobFile {
+  const { flats, bends, cutOuts } = file.part;
+  const part = present({
+    ...file.part,
+    flats: flats.toReversed(),
+    bends: bends.toReversed(),
+    doubts: movedDoubts(file, flatsEndForEnd(flats.length)),
+    cutOuts: cutOuts && turnedCutOuts(cutOuts, blank, file.units, true),
+  });
+  const mirrored: JobFile = { ...file, part };
   if (file.order === undefined) return mirrored;
   const order = file.order.map((step) => ({
+    ...step,
     bend: bends.length + 1 - step.bend,
     clamped: step.clamped === "start" ? ("end" as const) : ("start" as const),
   }));
   return { ...mirrored, order };
 }
 
-/** The marked face on the other side: every bend turns the other way. */
-export function turnOver(file: JobFile): JobFile {
+/** The marked face on the other side: every bend turns the other way, and the blank begins at its other end. */
+export function turnOver(file: JobFile, blank: BlankSize): JobFile {
+  const { cutOuts } = file.part;
   const bends = file.part.bends.map((bend) => ({
     ...bend,
     turn: bend.turn === "up" ? ("down" as const) : ("up" as const),
   }));
-  return { ...file, part: { ...file.part, bends } };
+  const turned = cutOuts && turnedCutOuts(cutOuts, blank, file.units, false);
+  return { ...file, part: present({ ...file.part, bends, cutOuts: turned }) };
 }
 
-function withChain(file: JobFile, flats: readonly Typed[], bends: readonly BendFile[]): JobFile {
+function withChain(
+  file: JobFile,
+  flats: readonly Typed[],
+  bends: readonly BendFile[],
+  from: FlatsFrom,
+): JobFile {
   const { order: _order, ...rest } = file;
-  return { ...rest, part: { ...file.part, flats, bends } };
+  return { ...rest, part: present({ ...file.part, flats, bends, doubts: movedDoubts(file, from) }) };
 }
 
 export interface Shape {
@@ -101,10 +135,16 @@ export function sixteenthWords(count: number): Typed {
   return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }
 
-/** The part with another shape's chain; metal, thickness and radius stay. */
+/** The part with another shape's chain; metal, thickness and radius stay, doubts are the usual ones, cut-outs go. */
 export function withShape(file: JobFile, shape: Shape): JobFile {
   const flats = file.units === "in" ? shape.sixteenths.map(sixteenthWords) : shape.mm;
-  const changed = withChain(file, flats, shape.bends);
-  const part: PartFile = { ...changed.part, dimensions: "outside" };
+  const changed = withChain(
+    file,
+    flats,
+    shape.bends,
+    flats.map(() => null),
+  );
+  const { cutOuts: _cutOuts, ...rest } = changed.part;
+  const part: PartFile = { ...rest, dimensions: "outside" };
   return { ...changed, part };
 }

@@ -33,6 +33,21 @@ export interface PartFile {
   readonly dimensions: "outside" | "inside" | "flat";
   readonly flats: readonly Typed[];
   readonly bends: readonly BendFile[];
+  /** "across" or "along" the bend lines, or the angle to them. */
+  readonly grain?: Typed;
+  /** How far readings may be off: one for all flats, or one for each. */
+  readonly doubts?: Typed | readonly Typed[];
+  readonly cutOuts?: readonly CutOutFile[];
+}
+
+/** From and to; the second may be "end". */
+export type SpanFile = readonly [from: Typed, to: Typed];
+
+export interface CutOutFile {
+  /** From the free end of flat 1. */
+  readonly across: SpanFile;
+  /** From the blank's start along the bend lines. */
+  readonly along: SpanFile;
 }
 
 export interface ClampFile {
@@ -65,6 +80,8 @@ export interface BrakeFile {
 export interface OrderFile {
   readonly bend: number;
   readonly clamped: "start" | "end";
+  /** Leaves the bend at this angle, to be finished by a later step. */
+  readonly to?: Typed;
 }
 
 export interface JobFile {

@@ -3,7 +3,8 @@
  * spoil the rest. The format has a version; what can't be read is handed back as text, never thrown away.
  */
 import { adopt } from "./adopt.ts";
-import { fileText } from "./jobFile.ts";
+import { withDoubt, withDoubts } from "./doubts.ts";
+import { fileText, type JobFile } from "./jobFile.ts";
 import { adoptMetals } from "./metals.ts";
 import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
@@ -109,6 +110,15 @@ function keysWith(drawer: Drawer, start: string): string[] {
   return keys.sort();
 }
 
+/** Doubts stood beside the job before the job file had a key for them. */
+function withKeptDoubts(file: JobFile, { flats }: Sample): JobFile {
+  if (file.part.doubts !== undefined) return file;
+  return flats.reduce(
+    (so, { doubt }, flat) => (doubt === undefined ? so : withDoubt(so, flat, doubt)),
+    withDoubts(file, true),
+  );
+}
+
 function readEntry(text: string) {
   try {
     const entry = JSON.parse(text) as {
@@ -122,7 +132,8 @@ function readEntry(text: string) {
     if (!adopted.ok) return null;
     const place = typeof entry.place === "number" ? entry.place : 0;
     const sample = adoptSample(entry.sample);
-    return { file: adopted.file, sample, leftOut: adopted.leftOut, place };
+    const file = sample === undefined ? adopted.file : withKeptDoubts(adopted.file, sample);
+    return { file, sample, leftOut: adopted.leftOut, place };
   } catch {
     return null;
   }

@@ -1,21 +1,21 @@
 /**
- * How a part was read off a sample with callipers: for each flat the side that was measured and how sure the reading
- * is, and one overall size to check the sum by. Kept beside the job; the lengths themselves stand in the job file.
+ * How a part was read off a sample with callipers: for each flat the side that was measured, and one overall size to
+ * check the sum by. Kept beside the job; the lengths themselves and how sure they are stand in the job file.
  */
 import { writtenLength } from "../../src/job/writtenLength.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 import type { Part } from "../../src/part/part.ts";
-import { usualDoubtMm } from "../../src/part/sample.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";
+import { doubtOf, usualDoubt } from "./doubts.ts";
 import { type JobFile, setAt, type Typed } from "./jobFile.ts";
 import { lengthInUnit } from "./units.ts";
 
 export type Side = "outside" | "inside";
 
-/** One flat's reading. What is left out: the job file's own side, the usual doubt, the length as the job file has it. */
+/** One flat's reading. What is left out: the job file's own side, the length as the job file has it. */
 export interface FlatSample {
   readonly side?: Side;
-  /** How far off it may be, as typed. */
+  /** How far off it may be, where that was typed: the figure that counts stands in the job file. */
   readonly doubt?: Typed;
   /** The reading as typed, where it is not the job file's figure itself. */
   readonly reading?: Typed;
@@ -36,6 +36,11 @@ export interface Sample {
 
 /** A sample of which nothing has been read yet. */
 export const NOTHING_READ: Sample = { flats: [], overall: { reading: "", flat: 0, square: false } };
+
+/** How a job's part was read: a job that says how sure its readings are is the copy of a sample, whoever wrote it. */
+export function sampleOf(job: { readonly file: JobFile; readonly sample?: Sample }): Sample | null {
+  return job.sample ?? (job.file.part.doubts === undefined ? null : NOTHING_READ);
+}
 
 /** Readings closer than this are the same. */
 const SAME_MM = 0.001;
@@ -102,17 +107,11 @@ export function withFlat(sample: Sample, flat: number, row: FlatSample): Sample 
   };
 }
 
-/** A doubt in mm: the usual one where none is typed, null where it can't be read. */
-export function doubtMm(typed: Typed | undefined, units: LengthUnit): number | null {
-  if (typed === undefined || String(typed).trim() === "") return usualDoubtMm(units);
-  const mm = parseLength(typed, units);
-  return mm === undefined || mm < 0 || mm > 1e6 ? null : mm;
-}
-
-/** Doubts of all flats, or null where one can't be read. */
-export function doubtsMm(sample: Sample, file: JobFile): readonly number[] | null {
-  const all = file.part.flats.map((_, flat) => doubtMm(sample.flats[flat]?.doubt, file.units));
-  return all.every((doubt) => doubt !== null) ? all : null;
+/** The doubt shown in a flat's box: empty where it is the usual one and was not typed. */
+export function doubtShown(sample: Sample, file: JobFile, flat: number): Typed {
+  const doubt = doubtOf(file, flat);
+  const typed = String(sample.flats[flat]?.doubt ?? "").trim() !== "";
+  return !typed && doubt === usualDoubt(file.units) ? "" : doubt;
 }
 
 /** The sample when the job is switched to the other unit: every reading the same size as before. */
@@ -125,12 +124,14 @@ export function sampleInUnit({ flats, overall }: Sample, from: LengthUnit, to: L
   return { flats: flats.map(one), overall: one(overall) };
 }
 
-/** The sample of a part of `flats` flats that is turned end for end. */
-export function mirroredSample(sample: Sample, flats: number): Sample {
+/** The sample of a part whose flats have been put in another order or taken away: `from` names the old flat, or none. */
+export function movedSample(sample: Sample, from: readonly (number | null)[]): Sample {
   const { overall } = sample;
+  const flat = from.indexOf(overall.flat);
   return {
-    flats: Array.from({ length: flats }, (_, i) => sample.flats[flats - 1 - i] ?? {}),
-    overall: { ...overall, flat: Math.max(0, flats - 1 - overall.flat) },
+    flats: from.map((old) => (old === null ? {} : (sample.flats[old] ?? {}))),
+    // A size measured along a flat that is gone says nothing any more.
+    overall: flat < 0 ? NOTHING_READ.overall : { ...overall, flat },
   };
 }
 

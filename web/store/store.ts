@@ -10,7 +10,7 @@ import { type Drawer, forgetDamage } from "./keep.ts";
 import { Keeper } from "./keeper.ts";
 import { type Notice, NoticeBoard } from "./noticeBoard.ts";
 import { OtherTabs } from "./otherTabs.ts";
-import type { Sample } from "./sample.ts";
+import { type Sample, sampleOf } from "./sample.ts";
 import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
 
 export interface Snapshot {
@@ -66,7 +66,7 @@ export class Store {
       this.snapshotNow = {
         shelf: now.shelf,
         file: openJob(now.shelf).file,
-        sample: openJob(now.shelf).sample ?? null,
+        sample: sampleOf(openJob(now.shelf)),
         canUndo: past.length > 0 ? now.did : null,
         canRedo: future[0]?.did ?? null,
         notices: this.board.lines,

@@ -4,7 +4,7 @@
  * behind the user's back. Corners of profiles are rewritten to a millionth of an inch (0.00003 mm).
  */
 import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth, parseLength } from "../../src/units/length.ts";
-import type { BrakeFile, ClampFile, JobFile, Profile, Typed, Vertex } from "./jobFile.ts";
+import type { BrakeFile, ClampFile, JobFile, Profile, SpanFile, Typed, Vertex } from "./jobFile.ts";
 
 const BARE = /^[-\d./ ⁄]+$/;
 
@@ -28,6 +28,8 @@ function corner(value: Typed, from: LengthUnit, to: LengthUnit): Typed {
   if (mm === undefined || Math.abs(mm) > 1e6) return value;
   return Number((to === "mm" ? mm : mm / MM_PER_INCH).toFixed(6));
 }
+
+const isList = (value: Typed | readonly Typed[]): value is readonly Typed[] => Array.isArray(value);
 
 /** The file with its unit switched; the part and the brake are the same size as before. */
 export function inUnit(file: JobFile, to: LengthUnit): JobFile {
@@ -71,11 +73,15 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
     ...(setback === undefined || setback === "auto" ? {} : { setback: one(setback) }),
     ...(rated ? { rated: some(rated, ["thickness", "length"]) } : {}),
   };
+  const { doubts, cutOuts } = file.part;
+  const span = (places: SpanFile): SpanFile => [one(places[0]), one(places[1])];
   return {
     ...some(file, ["margin"]),
     units: to,
     part: {
       ...part,
+      ...(doubts === undefined ? {} : { doubts: isList(doubts) ? doubts.map(one) : one(doubts) }),
+      ...(cutOuts && { cutOuts: cutOuts.map((c) => ({ across: span(c.across), along: span(c.along) })) }),
       flats: file.part.flats.map(one),
       bends: file.part.bends.map((bend) => some(bend, ["insideRadius"])),
     },

@@ -77,12 +77,6 @@ export interface ChartShown {
   readonly pages: readonly PaperPage[];
 }
 
-/** What doubtful readings do to the answer. */
-export interface Doubted {
-  readonly verdict: "clear" | "tight" | "hits";
-  readonly sentences: readonly string[];
-}
-
 /** `others` are the texts of the shelf's other jobs, in the same unit: their brakes are ways out too. */
 export type Question =
   | { readonly id: number; readonly kind: "check"; readonly text: string }
@@ -95,19 +89,7 @@ export type Question =
   | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
   | { readonly id: number; readonly kind: "narrowBrake"; readonly text: string }
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
-  | {
-      readonly id: number;
-      readonly kind: "doubt";
-      readonly text: string;
-      readonly doubtsMm: readonly number[];
-    }
-  /** Doubts are null where the part is no copy of a sample. */
-  | {
-      readonly id: number;
-      readonly kind: "sheet";
-      readonly text: string;
-      readonly doubtsMm: readonly number[] | null;
-    }
+  | { readonly id: number; readonly kind: "sheet"; readonly text: string }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
 
@@ -119,7 +101,6 @@ export type Reply =
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }
   | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans | null }
   | { readonly id: number; readonly kind: "chart"; readonly chart: ChartShown }
-  | { readonly id: number; readonly kind: "doubt"; readonly doubted: Doubted }
   | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }
   /** Said by the page's side itself: the worker had stopped and another is at it. */

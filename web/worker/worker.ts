@@ -14,7 +14,6 @@ import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
 import { chartShown } from "./chartShown.ts";
-import { doubted } from "./doubted.ts";
 import type { Question, Reply, Way } from "./messages.ts";
 import { narrowBrakePlans } from "./narrowBrakePlans.ts";
 import { sheetPages } from "./sheetPages.ts";
@@ -70,10 +69,7 @@ function answer(question: Question): Reply {
   if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
   const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
-  if (question.kind === "doubt")
-    return { id, kind: "doubt", doubted: doubted(read.job, answered, question.doubtsMm) };
-  if (question.kind === "sheet")
-    return { id, kind: "sheet", pages: sheetPages(read, answered, question.doubtsMm) };
+  if (question.kind === "sheet") return { id, kind: "sheet", pages: sheetPages(read, answered) };
   if (question.kind === "blank") {
     const drawing = drawBlank(read.job, answered);
     const title = `Blank of ${read.job.part.name}`;

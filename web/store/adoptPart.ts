@@ -1,0 +1,103 @@
+/**
+ * Takes in the part of a job file from anywhere: flats and bends that belong together, metal, and how the sheet lies.
+ */
+import type { BendFile, CutOutFile, PartFile, Typed } from "./jobFile.ts";
+import { isBag, isTyped, LONGEST_WORD, MOST_BENDS, present, type Sieve } from "./sieve.ts";
+
+const MOST_CUT_OUTS = 50;
+
+/** The part, with what does not fit left out; `usual` stands in for what it can't do without. */
+export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFile {
+  const bag = sieve.bag(value, "part");
+  const keys = [
+    "name",
+    "material",
+    "thickness",
+    "insideRadius",
+    "kFactor",
+    "length",
+    "dimensions",
+    "flats",
+    "bends",
+    "grain",
+    "doubts",
+    "cutOuts",
+  ];
+  sieve.unknownKeys(bag, "part", keys);
+  const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
+    if (!isBag(item)) return undefined;
+    sieve.unknownKeys(item, at, ["angle", "turn", "insideRadius", "overbend"]);
+    return present<BendFile>({
+      angle: sieve.typed(item, "angle", at) ?? 90,
+      turn: sieve.oneOf(item, "turn", at, ["up", "down"] as const) ?? "up",
+      insideRadius: sieve.typed(item, "insideRadius", at),
+      overbend: sieve.typed(item, "overbend", at),
+    });
+  });
+  const flats = sieve.list<Typed>(bag.flats, "part.flats", MOST_BENDS + 1, (v) =>
+    isTyped(v) ? v : undefined,
+  );
+  const chain = matched(flats ?? usual.flats, bends ?? usual.bends);
+  if (flats && bends && flats.length !== bends.length + 1) {
+    sieve.leftOut.push(
+      `part.flats has ${flats.length} flats for ${bends.length} bends; one more flat than bends is kept.`,
+    );
+  }
+  return present<PartFile>({
+    name: sieve.word(bag, "name", "part") ?? "Part without a name",
+    material: adoptMetal(sieve, bag.material) ?? usual.material,
+    thickness: sieve.typed(bag, "thickness", "part") ?? "",
+    insideRadius: sieve.typed(bag, "insideRadius", "part") ?? "",
+    kFactor: sieve.typed(bag, "kFactor", "part"),
+    length: sieve.typed(bag, "length", "part"),
+    dimensions: sieve.oneOf(bag, "dimensions", "part", ["outside", "inside", "flat"] as const) ?? "outside",
+    flats: chain.flats,
+    bends: chain.bends,
+    grain: sieve.typed(bag, "grain", "part"),
+    doubts: adoptDoubts(sieve, bag.doubts),
+    cutOuts: sieve.list<CutOutFile>(bag.cutOuts, "part.cutOuts", MOST_CUT_OUTS, (item, at) =>
+      adoptCutOut(sieve, item, at),
+    ),
+  });
+}
+
+/** One doubt for all flats, or a list. */
+function adoptDoubts(sieve: Sieve, value: unknown): PartFile["doubts"] {
+  if (value === undefined || isTyped(value)) return value;
+  return sieve.list<Typed>(value, "part.doubts", MOST_BENDS + 1, (v) => (isTyped(v) ? v : undefined));
+}
+
+function adoptCutOut(sieve: Sieve, item: unknown, at: string): CutOutFile | undefined {
+  if (!isBag(item)) return undefined;
+  sieve.unknownKeys(item, at, ["across", "along"]);
+  const { across, along } = item;
+  return isSpan(across) && isSpan(along) ? { across, along } : undefined;
+}
+
+function isSpan(value: unknown): value is CutOutFile["across"] {
+  return Array.isArray(value) && value.length === 2 && value.every(isTyped);
+}
+
+/** One more flat than bends, whatever came in. */
+function matched(flats: readonly Typed[], bends: readonly BendFile[]) {
+  const count = Math.max(1, Math.min(flats.length - 1, bends.length));
+  const keptFlats = flats.slice(0, count + 1);
+  while (keptFlats.length < count + 1) keptFlats.push("");
+  const keptBends = bends.slice(0, count);
+  while (keptBends.length < count) keptBends.push({ angle: 90, turn: "up" });
+  return { flats: keptFlats, bends: keptBends };
+}
+
+function adoptMetal(sieve: Sieve, value: unknown): PartFile["material"] | undefined {
+  if (value === undefined) return undefined;
+  if (typeof value === "string") return value.slice(0, LONGEST_WORD);
+  if (!isBag(value)) return sieve.drop("part.material");
+  const at = "part.material";
+  sieve.unknownKeys(value, at, ["name", "yield", "modulus", "ultimate"]);
+  return present<Exclude<PartFile["material"], string>>({
+    name: sieve.word(value, "name", at) ?? "own metal",
+    yield: sieve.typed(value, "yield", at) ?? "",
+    modulus: sieve.typed(value, "modulus", at) ?? "",
+    ultimate: sieve.typed(value, "ultimate", at),
+  });
+}
