@@ -9,6 +9,8 @@ import { curveBend, curveRate, curveValue, type PairCurve } from "./pairCurve.ts
 
 /** Depth under which two bodies only touch. */
 const TOUCH = 1e-9;
+/** The same where the swing starts: what overlaps by more is told there (overlap.ts). */
+const TOUCH_AT_START = 1e-7;
 const NARROWEST_RAD = 1e-10;
 
 /** Judges a root: whether the features really meet there, and not only the lines and circles they lie on. */
@@ -24,6 +26,11 @@ export function firstCrossing(k: PairCurve, swing: Swing, limitRad: number, judg
   const slack = (bend * w * w) / 8;
   const { cos, sin, slide, steps, fromRad } = swing;
   let f0 = curveValue(k, cos[0]!, sin[0]!, slide[0]!);
+  // Bodies that only touch where the swing starts (overlap.ts) are in contact as soon as they close in from there.
+  if (f0 < 0 && f0 > -TOUCH_AT_START) {
+    k[0] = k[0]! - f0;
+    f0 = 0;
+  }
   for (let j = 0; j < steps; j++) {
     const phi = fromRad + j * w;
     if (phi >= limitRad) break;

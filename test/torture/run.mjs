@@ -1,4 +1,4 @@
-// npm run torture -- [--cases N] [--seed S] [--seconds T] [--whole N] [--grazes N]
+// npm run torture -- [--cases N] [--seed S] [--seconds T] [--whole N] [--grazes N] [--threads N]
 // Bundles the torture run and starts it; disagreements are printed as job files, and written to dist/torture/.
 import { mkdir } from "node:fs/promises";
 import { build } from "esbuild";

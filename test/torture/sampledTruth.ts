@@ -15,7 +15,8 @@ import { placed, type Shape } from "../reference/shape.ts";
 
 const INSET_MM = 0.01;
 const CHORD_MM = 0.0005;
-const FINE_CHORD_MM = 0.00004;
+/** Where bodies close in by less than a micrometre in a degree, the finer one tells. */
+const FINE_CHORDS_MM = [0.00004, 0.0000025];
 /** What two answers may differ by: the bounds of the proof. */
 export const ANGLE_RAD = (0.05 * Math.PI) / 180;
 export const LENGTH_MM = 0.02;
@@ -101,8 +102,10 @@ function sharesAreaAfter(pairs: readonly Pair[], contactRad: number, endRad: num
 
 /** Whether the reference's shapes, arcs flattened finely, share some area right after the angle. */
 export function meetsRightAfter(file: PlainJob, state: State, contactRad: number): boolean {
-  const stage = stageOf(file, state, INSET_MM, FINE_CHORD_MM);
-  return sharesAreaAfter(allPairs(stage), contactRad, stage.endPhi);
+  return FINE_CHORDS_MM.some((chordMm) => {
+    const stage = stageOf(file, state, INSET_MM, chordMm);
+    return sharesAreaAfter(allPairs(stage), contactRad, stage.endPhi);
+  });
 }
 
 /** Whether between two angles nothing is met by more than a touch. */
