@@ -121,6 +121,7 @@ export class Moves {
       while (ways) {
         const bit = ways & -ways;
         ways ^= bit;
+        if (!this.alive[set | bit]) continue;
         const face = this.faceOf(31 - Math.clz32(bit));
         for (let endHeld = 0; endHeld < 2; endHeld++) {
           if (!((endHeld ? end : start)[set]! & bit)) continue;

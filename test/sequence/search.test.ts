@@ -3,12 +3,14 @@
  * Source: plain enumeration (everyOrder.ts) over the engine's check of one bend; a smaller number over the independent
  * reference, which shares no line with src.
  */
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../src/job/job.ts";
 import { SearchStopped } from "../../src/sequence/reach.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { jobOf } from "../cases/answers.ts";
+import { roughJobs } from "../contact/roughJob.ts";
 import { Checks, enumerate } from "../reference/enumerate.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 import { compareRanks, Judge, listOrders } from "./everyOrder.ts";
@@ -137,6 +139,49 @@ describe("searchOrders", () => {
     expect(found.viableOrders).toBe(factorial << 15n);
   });
 });
+
+describe("the furthest order", () => {
+  it("is found where sets past the furthest can be come to from others", () => {
+    const kept = readFileSync(new URL("kept/furthest-set-lies-low.json", import.meta.url), "utf8");
+    expect(expectSameAsListed(jobOf(JSON.parse(kept))).viable).toBe(false);
+  });
+
+  it("makes as many bends as any on 250 rough brakes, part of five bends", () => {
+    let none = 0;
+    fc.assert(
+      fc.property(
+        roughJobs(5).filter(({ part }) => part.bends.length === 5),
+        (file) => {
+          const job = jobOf(file);
+          const found = searchOrders(job.part, job.brake, job.marginMm);
+          if (found.viable) return;
+          none++;
+          expect(found.order.length).toBe(mostBends(new Judge(job)) + 1);
+        },
+      ),
+      { seed: 49, numRuns: 250 },
+    );
+    expect(none).toBeGreaterThan(100);
+  });
+});
+
+/** Most bends that can be made one after another, by going from set to set. */
+function mostBends(judge: Judge): number {
+  const all = judge.job.part.bends.map((_, bend) => bend);
+  let sets = new Set([0]);
+  for (let made = 0; ; made++) {
+    const next = [...sets].flatMap((set) =>
+      all
+        .filter((bend) => !((set >> bend) & 1))
+        .filter((bend) =>
+          (["start", "end"] as const).some((clamped) => judge.of(set, { bend, clamped }).verdict !== "hits"),
+        )
+        .map((bend) => set | (1 << bend)),
+    );
+    if (next.length === 0) return made;
+    sets = new Set(next);
+  }
+}
 
 describe("a watcher", () => {
   const { part, brake, marginMm } = jobOf(fc.sample(jobsOf(5), { seed: 48, numRuns: 1 })[0]!);
