@@ -3,7 +3,7 @@
  */
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
-import type { Remedy } from "../job/wayOut.ts";
+import { isWayOut, type Remedy } from "../job/wayOut.ts";
 import { applied, waysOut } from "../job/waysOut.ts";
 import { writeJob } from "../job/writeJob.ts";
 import { answerJob } from "./answerJob.ts";
@@ -37,7 +37,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   const remedies = waysOut(file, job, answer, { brakes });
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];
-    if (way === undefined || way.kind === "none") {
+    if (way === undefined || !isWayOut(way)) {
       throw new Refusal(
         `--take is "${options.take}"; it may be the number of a way out, as this command lists them.`,
       );
@@ -56,7 +56,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
     const lines = wayLines(verdictSentence(job, answer), remedies, ink, columnsOf(process.stdout));
     process.stdout.write(`${lines.join("\n")}\n`);
   }
-  return remedies.some(({ kind }) => kind === "none") ? 1 : 0;
+  return remedies.length === 0 || remedies.some(isWayOut) ? 0 : 1;
 }
 
 /** The ways as text, one string a line; sentences no wider than `columns`. */
@@ -67,14 +67,11 @@ export function wayLines(
   columns = Number.POSITIVE_INFINITY,
 ): string[] {
   const lines = remedies.flatMap((way, i) => {
-    if (way.kind === "none") return wrap(way.sentence, columns, "");
+    if (!isWayOut(way)) return wrap(way.sentence, columns, "");
     const because = way.because === undefined ? [] : wrap(way.because, columns, "   ").map(ink.faint);
     return [...wrap(`${i + 1}. ${way.sentence}`, columns, ""), ...because];
   });
-  const take =
-    remedies.length > 0 && remedies[0]?.kind !== "none"
-      ? ["", "Take one with: noseroom ways JOB --take 1 -o NEW.json"]
-      : [];
+  const take = remedies.some(isWayOut) ? ["", "Take one with: noseroom ways JOB --take 1 -o NEW.json"] : [];
   return [
     ...wrap(verdict, columns, "").map(ink.strong),
     "",

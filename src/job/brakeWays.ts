@@ -4,8 +4,9 @@
  */
 import { THICKEST_MM } from "../remedy/barLimits.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "../remedy/cost.ts";
-import { type Outcome, outcomeOf } from "../remedy/folds.ts";
+import { type Outcome, outcomeOf, WHOLE_SEARCH } from "../remedy/folds.ts";
 import { type Goal, reaches } from "../remedy/handling.ts";
+import { Work } from "../remedy/work.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { forceWarnings } from "./forceWarnings.ts";
@@ -13,8 +14,11 @@ import type { Job } from "./job.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import { type ShopMadeBar, shopMadeBar } from "./shopMadeBar.ts";
-import type { WayOut } from "./wayOut.ts";
+import type { FileChange, WayOut } from "./wayOut.ts";
 import { lengthIn, outcomeWords } from "./wayWords.ts";
+
+/** How much may be looked at for a bar: some seconds at 20 bends. */
+const MOST_BAR_STATES = 120_000;
 
 type BrakeFile = JobFile["brake"];
 
@@ -35,10 +39,15 @@ export function otherBrakes(file: JobFile, job: Job, goal: Goal, brakes: readonl
 }
 
 /** A clamp bar to be made for this part, where one would clear and stock is strong enough; else nothing. */
-export function barToMake(file: JobFile, job: Job, goal: Goal): WayOut[] {
-  const bar = shopMadeBar([file]);
-  if (!bar?.brake) return [];
-  const outcome = outcomeOn(file, job, bar.brake);
+export function barToMake(file: JobFile, job: Job, goal: Goal): { ways: WayOut[]; cutShort: boolean } {
+  const work = new Work(MOST_BAR_STATES);
+  const bar = shopMadeBar([file], work);
+  const ways = bar?.brake ? barWays(file, job, goal, bar, bar.brake) : [];
+  return { ways, cutShort: work.isDone };
+}
+
+function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: BrakeFile): WayOut[] {
+  const outcome = outcomeOn(file, job, brake);
   if (!outcome || !reaches(outcome, goal)) return [];
   const { window } = bar.design;
   return [
@@ -46,7 +55,7 @@ export function barToMake(file: JobFile, job: Job, goal: Goal): WayOut[] {
       kind: "shopBar",
       sentence: `${barWords(bar, job)}: ${outcomeWords(outcome, job.units)}.`,
       because: barReasons(bar, job),
-      ...told(outcome, bar.brake),
+      ...told(outcome, brake),
       cost: SHOP_BAR_COST,
       to: bar.design.plan?.bar.thicknessMm ?? window.thinnestMm,
       bar: {
@@ -68,7 +77,9 @@ function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefin
 
 function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFile) {
   const { verdict, clearanceMm, order } = outcome;
-  return { changes: [{ kind: "brake", brake }] as const, verdict, clearance: clearanceMm, order };
+  // Where not all orders are ranked, the one that was found goes with the brake.
+  const along: FileChange[] = order.length > WHOLE_SEARCH ? [{ kind: "order", order }] : [];
+  return { changes: [{ kind: "brake", brake }, ...along], verdict, clearance: clearanceMm, order } as const;
 }
 
 function barWords({ design, limits }: ShopMadeBar, { units }: Job): string {

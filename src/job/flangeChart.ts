@@ -5,7 +5,7 @@
 import type { Part } from "../part/part.ts";
 import type { BendingSheet } from "../remedy/channel.ts";
 import { type FlangeLimit, type FlangeRange, flangeCurve, longestFlange } from "../remedy/flangeCurve.ts";
-import { Machines } from "../remedy/folds.ts";
+import { Machines } from "../remedy/machines.ts";
 import { MM_PER_INCH } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";

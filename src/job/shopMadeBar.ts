@@ -5,12 +5,14 @@
  */
 import { type BarLimits, type BarTrial, barLimits } from "../remedy/barLimits.ts";
 import type { Trial } from "../remedy/change.ts";
-import { folds, Machines, type Outcome, outcomeOf } from "../remedy/folds.ts";
+import { Folders } from "../remedy/folders.ts";
+import { type Outcome, outcomeOf } from "../remedy/folds.ts";
 import { sheetToFold } from "../remedy/sheetToFold.ts";
 import { designNarrowBrake } from "../remedy/shopMade/designNarrowBrake.ts";
 import { madeBrake } from "../remedy/shopMade/madeBrake.ts";
 import type { NarrowBrake } from "../remedy/shopMade/narrowBrake.ts";
 import type { SheetToFold } from "../remedy/shopMade/requirements.ts";
+import { Work } from "../remedy/work.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
@@ -55,7 +57,7 @@ const SHARP_BAR: BarTrial = {
  * The bar for these parts (their brakes are not looked at), or undefined where no bar makes them all.
  * @example shopMadeBar([trough]).design.window // thinnest and thickest bar
  */
-export function shopMadeBar(files: readonly JobFile[]): ShopMadeBar | undefined {
+export function shopMadeBar(files: readonly JobFile[], work = new Work()): ShopMadeBar | undefined {
   const [first] = files;
   const asked = files.map(onSharpBar);
   if (first === undefined || asked.some((job) => job === undefined)) return undefined;
@@ -64,13 +66,11 @@ export function shopMadeBar(files: readonly JobFile[]): ShopMadeBar | undefined 
     noseRadiusMm: Math.min(...jobs.flatMap((job) => job.askedInsideRadiiMm)),
     frontBevelDeg: bevelFor(jobs),
   };
-  const machines = new Machines();
-  const makes = (bar: BarTrial) => {
-    const trials = trialsOn(files, (units) => barBrake(bar, units));
-    return trials?.every((trial) => folds(trial, 0, machines)) ?? false;
-  };
+  const folders = new Folders(work);
+  const makes = (bar: BarTrial) =>
+    trialsOn(files, (units) => barBrake(bar, units))?.every((trial, i) => folders.fold(i, trial)) ?? false;
   const limits = barLimits(nose, makes, first.units);
-  if (limits === undefined) return undefined;
+  if (limits === undefined || work.isDone) return undefined;
   const { thickestMm, overhangMm, leafFaceMaxMm, liftMm } = limits;
   const leafFaceMm = leafFaceMaxMm ?? HOLDER_MM;
   const trials = trialsOn(files, (units) =>

@@ -36,6 +36,8 @@ export interface WayOut {
   /** Where that is tight: the next round figure from which the job is clear, if it is near. */
   readonly clearFrom?: number;
   readonly limit?: Limit;
+  /** True where less may do in another order: not all of them were tried at one step less. */
+  readonly thisOrderOnly?: true;
   /** Of a bend left open: how far to swing the leaf, what is left to close, and over what. */
   readonly leftOpen?: { readonly leafTo: Deg; readonly toClose: Deg; readonly filler: Mm | null };
   /** Of a bar to be made: how thin and thick it may be, how far it must stand out in front of its holder. */
@@ -47,10 +49,15 @@ export interface WayOut {
   };
 }
 
-/** Nothing that was tried helps. */
+/** Nothing that was tried helps, or not everything was tried. */
 export interface NoWayOut {
-  readonly kind: "none";
+  readonly kind: "none" | "untried";
   readonly sentence: string;
 }
 
 export type Remedy = WayOut | NoWayOut;
+
+/** Whether it is a change that can be made, and no word of why there is none. */
+export function isWayOut(remedy: Remedy): remedy is WayOut {
+  return remedy.kind !== "none" && remedy.kind !== "untried";
+}

@@ -26,14 +26,18 @@ export function roomWords(clearanceMm: Mm | null, units: LengthUnit): string {
   return `${figure} ${units} to spare`;
 }
 
-/** @example orderWords([{ bend: 2, clamped: "end" }], 2) // "bend 2 with flat 3 in the throat" */
+/** A bend left part way is finished where it comes again. @example orderWords([{ bend: 2, clamped: "end" }], 2) // "bend 2 with flat 3 in the throat" */
 export function orderWords(order: readonly OrderedBend[], bendCount: number): string {
+  const begun = new Set<number>();
   return order
-    .map(({ bend, clamped }) => {
+    .map(({ bend, clamped, to }) => {
       const [first, last] = clamped === "start" ? [1, bend] : [bend + 1, bendCount + 1];
       const between = first + 1 === last ? "and" : "to";
       const flats = first === last ? `flat ${first}` : `flats ${first} ${between} ${last}`;
-      return `bend ${bend} with ${flats} in the throat`;
+      const finish = begun.has(bend) ? "the rest of " : "";
+      if (to !== undefined) begun.add(bend);
+      const partWay = to === undefined ? "" : `, part way to ${degrees(to)},`;
+      return `${finish}bend ${bend}${partWay} with ${flats} in the throat`;
     })
     .join(", then ");
 }
@@ -65,6 +69,8 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     }
     case "order":
       return `In another order: ${orderWords(way.order, part.bends.length)}`;
+    case "partWay":
+      return `Make bend ${way.index} in two strokes: ${orderWords(way.order, part.bends.length)}`;
     case "lift":
       return `Open the clamp to ${length(to)} instead of ${length(from)}`;
     case "setback":
@@ -110,6 +116,7 @@ function leaveOpenWords(way: Way, leftOpen: WayOut["leftOpen"], units: LengthUni
 
 /** The limit itself, where it says more than the figure that was rounded. */
 export function limitWords(way: Way, units: LengthUnit): string | undefined {
+  if (way.thisOrderOnly) return "Less may do in another order of bends: not all were tried.";
   if (!way.limit) return undefined;
   const { figure } = way.limit;
   const exact = (mm: Mm) => (units === "in" ? `${(mm / MM_PER_INCH).toFixed(3)} in` : `${mm.toFixed(2)} mm`);
@@ -117,6 +124,8 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
     case "trimFlat":
     case "widenFlat":
       return `The least that helps is ${exact(Math.abs(figure))}.`;
+    case "partWay":
+      return `It may be left anywhere from ${(way.notUnder ?? 0).toFixed(1)}° to ${figure.toFixed(1)}°, after springback.`;
     case "leaveOpen":
       return `The farthest that clears relaxes to ${figure.toFixed(1)}°; the blank stays as it is.`;
     case "lift":

@@ -6,16 +6,18 @@ import type { OrderedBend, Tryout } from "../remedy/change.ts";
 import type { ClampMeasures } from "../remedy/family.ts";
 import { fillerThickness } from "../remedy/filler.ts";
 import { findWays, type Situation } from "../remedy/findWays.ts";
-import { Machines } from "../remedy/folds.ts";
+import { Machines } from "../remedy/machines.ts";
+import { partWay } from "../remedy/partWay.ts";
 import type { Way } from "../remedy/way.ts";
 import { parseLength } from "../units/length.ts";
-import type { Answer, StepAnswer } from "./answer.ts";
+import type { Answer } from "./answer.ts";
 import { barToMake, otherBrakes, withBrake } from "./brakeWays.ts";
 import { changedFile } from "./changeFile.ts";
-import type { Job } from "./job.ts";
-import { whyNothingHelps } from "./noWay.ts";
+import type { Job, OrderStep } from "./job.ts";
+import { untriedWords, whyNothingHelps } from "./noWay.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
+import { orderOf } from "./stageAt.ts";
 import type { FileChange, Remedy, WayOut } from "./wayOut.ts";
 import { clearWords, limitWords, waySentence } from "./wayWords.ts";
 
@@ -35,27 +37,39 @@ export function applied(file: JobFile, job: Job, changes: readonly FileChange[])
 export interface WaysOutOptions {
   /** Other brakes of the shop. */
   readonly brakes?: readonly JobFile["brake"][];
+  /** How many states the search for changes may judge; some seconds' work unless given. */
+  readonly mostStates?: number;
 }
 
 /**
- * Ways out, cheapest first; empty for a job that is clear. Where nothing helps, one entry of kind "none" says why.
+ * Ways out, cheapest first; empty for a job that is clear. Where nothing helps, one entry of kind "none" says why;
+ * where the search ended before all changes were tried, a last one of kind "untried" says so.
  * @example waysOut(file, job, check(job))[0]?.sentence // "Take 3/32 in off flat 1: folds, 0.021 in to spare."
  */
 export function waysOut(
   file: JobFile,
   job: Job,
   answer: Answer,
-  { brakes = [] }: WaysOutOptions = {},
+  { brakes = [], mostStates }: WaysOutOptions = {},
 ): Remedy[] {
-  if (answer.verdict === "clear") return [];
+  // Where only its readings make it tight, closer readings are the way out, and the warning says which.
+  if (answer.verdict === "clear" || answer.order.every(({ verdict }) => verdict === "clear")) return [];
   const situation = situationOf(file, job, answer);
-  const ways = findWays(situation).map((way) => wayOut(job, way));
+  const found = findWays({ ...situation, ...(mostStates !== undefined && { mostStates }) });
+  const ways = found.ways.map((way) => wayOut(job, way));
+  let { cutShort } = found;
   // Another order costs nothing: no change of brake can be cheaper.
   if (!ways.some(({ kind }) => kind === "order" || kind === "side")) {
-    ways.push(...otherBrakes(file, job, situation.goal, brakes), ...barToMake(file, job, situation.goal));
+    const bar = barToMake(file, job, situation.goal);
+    const inTwoStrokes = partWay(job, situation.goal);
+    if (inTwoStrokes) ways.push(wayOut(job, inTwoStrokes));
+    ways.push(...otherBrakes(file, job, situation.goal, brakes), ...bar.ways);
     ways.sort((a, b) => a.cost - b.cost);
+    cutShort ||= bar.cutShort;
   }
-  if (ways.length > 0 || answer.verdict === "tight") return ways;
+  const untried: Remedy[] = cutShort ? [{ kind: "untried", sentence: untriedWords(job, ways.length) }] : [];
+  if (ways.length > 0 || answer.verdict === "tight") return [...ways, ...untried];
+  if (cutShort) return untried;
   return [{ kind: "none", sentence: whyNothingHelps(answer, job) }];
 }
 
@@ -64,17 +78,23 @@ function situationOf(file: JobFile, job: Job, answer: Answer): Situation {
     const read = jobOf(changedFile(file, job, changes), { file, job });
     return read.ok ? read.job : undefined;
   };
-  const orderOf = ({ bend, clamped }: StepAnswer): OrderedBend => ({ bend, clamped });
   return {
     trial: job,
     clamp: clampMeasures(file),
-    ...(job.order && { own: job.order.map(({ bend, clamped }) => ({ bend: bend + 1, clamped })) }),
-    reached: answer.order.map(orderOf),
+    ...(job.order && { own: wholeStrokes(job.order) }),
+    reached: wholeStrokes(orderOf(answer)),
     goal: { marginMm: job.marginMm, leastMm: answer.verdict === "tight" ? job.marginMm : 0 },
     tryout,
     machines: new Machines(),
     units: job.units,
   };
+}
+
+/** The sequence of bends by where each is finished. */
+function wholeStrokes(order: readonly OrderStep[]): OrderedBend[] {
+  return order.flatMap(({ bend, clamped, toDeg }) =>
+    toDeg === undefined ? [{ bend: bend + 1, clamped }] : [],
+  );
 }
 
 function clampMeasures({ brake: { clamp }, units }: JobFile): ClampMeasures {
@@ -109,6 +129,7 @@ function wayOut(job: Job, way: Way): WayOut {
     ...(way.to !== undefined && { to: way.to }),
     ...(way.clearFrom !== undefined && { clearFrom: way.clearFrom }),
     ...(way.limit && { limit: way.limit }),
+    ...(way.thisOrderOnly && { thisOrderOnly: true as const }),
     ...(leftOpen && { leftOpen }),
   };
 }

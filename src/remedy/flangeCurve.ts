@@ -6,8 +6,9 @@
 import type { Brake } from "../brake/brake.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { type BendingSheet, channel, setbackOf } from "./channel.ts";
-import { folds, Machines } from "./folds.ts";
+import { folds } from "./folds.ts";
 import { largestPassing } from "./limit.ts";
+import { Machines } from "./machines.ts";
 
 export interface FlangeLimit {
   readonly webMm: Mm;

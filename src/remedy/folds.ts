@@ -1,73 +1,21 @@
 /**
- * Whether a part folds on a brake in any order at all, asked again and again while a limit is closed in on.
- * Depth first over sets of bends with the search's own tables, stopping at the first whole order: the same yes or no
- * as sequence/search.ts, exact, without its count and rank.
+ * How a part comes out on a brake: whether it folds in any order at all, its best order and what that leaves to spare.
+ * Up to WHOLE_SEARCH bends the order is the best of all; beyond, one that is clear where there is one, else one that folds.
  */
-import type { Brake } from "../brake/brake.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStep, type Step } from "../contact/step.ts";
-import { seatFor } from "../motion/seat.ts";
-import type { End } from "../part/part.ts";
-import { formedToward, reversedSet } from "../sequence/bendSets.ts";
 import { searchOrders } from "../sequence/search.ts";
-import { SeatTable } from "../sequence/seatTable.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
+import { findOrder } from "./findOrder.ts";
+import type { Machines } from "./machines.ts";
 
-/** Keeps the brake made ready for the checks while only the part changes. */
-export class Machines {
-  private last: { readonly machine: Machine; readonly thicknessMm: Mm } | undefined;
-
-  of(brake: Brake, thicknessMm: Mm): Machine {
-    if (this.last?.machine.brake === brake && this.last.thicknessMm === thicknessMm) return this.last.machine;
-    const machine = new Machine(brake, thicknessMm);
-    this.last = { machine, thicknessMm };
-    return machine;
-  }
-}
-
-const ENDS: readonly End[] = ["start", "end"];
+/** Up to so many bends a search that ranks all orders takes some tens of milliseconds. */
+export const WHOLE_SEARCH = 12;
 
 /** Whether there is an order with every clearance at least `leastMm`; 0 asks for no contact only. */
-export function folds({ part, brake }: Trial, leastMm: Mm, machines = new Machines()): boolean {
-  const n = part.bends.length;
-  const machine = machines.of(brake, part.thicknessMm);
-  const seats: (SeatTable | undefined)[] = [];
-  const seatOf = (bend: number, end: 0 | 1): SeatTable => {
-    const known = seats[2 * bend + end];
-    if (known) return known;
-    const made = new SeatTable(seatFor(part, brake, bend, ENDS[end]!), machine);
-    seats[2 * bend + end] = made;
-    return made;
-  };
-  const can = (set: number, bend: number): boolean => {
-    const back = reversedSet(set, n);
-    const toward = [formedToward("start", bend, set, back, n), formedToward("end", bend, set, back, n)];
-    return ([0, 1] as const).some((end) => {
-      const [moving, clamped] = [toward[1 - end]!, toward[end]!];
-      const seat = seatOf(bend, end);
-      if (!seat.canMake(moving, clamped)) return false;
-      return leastMm <= 0 || seat.clearance(moving, clamped, leastMm) >= leastMm;
-    });
-  };
-  const seen = new Uint8Array(1 << n);
-  const whole = (1 << n) - 1;
-  // Most parts fail at their last bend, whichever that is: looked at first, that saves the way there.
-  const last = part.bends.map((_, bend) => can(whole & ~(1 << bend), bend));
-  if (!last.includes(true)) return n === 0;
-  const waiting = [0];
-  while (waiting.length > 0) {
-    const set = waiting.pop()!;
-    for (let bend = 0; bend < n; bend++) {
-      const next = set | (1 << bend);
-      if (next === set || seen[next]) continue;
-      if (next === whole ? !last[bend] : !can(set, bend)) continue;
-      if (next === whole) return true;
-      seen[next] = 1;
-      waiting.push(next);
-    }
-  }
-  return n === 0;
+export function folds(trial: Trial, leastMm: Mm, machines?: Machines): boolean {
+  return findOrder(trial, { leastMm, ...(machines && { machines }) }).kind === "order";
 }
 
 /** How a trial comes out in its best order. */
@@ -81,9 +29,8 @@ export interface Outcome {
 /** The best order of a trial and how it comes out, or the given order's outcome. */
 export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBend[]): Outcome {
   const { part, brake } = trial;
-  const order =
-    given ??
-    searchOrders(part, brake, marginMm).order.map(({ bend, clamped }) => ({ bend: bend + 1, clamped }));
+  const order = given ?? goodOrder(trial, marginMm);
+  if (order === undefined) return { verdict: "hits", clearanceMm: null, order: [] };
   const machine = new Machine(brake, part.thicknessMm);
   let [done, clearanceMm, tight, hits] = [0, Number.POSITIVE_INFINITY, false, false];
   for (const { bend, clamped } of order) {
@@ -98,4 +45,23 @@ export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBe
     clearanceMm: clearanceMm === Number.POSITIVE_INFINITY ? null : clearanceMm,
     order,
   };
+}
+
+/** One part may take so many states before it is given up: some seconds. */
+const MOST_STATES = 300_000;
+
+/** The best of all orders up to WHOLE_SEARCH bends, or the furthest; beyond, one that folds, clear where it can be. */
+function goodOrder(trial: Trial, marginMm: Mm): readonly OrderedBend[] | undefined {
+  const { part, brake } = trial;
+  if (part.bends.length <= WHOLE_SEARCH) {
+    return searchOrders(part, brake, marginMm).order.map(({ bend, clamped }) => ({
+      bend: bend + 1,
+      clamped,
+    }));
+  }
+  for (const leastMm of marginMm > 0 ? [marginMm, 0] : [0]) {
+    const found = findOrder(trial, { leastMm, mostStates: MOST_STATES });
+    if (found.kind === "order") return found.order;
+  }
+  return undefined;
 }

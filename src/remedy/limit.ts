@@ -26,7 +26,7 @@ const WIDENING = 2;
  * @example smallestPassing({ passes: (a) => a > 3, most: 50, first: 0.25, step: 0.05, tolerance: 0.001 }) // 3.00
  */
 export function smallestPassing(search: LimitSearch): number | undefined {
-  const { passes, most, first, step, monotone } = search;
+  const { passes, most, first, monotone } = search;
   if (!(most > 0) || (monotone && !passes(most))) return undefined;
   let fails = 0;
   let found: number | undefined;
@@ -38,6 +38,19 @@ export function smallestPassing(search: LimitSearch): number | undefined {
     fails = amount;
     if (amount >= most) return undefined;
   }
+  return closeIn(search, fails, found);
+}
+
+/**
+ * The smallest size that passes between one that fails and a larger one that passes; one step less is tried again.
+ * @example closeIn({ passes: (a) => a > 3, step: 0.05, tolerance: 0.001 }, 2, 4) // 3.00
+ */
+export function closeIn(
+  search: Pick<LimitSearch, "passes" | "step" | "tolerance">,
+  fails: number,
+  found: number,
+): number {
+  const { passes, step } = search;
   let limit = between(search, fails, found);
   // A passing gap just below: walk down through it until a step fails, and close in on its lower end.
   while (limit > step && passes(limit - step)) {
@@ -71,7 +84,11 @@ export function largestPassing(search: Omit<LimitSearch, "monotone" | "step">): 
 }
 
 /** Closes in from a size that fails and a larger one that passes; gives one that passes. */
-function between({ passes, tolerance }: LimitSearch, fails: number, found: number): number {
+function between(
+  { passes, tolerance }: Pick<LimitSearch, "passes" | "tolerance">,
+  fails: number,
+  found: number,
+): number {
   let [low, high] = [fails, found];
   while (high - low > tolerance) {
     const middle = (low + high) / 2;

@@ -5,7 +5,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { Change, OrderedBend } from "./change.ts";
 import type { FamilyKind } from "./family.ts";
 
-export type WayKind = FamilyKind | "side" | "order" | "openEnds" | "automaticSetback";
+export type WayKind = FamilyKind | "side" | "order" | "partWay" | "openEnds" | "automaticSetback";
 
 /** Where a family of changes begins to pass. */
 export interface Limit {
@@ -27,9 +27,13 @@ export interface Way {
   /** The figure as it is, and as it should be. */
   readonly from?: number;
   readonly to?: number;
+  /** Of a bend made in two strokes: the least angle at which it may be left; `limit` has the largest. */
+  readonly notUnder?: number;
   /** Where `to` is tight: the next round figure from which the job is clear, if it is near. */
   readonly clearFrom?: number;
   readonly limit?: Limit;
+  /** True where it is not proved that one step less fails in every order: less may do in another one. */
+  readonly thisOrderOnly?: true;
   readonly verdict: "clear" | "tight";
   readonly clearanceMm: Mm | null;
   readonly order: readonly OrderedBend[];

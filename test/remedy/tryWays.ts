@@ -5,7 +5,7 @@ import { check } from "../../src/job/check.ts";
 import type { Job } from "../../src/job/job.ts";
 import { jobOf, readJob } from "../../src/job/readJob.ts";
 import type { JobFile } from "../../src/job/schema.ts";
-import type { FileChange, Remedy, WayOut } from "../../src/job/wayOut.ts";
+import { type FileChange, isWayOut, type WayOut } from "../../src/job/wayOut.ts";
 import { applied } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 
@@ -21,9 +21,7 @@ export function readAs(job: unknown): Read {
   return read;
 }
 
-export function isWay(remedy: Remedy): remedy is WayOut {
-  return remedy.kind !== "none";
-}
+export const isWay = isWayOut;
 
 /** What is wrong with a way out; nothing where it holds as stated and one step less does not. */
 export function faultsOf({ file, job }: Read, way: WayOut): string[] {

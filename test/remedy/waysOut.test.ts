@@ -13,6 +13,7 @@ import { meetsItself } from "../../src/remedy/meetsItself.ts";
 import { enumerate } from "../reference/enumerate.ts";
 import type { PlainJob } from "../reference/plainJob.ts";
 import { randomJobs } from "../reference/randomJob.ts";
+import { longJobs } from "./longJobs.ts";
 import { faultsOf, isWay, type Read, readAs } from "./tryWays.ts";
 
 const FAILING_JOBS = 500;
@@ -63,15 +64,16 @@ describe("500 random failing jobs", () => {
     ]) {
       expect(kinds).toContain(kind);
     }
-    for (const kind of ["setback", "automaticSetback", "relief", "shopBar"]) expect(kinds).toContain(kind);
+    for (const kind of ["setback", "automaticSetback", "relief", "shopBar", "partWay"])
+      expect(kinds).toContain(kind);
   });
 
   test("the independent reference agrees with some of each sort", () => {
     const seen = new Map<string, number>();
     for (const { read, way } of ways) {
       const before = seen.get(way.kind) ?? 0;
-      // A brake to be made is written with units, which the reference does not read.
-      if (before >= 2 || way.kind === "shopBar") continue;
+      // A brake to be made is written with units, which the reference does not read; nor does it leave a bend part way.
+      if (before >= 2 || way.kind === "shopBar" || way.kind === "partWay") continue;
       seen.set(way.kind, before + 1);
       const changed = applied(read.file, read.job, way.changes) as unknown as PlainJob;
       const search = enumerate(changed);
@@ -89,25 +91,56 @@ describe("500 random failing jobs", () => {
   });
 });
 
-describe("jobs of three and four bends, and longer ones along the order that got furthest", () => {
+describe("jobs of more bends", () => {
+  const threeAndFour = fc
+    .sample(randomJobs(4), { seed: 4, numRuns: 480 })
+    .filter((job) => job.part.bends.length > 2);
+  const long = [7, 8, 10, 12].flatMap((bends) => longJobs(bends, 5, 12));
+
   test.each([
-    ["four bends", 4, 12],
-    ["eight bends", 8, 3],
-  ])("hold too: %s", (_, mostBends, count) => {
-    const reads = fc
-      .sample(randomJobs(mostBends), { seed: 4, numRuns: 40 * count })
-      .filter((job) => job.part.bends.length > mostBends / 2)
+    ["three and four", threeAndFour, 12],
+    ["seven to twelve", long, 9],
+  ])("%s: each way folds as stated, and one step less fails in every order", (_, jobs, count) => {
+    const reads = jobs
       .map(readAs)
-      .filter(({ job }) => job.part.bends.length <= 4 || job.part.bends.length > 6)
       .filter(({ job }) => check(job).verdict === "hits")
-      .slice(0, count);
+      .slice(-count);
     expect(reads).toHaveLength(count);
-    const faults = reads.flatMap((read) =>
+    const ways = reads.flatMap((read) =>
       waysOf(read)
         .filter(isWay)
-        .flatMap((way) => faultsOf(read, way)),
+        .map((way) => ({ read, way })),
     );
-    expect(faults).toEqual([]);
+    expect(ways.length).toBeGreaterThan(count / 2);
+    expect(ways.flatMap(({ read, way }) => faultsOf(read, way))).toEqual([]);
+    // Nothing that has a size goes without its proof.
+    expect(ways.filter(({ way }) => way.from !== undefined && !way.limit)).toEqual([]);
+  });
+
+  test("sixteen: the order that was found goes with the way, and folds as stated", () => {
+    const reads = longJobs(16, 5, 10)
+      .map(readAs)
+      .filter(({ job }) => check(job).verdict === "hits")
+      .slice(0, 1);
+    const ways = reads.flatMap((read) => waysOf(read).map((way) => ({ read, way })));
+    expect(ways.length).toBeGreaterThan(0);
+    for (const { read, way } of ways) {
+      if (!isWay(way)) continue;
+      expect(way.order).toHaveLength(16);
+      expect(applied(read.file, read.job, way.changes).order).toEqual(way.order);
+      expect(faultsOf(read, way)).toEqual([]);
+    }
+  });
+
+  test("a search that may look at little says that it was cut short, after the ways that it found", () => {
+    const read = longJobs(12, 5, 12)
+      .map(readAs)
+      .find(({ job }) => check(job).verdict === "hits")!;
+    const remedies = waysOf(read, { mostStates: 300 });
+    expect(remedies.at(-1)?.kind).toBe("untried");
+    expect(remedies.at(-1)?.sentence).toMatch(/the search was cut short/u);
+    expect(remedies.slice(0, -1).every(isWay)).toBe(true);
+    expect(waysOf(read).some(({ kind }) => kind === "untried")).toBe(false);
   });
 });
 
