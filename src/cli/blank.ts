@@ -18,6 +18,7 @@ import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption } from "./optionLengths.ts";
+import { blankPlan, planText } from "./planJson.ts";
 import { table } from "./table.ts";
 import { type TemplateOptions, writeTemplates } from "./template.ts";
 import { columnsOf, wrap } from "./wrap.ts";
@@ -108,6 +109,7 @@ export interface BlankOptions extends TemplateOptions {
   readonly svg?: string;
   /** How far other bend allowances may differ. */
   readonly within?: string;
+  readonly json?: boolean;
 }
 
 /**
@@ -123,6 +125,10 @@ export async function runBlank(path: string, options: BlankOptions): Promise<num
   if (options.svg !== undefined) {
     await writeOut(options.svg, writeSvg(drawBlank(job, answer), { title: `Blank of ${job.part.name}` }));
     written.unshift(`Drawn at true size: ${options.svg}`);
+  }
+  if (options.json) {
+    process.stdout.write(planText(blankPlan(job, answer)));
+    return 0;
   }
   const ink = inkFor(process.stdout, process.env);
   const lines = blankLines(job, answer, ink, columnsOf(process.stdout), within);

@@ -5,45 +5,69 @@ import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import { judgeDoubts } from "../job/doubt.ts";
+import { doubtsAnswer } from "../job/doubtsAnswer.ts";
 import { doubtSentences } from "../job/doubtWords.ts";
+import type { Job } from "../job/job.ts";
+import { orderMade } from "../job/orderMade.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength, parseLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
 import { answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
+import { doubtPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { columnsOf, wrap } from "./wrap.ts";
+
+export interface DoubtOptions {
+  readonly by?: string;
+  readonly json?: boolean;
+}
 
 /**
  * Prints the finding and gives the exit status: 0 where every mix of the doubts folds, 1 where some mix does not.
  * @throws Refusal for input that cannot be worked with
  */
-export async function runDoubt(path: string, options: { readonly by?: string }): Promise<number> {
-  const job = await openJob(path);
-  const doubtMm = options.by === undefined ? usualDoubtMm(job.units) : parseLength(options.by, job.units);
-  const shortest = Math.min(...job.part.flatsMm);
-  if (doubtMm === undefined || doubtMm < 0 || doubtMm >= shortest) {
-    const limit = lengthWords(shortest, job.units);
-    throw new Refusal(
-      `--by is "${options.by ?? ""}"; it may be a length from 0 to under ${limit}, the shortest flat.`,
-    );
-  }
+export async function runDoubt(path: string, options: DoubtOptions): Promise<number> {
+  const { doubtsMm: ofJob, ...job } = await openJob(path);
+  const doubtsMm = options.by === undefined && ofJob ? ofJob : alike(job, options.by);
+  // As read: the doubts are judged here, with those that were asked for.
   const answer = await answerJob(job);
-  const order = answer.order.map(({ bend, clamped }) => ({ bend: bend - 1, clamped }));
-  const doubt = judgeDoubts(
-    job,
-    order,
-    job.part.flatsMm.map(() => doubtMm),
-  );
+  const doubt = judgeDoubts(job, orderMade(answer), doubtsMm);
+  const status = doubt.worst === null && doubt.proved ? 0 : 1;
+  if (options.json) {
+    process.stdout.write(planText(doubtPlan(doubtsAnswer(doubt), doubtsMm, answer)));
+    return status;
+  }
   const ink = inkFor(process.stdout, process.env);
   const [first = "", ...rest] = doubtSentences(doubt, job.units);
   const lines = [
     ink.strong(first),
     ...rest,
-    `As read: ${verdictSentence(job, answer)} Each flat may be off by ${formatLength(doubtMm, job.units)} ${job.units}.`,
+    `As read: ${verdictSentence(job, answer)} ${offSentence(doubtsMm, job.units)}`,
     "",
     ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);
-  return doubt.worst === null && doubt.proved ? 0 : 1;
+  return status;
+}
+
+/** One doubt for all flats, as asked for or as callipers usually read. */
+function alike(job: Job, by: string | undefined): readonly Mm[] {
+  const doubtMm = by === undefined ? usualDoubtMm(job.units) : parseLength(by, job.units);
+  const shortest = Math.min(...job.part.flatsMm);
+  if (doubtMm === undefined || doubtMm < 0 || doubtMm >= shortest) {
+    const limit = lengthWords(shortest, job.units);
+    throw new Refusal(
+      `--by is "${by ?? ""}"; it may be a length from 0 to under ${limit}, the shortest flat.`,
+    );
+  }
+  return job.part.flatsMm.map(() => doubtMm);
+}
+
+function offSentence(doubtsMm: readonly Mm[], units: Job["units"]): string {
+  const sizes = doubtsMm.map((doubt) => formatLength(doubt, units));
+  return new Set(sizes).size === 1
+    ? `Each flat may be off by ${sizes[0]} ${units}.`
+    : `The flats may be off by ${sizes.join(", ")} ${units}.`;
 }

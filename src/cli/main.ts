@@ -98,6 +98,7 @@ function commandLine(finish: (status: number) => void): Command {
       "--within <LENGTH>",
       "warn where other bend allowances differ by more, 1/64 in or 0.25 mm if not given",
     )
+    .option("--json", "print the blank as one JSON object, lengths in mm")
     .action(async (path: string, options: BlankOptions) => {
       finish(await (await import("./blank.ts")).runBlank(path, options));
     });

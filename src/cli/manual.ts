@@ -113,8 +113,11 @@ THE JOB FILE
   JSON with units, part, brake and, if you like, an order and a margin. A length
   may be a number, "3/8", "1 1/2", "5 mm" or "1/4 in"; a thickness also a gauge
   with its family, "20 ga steel". A slip in the file is answered with the key,
-  what was found there and what may stand there. A shop file has noseroomShop,
-  units, brakes and parts. Start from an example.
+  what was found there and what may stand there. A part may have grain ("across",
+  "along" or degrees from the bend lines), doubts (how far each flat may have been
+  misread, one length or a list) and cutOuts, a list of {across: [from, to],
+  along: [from, to]} from the datum edge and the blank's start; to may be "end".
+  A shop file has noseroomShop, units, brakes and parts. Start from an example.
 
 EXIT STATUS
 ${statusBlock([

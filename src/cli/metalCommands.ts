@@ -38,6 +38,8 @@ export function addMetalCommands(program: Command, finish: (status: number) => v
     .option("--date <DAY>", "for the record, today if not given")
     .option("--units <UNIT>", "mm or in, the job's or in if not given")
     .option("-o, --output <FILE>", "write the job with the strip's figures in it")
+    .option("--keep <FILE>", "write the record to a file of its own")
+    .option("--record <FILE>", "read a record that was kept, in place of readings")
     .option("--json", "print the record as one JSON object, lengths in mm")
     .action(async (path: string | undefined, options: StripOptions) => {
       finish(await (await import("./strip.ts")).runStrip(path, options));

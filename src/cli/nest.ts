@@ -15,6 +15,7 @@ import type { Mm } from "../units/quantity.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption, pairOption } from "./optionLengths.ts";
+import { nestPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
@@ -27,6 +28,7 @@ export interface NestOptions {
   readonly anyWay?: boolean;
   readonly svg?: string;
   readonly dxf?: string;
+  readonly json?: boolean;
 }
 
 /** A sheet past these is a slip of the pen, and would take long to lay out. */
@@ -45,6 +47,10 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
   const cautions = wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint);
   const { blank, sheet } = question;
   const size = `${lengthWords(blank.widthMm, job.units)} by ${lengthWords(blank.lengthMm, job.units)}`;
+  if (nest === undefined && options.json) {
+    process.stdout.write(planText(nestPlan(nest)));
+    return 1;
+  }
   if (nest === undefined) {
     const turn = question.grain === "across" ? " with its bends across the grain" : "";
     process.stdout.write(
@@ -71,7 +77,9 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
     await writeOut(options.dxf, toDxf(drawing));
     lines.push(`DXF in millimetres: ${options.dxf}`);
   }
-  process.stdout.write(`${[...lines, "", ...cautions].join("\n")}\n`);
+  process.stdout.write(
+    options.json ? planText(nestPlan(nest)) : `${[...lines, "", ...cautions].join("\n")}\n`,
+  );
   return 0;
 }
 

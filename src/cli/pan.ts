@@ -13,6 +13,7 @@ import type { Mm } from "../units/quantity.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
 import { type PanFiles, writePanFiles } from "./panFiles.ts";
+import { panPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
@@ -27,6 +28,7 @@ export interface PanOptions extends PanFiles {
   readonly metal?: string;
   readonly set?: string;
   readonly units?: string;
+  readonly json?: boolean;
 }
 
 /**
@@ -55,16 +57,12 @@ export async function runPan(options: PanOptions): Promise<number> {
       ["left", "left", "right", "right"],
     ),
   ];
-  let status = 0;
-  if (options.set !== undefined) {
-    const fingers = fingerLines(pan, stockOf(options.set, units), units);
-    lines.push("", ...fingers.lines);
-    if (!fingers.fits) status = 1;
-  }
+  const fingers = options.set === undefined ? undefined : fewestFingers(pan, stockOf(options.set, units));
+  if (options.set !== undefined) lines.push("", ...fingerLines(pan, fingers, units));
   lines.push(...(await writePanFiles(blank, units, options)), "");
   lines.push(...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint));
-  process.stdout.write(`${lines.join("\n")}\n`);
-  return status;
+  process.stdout.write(options.json ? planText(panPlan(blank, fingers)) : `${lines.join("\n")}\n`);
+  return options.set !== undefined && fingers === undefined ? 1 : 0;
 }
 
 function laidOut(pan: Pan): PanBlank {
@@ -86,27 +84,30 @@ function rows(way: string, { bends, sightLinesMm, sizeMm }: PanSide, units: Unit
   return [...lines, row("whole", sizeMm)];
 }
 
+interface FingersBetween {
+  readonly insideMm: Mm;
+  readonly choice: FingerChoice;
+}
+
 /** Either pair of walls may be folded first; the fingers then stand between them. The fewer fingers, the better. */
-function fingerLines(
-  pan: Pan,
-  stock: readonly FingerStock[],
-  units: Units,
-): { readonly fits: boolean; readonly lines: readonly string[] } {
+function fewestFingers(pan: Pan, stock: readonly FingerStock[]): FingersBetween | undefined {
   const gap = gapBesideWalls(pan.insideRadiusMm);
   const choices = [pan.insideWidthMm, pan.insideLengthMm].flatMap((insideMm) => {
     const choice = chooseFingers(stock, insideMm, gap);
     return choice === undefined ? [] : [{ insideMm, choice }];
   });
   const [best] = choices.sort((a, b) => a.choice.widthsMm.length - b.choice.widthsMm.length);
+  return best;
+}
+
+function fingerLines(pan: Pan, best: FingersBetween | undefined, units: Units): readonly string[] {
   if (best === undefined) {
+    const gap = gapBesideWalls(pan.insideRadiusMm);
     const room = `${lengthWords(gap.leastMm, units)} to ${lengthWords(gap.mostMm, units)}`;
-    return {
-      fits: false,
-      lines: [`No choice of these fingers fills either length and leaves ${room} beside the walls.`],
-    };
+    return [`No choice of these fingers fills either length and leaves ${room} beside the walls.`];
   }
   const first = `Fold the two walls that stand ${lengthWords(best.insideMm, units)} apart first.`;
-  return { fits: true, lines: [first, fingerSentence(best.choice, units)] };
+  return [first, fingerSentence(best.choice, units)];
 }
 
 function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string {

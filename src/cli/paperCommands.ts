@@ -2,6 +2,7 @@
  * The commands that end on paper or on the sheet: shop sheet, nest, pan, doubtful readings. Each is loaded when asked for.
  */
 import type { Command } from "commander";
+import type { DoubtOptions } from "./doubt.ts";
 import type { NestOptions } from "./nest.ts";
 import type { PanOptions } from "./pan.ts";
 import type { SheetOptions } from "./sheet.ts";
@@ -33,6 +34,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     .option("--any-way", "lay blanks along the grain too")
     .option("--svg <FILE>", "draw the sheet at true size into FILE")
     .option("--dxf <FILE>", "the same as DXF in millimetres")
+    .option("--json", "print the nest as one JSON object, lengths in mm")
     .action(async (path: string, options: NestOptions) => {
       finish(await (await import("./nest.ts")).runNest(path, options));
     });
@@ -43,8 +45,12 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
       "Says whether a job still folds when each flat may be off by so much, and which reading decides.",
     )
     .argument("<JOB>", "job file, or - for standard input")
-    .option("--by <LENGTH>", "how far each flat may be off, 1/64 in or 0.25 mm if not given")
-    .action(async (path: string, options: { by?: string }) => {
+    .option(
+      "--by <LENGTH>",
+      "how far each flat may be off; the job's doubts, 1/64 in or 0.25 mm if not given",
+    )
+    .option("--json", "print the finding as one JSON object, lengths in mm")
+    .action(async (path: string, options: DoubtOptions) => {
       finish(await (await import("./doubt.ts")).runDoubt(path, options));
     });
   program
@@ -65,6 +71,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     .option("--pdf <FILE>", "full-size template on pages of paper")
     .option("--paper <SIZE>", "a4 or letter; letter in inches if not given")
     .option("--dxf <FILE>", "DXF in millimetres")
+    .option("--json", "print the blank as one JSON object, lengths in mm")
     .action(async (options: PanOptions) => {
       finish(await (await import("./pan.ts")).runPan(options));
     });

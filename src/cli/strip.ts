@@ -17,16 +17,25 @@ import { type Ink, inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
 import { type StripOptions, type StripReadings, stripReadings } from "./stripReadings.ts";
+import { readRecord, recordText, type StripFound } from "./stripRecord.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
-/** What follows from the readings; null for the half that was not read. */
-export interface StripFound {
-  readonly bend: StripResult | null;
-  /** Part of the leaf angle that stays. */
-  readonly springback: number | null;
-}
+/** Options that a strip is read from. */
+const READINGS = [
+  "before",
+  "flanges",
+  "angle",
+  "leaf",
+  "relaxed",
+  "metal",
+  "thickness",
+  "radius",
+  "brake",
+  "date",
+  "units",
+] as const;
 
 /** A calliper in a shop reads to so much: common practice, no source. */
 const READING_MM: Mm = 0.1;
@@ -37,9 +46,15 @@ const READING_MM: Mm = 0.1;
  */
 export async function runStrip(path: string | undefined, options: StripOptions): Promise<number> {
   const opened = path === undefined ? undefined : await openJobFile(path);
-  const read = stripReadings(opened?.job, options, today());
+  const read =
+    options.record === undefined
+      ? stripReadings(opened?.job, options, today())
+      : await recordAlone(options, options.record);
   const found = foundOf(read);
-  const written = await putIntoJob(opened, found, options.output);
+  const written = [
+    ...(await putIntoJob(opened, found, options.output)),
+    ...(await keep(read, found, options.keep)),
+  ];
   if (options.json) {
     process.stdout.write(
       `${JSON.stringify({ ...read, metal: read.metal?.name ?? null, ...found }, null, 2)}\n`,
@@ -56,6 +71,20 @@ export async function runStrip(path: string | undefined, options: StripOptions):
   ];
   process.stdout.write(`${lines.join("\n")}\n`);
   return 0;
+}
+
+/** What a record keeps; readings beside it would be another strip's. */
+function recordAlone(options: StripOptions, path: string): Promise<StripReadings> {
+  const also = READINGS.find((name) => options[name] !== undefined);
+  if (also !== undefined) throw new Refusal(`--record has its own readings; leave --${also} away.`);
+  return readRecord(path);
+}
+
+/** Writes the record to a file of its own, if that was asked for. */
+async function keep(read: StripReadings, found: StripFound, path: string | undefined): Promise<string[]> {
+  if (path === undefined) return [];
+  await writeOut(path, recordText(read, found));
+  return ["", `The record of this strip: ${path}`];
 }
 
 /** The day on the person's own clock. */

@@ -25,6 +25,10 @@ export interface StripOptions {
   readonly units?: string;
   readonly json?: boolean;
   readonly output?: string;
+  /** File to keep the record in. */
+  readonly keep?: string;
+  /** File with a record kept before. */
+  readonly record?: string;
 }
 
 export interface StripReadings {
