@@ -35,6 +35,8 @@ export interface WayOut {
   readonly to?: number;
   /** Where that is tight: the next round figure from which the job is clear, if it is near. */
   readonly clearFrom?: number;
+  /** Of a bend made in two strokes: the least angle at which it may be left; `limit` has the largest. */
+  readonly notUnder?: Deg;
   readonly limit?: Limit;
   /** True where less may do in another order: not all of them were tried at one step less. */
   readonly thisOrderOnly?: true;

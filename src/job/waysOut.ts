@@ -128,6 +128,7 @@ function wayOut(job: Job, way: Way): WayOut {
     ...(way.from !== undefined && { from: way.from }),
     ...(way.to !== undefined && { to: way.to }),
     ...(way.clearFrom !== undefined && { clearFrom: way.clearFrom }),
+    ...(way.notUnder !== undefined && { notUnder: way.notUnder }),
     ...(way.limit && { limit: way.limit }),
     ...(way.thisOrderOnly && { thisOrderOnly: true as const }),
     ...(leftOpen && { leftOpen }),
