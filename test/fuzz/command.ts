@@ -69,7 +69,7 @@ function attack(reader: ReaderName): Promise<boolean> {
       for (const finding of run.findings) keep(finding.thrown, finding.text);
       const took = ((Date.now() - start) / 1000).toFixed(0);
       console.log(
-        `${reader}: ${run.runs} executions in ${took} s, seed ${seed}; ${run.blocks} blocks reached, ` +
+        `${reader}: ${run.runs} executions in ${took} s, seed ${seed}; ${run.branches} branches reached, ` +
           `${run.corpus} texts kept; ${run.findings.length} findings`,
       );
     });

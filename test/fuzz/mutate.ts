@@ -63,6 +63,7 @@ const ODD_KEYS = [
     "rated",
     "noseRadius",
   ],
+  ...["grain", "doubts", "cutOuts", "across", "along", "to", "sample", "overall", "material", "length"],
 ];
 const WORDS = [
   ...[

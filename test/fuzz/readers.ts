@@ -3,14 +3,15 @@
  * stored shelf. Each also checks what it must keep: what was read and is written again reads the same.
  */
 import { deflateRawSync } from "node:zlib";
+import { check } from "../../src/job/check.ts";
 import { type Problem, problemSentence } from "../../src/job/problem.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import { readShop } from "../../src/job/readShop.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../../web/dxf/profileFromDxf.ts";
 import { type Adopted, adoptText } from "../../web/store/adopt.ts";
-import { fileText } from "../../web/store/jobFile.ts";
-import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { fileText, type JobFile } from "../../web/store/jobFile.ts";
+import { type Drawer, METALS_KEY, readShelf } from "../../web/store/keep.ts";
 import { jobOfLink, linkOf } from "../../web/store/link.ts";
 import { hold, holdSentence, watched, watchedLater } from "./watch.ts";
 
@@ -19,7 +20,12 @@ function holdProblems(problems: readonly Problem[]): void {
   for (const problem of problems) holdSentence(problemSentence(problem));
 }
 
-/** A job file: refused in sentences, or read, written and read again as the same job. */
+/** A check takes a hundred times as long as reading: every so-manieth job taken, and short ones only, is checked whole. */
+const CHECKED_ONE_IN = 400;
+const MOST_BENDS_CHECKED = 3;
+let taken = 0;
+
+/** A job file: refused in sentences, or read, written and read again as the same job, and now and then checked. */
 export function tryJob(text: string): void {
   const read = watched(() => readJob(text));
   if (!read.ok) {
@@ -28,6 +34,10 @@ export function tryJob(text: string): void {
   }
   const again = readJob(writeJob(read.file));
   hold(again.ok && JSON.stringify(again.job) === JSON.stringify(read.job), "written and read, another job");
+  if (read.job.part.bends.length > MOST_BENDS_CHECKED || taken++ % CHECKED_ONE_IN > 0) return;
+  const answer = watched(() => check(read.job));
+  hold(["clear", "tight", "hits"].includes(answer.verdict), "checked, and no verdict");
+  for (const warning of answer.warnings) holdSentence(warning);
 }
 
 /** A shop file. */
@@ -36,22 +46,20 @@ export function tryShop(text: string): void {
   if (!read.ok) holdProblems(read.problems);
 }
 
-/** A drawing: refused in a sentence, or profiles of plain numbers. */
+/** A drawing, in a job in mm or, for a text of odd length, in inches: refused in a sentence, or profiles of plain numbers. */
 export function tryDrawing(text: string): void {
-  for (const units of ["mm", "in"] as const) {
-    const read = watched(() => profilesFromDxf(text, units));
-    if (!read.ok) {
-      holdSentence(read.sentence);
-      continue;
-    }
-    for (const remark of read.remarks) holdSentence(remark);
-    hold(read.profiles.length > 0, "read, and nothing in it");
-    const figures = read.profiles.flat(2);
-    hold(
-      figures.every((figure) => Number.isFinite(figure)),
-      "a corner that is nowhere",
-    );
+  const read = watched(() => profilesFromDxf(text, text.length % 2 === 0 ? "mm" : "in"));
+  if (!read.ok) {
+    holdSentence(read.sentence);
+    return;
   }
+  for (const remark of read.remarks) holdSentence(remark);
+  hold(read.profiles.length > 0, "read, and nothing in it");
+  const figures = read.profiles.flat(2);
+  hold(
+    figures.every((figure) => Number.isFinite(figure)),
+    "a corner that is nowhere",
+  );
 }
 
 /** What was taken in must be taken in again whole: nothing is lost on the way to the store and back. */
@@ -64,7 +72,19 @@ function holdAdopted(adopted: Adopted): void {
   const again = adoptText(fileText(adopted.file));
   if (!again.ok) throw new Error(`kept, and then refused: ${again.sentence}`);
   hold(again.leftOut.length === 0, `kept, and then left out: ${again.leftOut}`);
-  hold(fileText(again.file) === fileText(adopted.file), "kept, and then changed");
+  hold(sameFile(again.file, adopted.file), "kept, and then changed");
+}
+
+/** Whether two files say the same, in whatever order their keys stand. */
+function sameFile(one: JobFile, other: JobFile): boolean {
+  return fileText(one) === fileText(other) || JSON.stringify(sorted(one)) === JSON.stringify(sorted(other));
+}
+
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== "object" || value === null) return value;
+  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return entries.map(([key, item]) => [key, sorted(item)]);
 }
 
 /** A job file opened on the page. */
@@ -72,20 +92,38 @@ export function tryOpened(text: string): void {
   holdAdopted(watched(() => adoptText(text)));
 }
 
-/** A link: the text as the part behind the #, as what is folded up in a link, and a good link with the text in it. */
-export async function tryLink(text: string): Promise<void> {
-  const folded = deflateRawSync(Buffer.from(text)).toString("base64url");
-  for (const fragment of [text, `#job=1.${text}`, `#job=1.${folded}`]) {
-    const adopted = await watchedLater(() => jobOfLink(fragment));
-    if (adopted === null) {
-      hold(!fragment.startsWith("#job="), "a link passed over");
-      continue;
+/** The text folded up in a link as the page does it. */
+const linked = (text: string) => `#job=1.${deflateRawSync(Buffer.from(text)).toString("base64url")}`;
+
+/** The text as a link: as what stands behind the #, as what is folded up, or a good link with some of its letters lost. */
+function fragmentOf(text: string): string {
+  switch (text.length % 4) {
+    case 0:
+      return text;
+    case 1:
+      return `#job=1.${text}`;
+    case 2: {
+      const good = linked(text);
+      const at = text.charCodeAt(text.length >> 1) % good.length;
+      return good.slice(0, at) + good.slice(at + 1 + (text.charCodeAt(0) % 3));
     }
-    holdAdopted(adopted);
-    if (!adopted.ok) continue;
-    const back = await jobOfLink(await linkOf(adopted.file));
-    hold(back?.ok === true && fileText(back.file) === fileText(adopted.file), "linked, and then changed");
+    default:
+      return linked(text);
   }
+}
+
+/** A link, whole or damaged; a good one is made again from what it held. */
+export async function tryLink(text: string): Promise<void> {
+  const fragment = fragmentOf(text);
+  const adopted = await watchedLater(() => jobOfLink(fragment));
+  if (adopted === null) {
+    hold(!fragment.startsWith("#job="), "a link passed over");
+    return;
+  }
+  holdAdopted(adopted);
+  if (!adopted.ok) return;
+  const back = await jobOfLink(await linkOf(adopted.file));
+  hold(back?.ok === true && fileText(back.file) === fileText(adopted.file), "linked, and then changed");
 }
 
 /** A drawer like the browser's store, filled. */
@@ -109,6 +147,7 @@ export function tryStored(text: string): void {
     ["noseroom.job.a", good],
     ["noseroom.job.b", text],
     ["noseroom.open", text.slice(0, 20)],
+    [METALS_KEY, text],
   ] as const;
   const drawer = drawerOf(entries);
   const { shelf, damage } = watched(() => readShelf(drawer));

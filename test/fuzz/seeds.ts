@@ -46,9 +46,25 @@ const drawings = [
   drawing(6, [oldPolyline]),
 ];
 
+/** A job with the keys that examples seldom have. */
+function rareJob(text: string): string {
+  const { order: _order, ...job } = JSON.parse(text) as { readonly order?: unknown; readonly part: object };
+  const cutOuts = [{ across: [1, "1/4 in"], along: [0, "end"] }];
+  const part = { ...job.part, length: "100 mm", grain: "across", doubts: 0.2, cutOuts };
+  return JSON.stringify({ ...job, part, margin: 0.4, order: [{ bend: 1, clamped: "start", to: 20 }] });
+}
+
+/** How a part was read off a sample, as it is kept beside the job. */
+const sample = {
+  flats: [{ side: "inside", reading: "1/2", doubt: 0.1 }, {}],
+  overall: { reading: 30, doubt: "0.5 mm", flat: 1, square: true },
+};
+const metals = [{ name: "sign blank", yield: 150, modulus: 70000, ultimate: 200 }];
+
 /** The seeds of a reader, with `examples` the folder of example jobs. */
 export function seedsOf(reader: ReaderName, examples: string): string[] {
-  const jobs = texts(examples).map((text) => JSON.stringify(JSON.parse(text)));
+  const plain = texts(examples).map((text) => JSON.stringify(JSON.parse(text)));
+  const jobs = [...plain, ...plain.slice(0, 2).map(rareJob)];
   switch (reader) {
     case "job":
     case "opened":
@@ -59,6 +75,11 @@ export function seedsOf(reader: ReaderName, examples: string): string[] {
     case "drawing":
       return drawings;
     case "stored":
-      return jobs.map((text, place) => JSON.stringify({ version: 1, place, file: JSON.parse(text) }));
+      return [
+        JSON.stringify(metals),
+        ...jobs.map((text, place) =>
+          JSON.stringify({ version: 1, place, file: JSON.parse(text), ...(place % 2 === 0 && { sample }) }),
+        ),
+      ];
   }
 }

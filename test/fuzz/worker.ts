@@ -21,7 +21,7 @@ const bytes = new Uint8Array(text, 4);
 const length = new Int32Array(text, 0, 1);
 const count = new Int32Array(beat);
 const encoder = new TextEncoder();
-const run: FuzzRun = { runs: 0, blocks: 0, corpus: [], findings: [] };
+const run: FuzzRun = { runs: 0, branches: 0, corpus: [], findings: [] };
 
 await fuzz(
   {
