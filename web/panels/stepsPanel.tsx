@@ -1,18 +1,21 @@
 /**
  * The steps: the best order found or the user's own. Steps are moved by dragging or with the keys; moving one
- * makes the order the user's own, checked as it stands.
+ * makes the order the user's own, checked as it stands. A bend may be begun in one step and finished in a later one.
  */
 import { useMemo, useRef, useState } from "preact/hooks";
 import { clearanceMember } from "../../src/drawing/step.ts";
-import { angleWords, faceWords, outcomeSentence, throatWords } from "../../src/drawing/stepWords.ts";
 import type { StepAnswer } from "../../src/job/answer.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
-import { Sign, VERDICT_SIGNS } from "./sign.tsx";
+import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
+import { Sign } from "./sign.tsx";
+import { StepCard } from "./stepCard.tsx";
 
-/** The order that stands in an answer, as the file writes it. */
-function asOrder(steps: readonly StepAnswer[]): readonly OrderFile[] {
-  return steps.map(({ bend, clamped }) => ({ bend, clamped }));
+/** The order that stands in an answer, as the file writes it; angles as the person typed them. */
+function asOrder(steps: readonly StepAnswer[], own: readonly OrderFile[] | undefined): readonly OrderFile[] {
+  return steps.map(({ bend, clamped, stroke, angle }, i) =>
+    stroke === "begin" ? { bend, clamped, to: own?.[i]?.to ?? angle } : { bend, clamped },
+  );
 }
 
 export function StepsPanel() {
@@ -28,25 +31,20 @@ export function StepsPanel() {
   );
   if (answer === null || job === null) return null;
   const steps = answer.order;
-  const bendCount = job.part.bends.length;
-  const orderable = problems.length === 0 && file.part.bends.length === steps.length;
+  const orderable = problems.length === 0 && file.part.bends.length === job.part.bends.length;
 
   const put = (order: readonly OrderFile[], did: string) => store.set(["order"], order, did);
+  const order = asOrder(steps, file.order);
   const move = (from: number, to: number) => {
     if (to < 0 || to >= steps.length || from === to) return;
-    const order = [...asOrder(steps)];
-    const [step] = order.splice(from, 1);
-    order.splice(to, 0, step!);
-    put(order, `move bend ${step!.bend}`);
+    put(movedStep(order, from, to), `move bend ${order[from]!.bend}`);
     if (look.now.step === from) look.set({ step: to });
   };
-  const otherEnd = (at: number) => {
-    const order = asOrder(steps).map((step, i) =>
-      i === at
-        ? { ...step, clamped: step.clamped === "start" ? ("end" as const) : ("start" as const) }
-        : step,
-    );
-    put(order, `clamp the other side for bend ${steps[at]!.bend}`);
+  const strokesOf = ({ bend, angle, stroke }: StepAnswer, at: number) => {
+    if (stroke === "finish") return null;
+    return stroke === "begin"
+      ? () => put(inOneStroke(order, at), `make bend ${bend} in one stroke`)
+      : () => put(inTwoStrokes(order, at, halfOf(angle)), `make bend ${bend} in two strokes`);
   };
   /** Which place the pointer is over, by the middles of the cards. */
   const placeAt = (y: number) => {
@@ -74,7 +72,7 @@ export function StepsPanel() {
       <ol class="steps" ref={list}>
         {steps.map((step, i) => (
           <li
-            key={`${step.bend}`}
+            key={`${step.bend} ${step.stroke ?? ""}`}
             class={`step ${step.verdict}${look.now.step === i ? " shown" : ""}${dragged === i ? " dragged" : ""}`}
           >
             <span
@@ -93,59 +91,23 @@ export function StepsPanel() {
             >
               <Sign name="grip" />
             </span>
-            <div class="what">
-              <p>
-                <strong>
-                  {i + 1}. Bend {step.bend}
-                </strong>
-                , {throatWords(step, bendCount)} in the throat, {faceWords(step)}, leaf to{" "}
-                {angleWords(step.overbend)}.
-              </p>
-              <p class="outcome">
-                <Sign name={VERDICT_SIGNS[step.verdict]} />
-                {outcomeSentence(step, job.units, job.brake.clamp.kind, nearest[i])} {handlingWords(step)}
-              </p>
-            </div>
-            <span class="row tight">
-              <button
-                type="button"
-                aria-pressed={look.now.step === i}
-                onClick={() => look.set({ step: i })}
-                aria-label={`Show step ${i + 1}, bend ${step.bend}`}
-              >
-                Show
-              </button>
-              <button
-                type="button"
-                class="quiet"
-                disabled={!orderable || i === 0}
-                onClick={() => move(i, i - 1)}
-                aria-label={`Bend ${step.bend} earlier`}
-                title="Earlier"
-              >
-                <Sign name="up" />
-              </button>
-              <button
-                type="button"
-                class="quiet"
-                disabled={!orderable || i === steps.length - 1}
-                onClick={() => move(i, i + 1)}
-                aria-label={`Bend ${step.bend} later`}
-                title="Later"
-              >
-                <Sign name="down" />
-              </button>
-              <button
-                type="button"
-                class="quiet"
-                disabled={!orderable}
-                onClick={() => otherEnd(i)}
-                aria-label={`Clamp the other side for bend ${step.bend}`}
-                title="Clamp the other side"
-              >
-                <Sign name="swap" />
-              </button>
-            </span>
+            <StepCard
+              step={step}
+              place={i}
+              count={steps.length}
+              job={job}
+              nearest={nearest[i]}
+              own={own}
+              orderable={orderable}
+              shown={look.now.step === i}
+              handles={{
+                show: () => look.set({ step: i }),
+                earlier: () => move(i, i - 1),
+                later: () => move(i, i + 1),
+                otherEnd: () => put(otherEnd(order, step.bend), `clamp the other side for bend ${step.bend}`),
+                strokes: strokesOf(step, i),
+              }}
+            />
           </li>
         ))}
       </ol>
@@ -153,21 +115,14 @@ export function StepsPanel() {
   );
 }
 
+/** Half an angle, in whole degrees where it has some. */
+function halfOf(angleDeg: number): number {
+  return angleDeg < 2 ? angleDeg / 2 : Math.round(angleDeg / 2);
+}
+
 function viableWords(count: number | bigint, own: boolean): string {
   if (own) return "";
   if (count === 0 || count === 0n) return "No order at all folds this part on this brake.";
   if (count === 1 || count === 1n) return "It is the only order that folds.";
   return `${count.toLocaleString()} orders fold.`;
-}
-
-const WAYS: Readonly<Record<StepAnswer["load"], string>> = {
-  front: "from the front",
-  end: "sideways along the bend",
-  blocked: "no way",
-};
-
-function handlingWords(step: StepAnswer): string {
-  if (step.load === "front" && step.unload === "front") return "";
-  if (step.load === step.unload) return `In and out ${WAYS[step.load]}.`;
-  return `In ${WAYS[step.load]}, out ${WAYS[step.unload]}.`;
 }

@@ -8,7 +8,7 @@ import { type Chain, formedJoints } from "../../src/part/chain.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
-import type { StepPose } from "./stepPose.ts";
+import { bentDeg, type StepPose } from "./stepPose.ts";
 
 export interface FlatPlace {
   /** Flat of the part, from 0. */
@@ -54,7 +54,7 @@ function walkChain(chain: Chain, formed: number, thickness: number, start: Walk)
 export function flatPlaces(pose: StepPose, leafDeg: number): readonly FlatPlace[] {
   const { seat, bendsDone } = pose;
   const T = seat.thicknessMm;
-  const turn = toRad(leafDeg);
+  const turn = toRad(bentDeg(pose, leafDeg));
   const mirrored = walkChain(seat.clampedChain, formedJoints(seat.clampedChain, bendsDone), T, {
     x: 0,
     y: T / 2,

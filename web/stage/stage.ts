@@ -191,7 +191,7 @@ export class Stage {
     let labels: readonly FlatLabel[] = [];
     const held = pose ? heldDeg(pose, this.pulled) : 0;
     if (pose) {
-      if (held > 1) paintSheet(front, camera, pose, 0, ink, true);
+      if (held > pose.fromDeg + 1) paintSheet(front, camera, pose, 0, ink, true);
       this.leafPath = paintLeaf(front, camera, pose, held, ink, false);
       paintSheet(front, camera, pose, held, ink, false);
       if (this.pulled > held + 0.05) {

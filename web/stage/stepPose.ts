@@ -4,7 +4,8 @@
  */
 import type { Answer, StepAnswer } from "../../src/job/answer.ts";
 import type { Job } from "../../src/job/job.ts";
-import { type Scene, sceneAt, sheetAt } from "../../src/motion/scene.ts";
+import { stageAt } from "../../src/job/stageAt.ts";
+import { type Scene, sheetAt, stageScene } from "../../src/motion/scene.ts";
 import { type Seat, seatFor } from "../../src/motion/seat.ts";
 import { turnedOutline } from "../../src/plane/move.ts";
 import type { Outline } from "../../src/plane/outline.ts";
@@ -17,6 +18,8 @@ export interface StepPose {
   readonly bendsDone: number;
   /** Brake and sheet with the leaf at rest. */
   readonly atRest: Scene;
+  /** Where a bend that was begun before lies until the leaf comes up to it; 0 for a flat one. */
+  readonly fromDeg: number;
   /** Largest leaf angle of this step: the overbend, or the leaf's swing when that is less. */
   readonly endDeg: number;
   /** Leaf angle at which metal meets metal; null when nothing does. */
@@ -27,23 +30,28 @@ export interface StepPose {
 export function poseStep(job: Job, answer: Answer, index: number): StepPose | null {
   const step = answer.order[index];
   if (step === undefined) return null;
-  let bendsDone = 0;
-  for (const earlier of answer.order.slice(0, index)) bendsDone |= 1 << (earlier.bend - 1);
-  const bend = step.bend - 1;
+  const stage = stageAt(job, answer, index);
+  const { part, brake, bend, clamped, bendsDone } = stage;
   return {
     job,
     step,
-    seat: seatFor(job.part, job.brake, bend, step.clamped),
+    seat: seatFor(part, brake, bend, clamped),
     bendsDone,
-    atRest: sceneAt(job.part, job.brake, bendsDone, bend, step.clamped, 0),
+    atRest: stageScene(stage, 0),
+    fromDeg: step.from ?? 0,
     endDeg: Math.min(step.overbend, job.brake.leaf.swingDeg),
     stopDeg: step.contact?.angle ?? null,
   };
 }
 
+/** How far the sheet is bent with the leaf at an angle: a bend that was begun waits for the leaf. */
+export function bentDeg(pose: StepPose, leafDeg: number): number {
+  return Math.max(pose.fromDeg, leafDeg);
+}
+
 /** The sheet with the leaf at an angle. */
 export function sheetAtDeg(pose: StepPose, leafDeg: number): Outline {
-  return sheetAt(pose.seat, pose.bendsDone, toRad(leafDeg));
+  return sheetAt(pose.seat, pose.bendsDone, toRad(bentDeg(pose, leafDeg)));
 }
 
 /** The leaf at an angle. */
@@ -58,9 +66,10 @@ export function heldDeg(pose: StepPose, leafDeg: number): number {
 
 /** Sheets through the sweep, for the tinted path, every 3 degrees. */
 export function sweepOf(pose: StepPose): readonly Outline[] {
-  const reached = pose.step.reached;
-  const count = Math.max(1, Math.ceil(reached / 3));
-  return Array.from({ length: count + 1 }, (_, i) => sheetAtDeg(pose, (reached * i) / count));
+  const { fromDeg } = pose;
+  const run = Math.max(0, pose.step.reached - fromDeg);
+  const count = Math.max(1, Math.ceil(run / 3));
+  return Array.from({ length: count + 1 }, (_, i) => sheetAtDeg(pose, fromDeg + (run * i) / count));
 }
 
 /** The step where it is worst: the first that hits, else the one with the least to spare, else the last. From 0. */

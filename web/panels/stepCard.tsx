@@ -1,0 +1,145 @@
+/**
+ * One step of the order: what lies in the throat, how far the leaf goes, how it came out, and the handles to change it.
+ */
+import {
+  angleWords,
+  bendWords,
+  faceWords,
+  outcomeSentence,
+  throatWords,
+} from "../../src/drawing/stepWords.ts";
+import type { Member, StepAnswer } from "../../src/job/answer.ts";
+import type { Job } from "../../src/job/job.ts";
+import { Field } from "../fields/field.tsx";
+import { Sign, VERDICT_SIGNS } from "./sign.tsx";
+
+export interface StepHandles {
+  readonly show: () => void;
+  readonly earlier: () => void;
+  readonly later: () => void;
+  readonly otherEnd: () => void;
+  /** Two strokes of an ordinary step, one of a step that begins a bend; neither of one that finishes it. */
+  readonly strokes: (() => void) | null;
+}
+
+/** How far the leaf goes, and where a bend that is made in two strokes is left or taken up. */
+function leafWords({ overbend, angle, stroke, from }: StepAnswer): string {
+  const to = `leaf to ${angleWords(overbend)}`;
+  if (stroke === "begin") return `${to}, left at ${angleWords(angle)}`;
+  return stroke === "finish" ? `taken up at ${angleWords(from ?? 0)}, ${to}` : to;
+}
+
+export function StepCard({
+  step,
+  place,
+  count,
+  job,
+  nearest,
+  own,
+  orderable,
+  shown,
+  handles,
+}: {
+  readonly step: StepAnswer;
+  /** From 0. */
+  readonly place: number;
+  readonly count: number;
+  readonly job: Job;
+  readonly nearest: Member | undefined;
+  readonly own: boolean;
+  readonly orderable: boolean;
+  readonly shown: boolean;
+  readonly handles: StepHandles;
+}) {
+  const named = bendWords(step);
+  const begins = step.stroke === "begin";
+  return (
+    <>
+      <div class="what">
+        <p>
+          <strong>
+            {place + 1}. {named}
+          </strong>
+          , {throatWords(step, job.part.bends.length)} in the throat, {faceWords(step)}, {leafWords(step)}.
+        </p>
+        <p class="outcome">
+          <Sign name={VERDICT_SIGNS[step.verdict]} />
+          {outcomeSentence(step, job.units, job.brake.clamp.kind, nearest)} {handlingWords(step)}
+        </p>
+        {own && begins ? (
+          <Field
+            label={`Leave bend ${step.bend} at`}
+            unit="°"
+            path={["order", place, "to"]}
+            kind="angle"
+            note="As it lies when it is taken out"
+          />
+        ) : null}
+      </div>
+      <span class="row tight">
+        <button
+          type="button"
+          aria-pressed={shown}
+          onClick={handles.show}
+          aria-label={`Show step ${place + 1}, ${named.replace("Bend", "bend")}`}
+        >
+          Show
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          disabled={!orderable || place === 0}
+          onClick={handles.earlier}
+          aria-label={`${named} earlier`}
+          title="Earlier"
+        >
+          <Sign name="up" />
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          disabled={!orderable || place === count - 1}
+          onClick={handles.later}
+          aria-label={`${named} later`}
+          title="Later"
+        >
+          <Sign name="down" />
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          disabled={!orderable}
+          onClick={handles.otherEnd}
+          aria-label={`Clamp the other side for bend ${step.bend}`}
+          title="Clamp the other side"
+        >
+          <Sign name="swap" />
+        </button>
+        {handles.strokes ? (
+          <button
+            type="button"
+            class="quiet"
+            disabled={!orderable}
+            onClick={handles.strokes}
+            aria-label={`Make bend ${step.bend} in ${begins ? "one stroke" : "two strokes"}`}
+            title={begins ? "In one stroke" : "In two strokes: begin it, finish it later"}
+          >
+            <Sign name={begins ? "oneStroke" : "twoStrokes"} />
+          </button>
+        ) : null}
+      </span>
+    </>
+  );
+}
+
+const WAYS: Readonly<Record<StepAnswer["load"], string>> = {
+  front: "from the front",
+  end: "sideways along the bend",
+  blocked: "no way",
+};
+
+function handlingWords(step: StepAnswer): string {
+  if (step.load === "front" && step.unload === "front") return "";
+  if (step.load === step.unload) return `In and out ${WAYS[step.load]}.`;
+  return `In ${WAYS[step.load]}, out ${WAYS[step.unload]}.`;
+}
