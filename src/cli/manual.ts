@@ -117,6 +117,8 @@ THE JOB FILE
   "along" or degrees from the bend lines), doubts (how far each flat may have been
   misread, one length or a list) and cutOuts, a list of {across: [from, to],
   along: [from, to]} from the datum edge and the blank's start; to may be "end".
+  A step of an order may have to, an angle at which the bend is left until a later
+  step with the same end in the throat finishes it.
   A shop file has noseroomShop, units, brakes and parts. Start from an example.
 
 EXIT STATUS
