@@ -3,6 +3,9 @@
  */
 export const TRUTH_FILES: readonly string[] = [
   "test/mutants/crossing.test.ts",
+  "test/mutants/sheetInBrake.test.ts",
+  "test/mutants/stripPieces.test.ts",
+  "test/mutants/blocksSwung.test.ts",
   "test/mutants/bends.test.ts",
   "test/mutants/strokes.test.ts",
   "test/mutants/searches.test.ts",
