@@ -2,11 +2,14 @@
  * What doubtful readings of a copied part do to the answer: clear only where every mix of the doubts folds in the order
  * at hand. A length that is off by d moves everything beyond it by d, so a clearance shrinks by no more than all doubts
  * together; what a clearance does not measure, the flat on the leaf against the brake, only gets worse as it gets longer.
- * On a brake with closed ends the way in and out is tried at the corners and middles of the doubts, not proved between.
+ * Getting in and out is proved for a whole box of mixes at once (contact/alwaysHandled.ts). A box in which that, or the
+ * clearance, does not hold is halved; what is still open after so many mixes is left open, and the answer says so.
  */
 
+import { alwaysHandled } from "../contact/alwaysHandled.ts";
 import { Machine } from "../contact/machine.ts";
-import { judgeStep, type Step } from "../contact/step.ts";
+import { judgeStage, type Step } from "../contact/step.ts";
+import { type Stage, stagesOf } from "../motion/stages.ts";
 import { doubtMixes } from "../part/sample.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Job, OrderStep } from "./job.ts";
@@ -27,6 +30,11 @@ export interface DoubtAnswer {
 const MOST_CORNERS = 6;
 /** So many mixes are tried to rule out a hit before it is left open. */
 const MOST_MIXES = 500;
+
+/** Far less than any doubt, and far more than by what flats in one plane may differ. */
+const ASIDE_MM: Mm = 0.001;
+/** Multiples of it, whole turns left out, never repeat. */
+const GOLDEN = 0.618034;
 
 /** How an order goes with the flats off by some lengths. */
 interface Trial {
@@ -81,49 +89,90 @@ class Bench {
   tried = 0;
   worst: Trial | undefined;
   private readonly machine: Machine;
+  /** Whether the order begins a bend and finishes it later. */
+  private readonly begins: boolean;
 
   constructor(
     private readonly job: Job,
     private readonly order: readonly OrderStep[],
   ) {
     this.machine = new Machine(job.brake, job.part.thicknessMm);
+    this.begins = order.some(({ toDeg }) => toDeg !== undefined);
   }
 
   tryOff(offMm: readonly Mm[]): Trial {
     this.tried += 1;
-    const { part, brake, marginMm } = this.job;
-    const off = { ...part, flatsMm: part.flatsMm.map((flat, i) => flat + (offMm[i] ?? 0)) };
-    let bendsDone = 0;
+    const trial = this.trialOf(offMm);
+    const share = trial.stop?.share ?? Number.POSITIVE_INFINITY;
+    if (trial.stop && share < (this.worst?.stop?.share ?? Number.POSITIVE_INFINITY)) this.worst = trial;
+    return trial;
+  }
+
+  private trialOf(offMm: readonly Mm[]): Trial {
+    const stages = this.stagesOff(offMm);
+    if (stages === undefined) {
+      const bend = this.order.find(({ toDeg }) => toDeg !== undefined)?.bend ?? 0;
+      return { offMm, stop: { bend, share: 0 }, clearanceMm: 0, tight: true };
+    }
     let clearanceMm: Mm = Number.POSITIVE_INFINITY;
     let tight = false;
-    for (const { bend, clamped } of this.order) {
-      const step = judgeStep(off, brake, bendsDone, bend, clamped, marginMm, this.machine);
-      bendsDone |= 1 << bend;
+    for (const stage of stages) {
+      const step = judgeStage(stage, this.job.marginMm, this.machine);
       clearanceMm = Math.min(clearanceMm, step.clearanceMm ?? Number.POSITIVE_INFINITY);
       tight ||= step.verdict === "tight";
       if (step.verdict !== "hits") continue;
-      const trial = { offMm, stop: { bend, share: shareReached(step) }, clearanceMm: 0, tight };
-      if (this.worst?.stop === undefined || trial.stop.share < this.worst.stop.share) this.worst = trial;
-      return trial;
+      return { offMm, stop: { bend: stage.bend, share: shareReached(step) }, clearanceMm: 0, tight };
     }
     return { offMm, stop: undefined, clearanceMm, tight };
   }
 
-  /** Whether no mix within the box hits: by clearance and the longest mix, else half by half, longest doubt first. */
+  /** The order's stages with the flats off; undefined where a bend that is begun would eat a whole flat. */
+  private stagesOff(offMm: readonly Mm[]): readonly Stage[] | undefined {
+    const { part, brake } = this.job;
+    const off = { ...part, flatsMm: part.flatsMm.map((flat, i) => flat + (offMm[i] ?? 0)) };
+    try {
+      return stagesOf(off, brake, this.order);
+    } catch (fault) {
+      if (fault instanceof RangeError) return undefined;
+      throw fault;
+    }
+  }
+
+  /** Whether no mix within the box hits: proved for the whole of it, else half by half, longest doubt first. */
   ruleOut(whole: DoubtBox): boolean {
     const open: DoubtBox[] = [whole];
     for (let box = open.pop(); box !== undefined; box = open.pop()) {
       if (this.tried >= MOST_MIXES) return false;
-      const middle = this.tryOff(box.middleMm);
       const { middleMm, halfMm } = box;
-      const longest = this.tryOff(middleMm.map((at, i) => at + (halfMm[i] ?? 0)));
-      if (middle.stop !== undefined || longest.stop !== undefined) return false;
-      const doubt = halfMm.reduce((sum, half) => sum + half, 0);
-      if (middle.clearanceMm > doubt) continue;
+      const asideMm = aside(halfMm);
+      const middle = this.tryOff(middleMm.map((at, i) => at + (asideMm[i] ?? 0)));
+      const end = (way: 1 | -1) => this.tryOff(middleMm.map((at, i) => at + way * (halfMm[i] ?? 0)));
+      // The longest mix for the flat on the leaf; the shortest where a bend that is begun eats into a flat.
+      const tried = [middle, end(1), ...(this.begins ? [end(-1)] : [])];
+      if (tried.some(({ stop }) => stop !== undefined)) return false;
+      const doubt = sum(halfMm);
+      if (doubt === 0 || (middle.clearanceMm > doubt + sum(asideMm) && this.alwaysHandled(box))) continue;
       open.push(...halved(box));
     }
     return true;
   }
+
+  private alwaysHandled({ middleMm, halfMm }: DoubtBox): boolean {
+    const stages = this.stagesOff(middleMm) ?? [];
+    return stages.every((stage) => alwaysHandled(stage, halfMm, this.machine));
+  }
+}
+
+/**
+ * A little off the middle of a box, differently for each flat. Flats that lie in one plane beyond a formed bend are left
+ * out of the clearance as lying on leaf or bed; aside of the middle they do so only where they do in every mix.
+ */
+function aside(halfMm: readonly Mm[]): readonly Mm[] {
+  return halfMm.map((half, i) => (0.3 + 0.5 * ((i * GOLDEN) % 1)) * Math.min(ASIDE_MM, half));
+}
+
+function sum(lengthsMm: readonly Mm[]): Mm {
+  return lengthsMm.reduce((total, length) => total + length, 0);
 }
 
 function halved({ middleMm, halfMm }: DoubtBox): readonly DoubtBox[] {
