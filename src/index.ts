@@ -118,6 +118,7 @@ export type {
 export type {
   GiveLimits,
   NarrowBrakeRequirements,
+  NarrowBrakeWishes,
   ResolvedRequirements,
   SafetyFactors,
   SheetToFold,
@@ -131,6 +132,7 @@ export type { ForcePerLength } from "./remedy/strength/foldingForces.ts";
 export type { SectionProperties, Shape } from "./remedy/strength/section.ts";
 export type { UniformBeam } from "./remedy/strength/uniformBeam.ts";
 export type { Limit, WayKind } from "./remedy/way.ts";
+export { Work } from "./remedy/work.ts";
 
 // job: the file contract, the whole check, ways out, doubts, charts, shops and their bar
 
@@ -157,15 +159,16 @@ export { readJob } from "./job/readJob.ts";
 export type { ShopRead } from "./job/readShop.ts";
 export { readShop } from "./job/readShop.ts";
 export type { JobFile } from "./job/schema.ts";
-export type { BarForParts } from "./job/shopBar.ts";
+export type { BarChoice, BarForParts, LeftPart } from "./job/shopBar.ts";
 export { barForParts } from "./job/shopBar.ts";
 export type { ShopFile } from "./job/shopFile.ts";
 export type { FitCell, ShopBar, ShopFit } from "./job/shopFit.ts";
 export { fitShop } from "./job/shopFit.ts";
-export type { ShopMadeBar } from "./job/shopMadeBar.ts";
+export type { ShopMadeBar, ShopMadeBarOptions } from "./job/shopMadeBar.ts";
 export { shopMadeBar } from "./job/shopMadeBar.ts";
 export { shopSentence } from "./job/shopWords.ts";
 export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./job/wayOut.ts";
+export { isWayOut } from "./job/wayOut.ts";
 export type { WaysOutOptions } from "./job/waysOut.ts";
 export { applied, waysOut } from "./job/waysOut.ts";
 export { writeJob } from "./job/writeJob.ts";

@@ -58,6 +58,17 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .option("--dxf <FILE>", "draw the brake at true size as DXF")
     .option("--svg <FILE>", "draw the brake at true size as SVG")
     .option("--job <FILE>", "write a job with the first part on the made brake")
+    .option("--shop <FILE>", "write a shop file with the made brake and the parts it makes")
+    .option("--load-factor <N>", "safety on the folding moment, 1.25 if not given")
+    .option("--yield-factor <N>", "safety on the yield of bar, holder, bed, leaf, 1.67")
+    .option("--bolt-factor <N>", "safety on bolts and setback screws, 1.5")
+    .option("--pin-factor <N>", "safety on hinge pins, 2")
+    .option("--steel-yield <MPA>", "yield of the stock you buy, 250")
+    .option("--hand-force <N>", "both hands on the handles together in newtons, 200")
+    .option("--vise-force <N>", "what the vise grips with in newtons, 15000")
+    .option("--vise-jaws <W x H>", 'jaws of the vise, "100 x 40 mm"')
+    .option("--nose-give <LENGTH>", "how far the nose may give, 0.05 mm")
+    .option("--angle-lost <DEG>", "angle that may be lost at mid-length, 1")
     .option("--json", "print the design as one JSON object, lengths in mm")
     .action(async (path: string, options: BarOptions) => {
       finish(await (await import("./bar.ts")).runBar(path, options));

@@ -3,7 +3,7 @@
  * Third-angle projection, all in true millimetres; figures in the user's unit, named once.
  * Exact to the plan; thread, welds and springs are words, not lines.
  */
-import { torqueWords } from "../remedy/shopMade/hardwareList.ts";
+import { torqueWords } from "../remedy/shopMade/forceWords.ts";
 import type { NarrowBrake, NarrowBrakePlan } from "../remedy/shopMade/narrowBrake.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";

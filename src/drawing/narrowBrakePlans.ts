@@ -4,10 +4,11 @@
  * Words and figures are the design's own.
  */
 import type { NarrowBrake } from "../remedy/shopMade/narrowBrake.ts";
-import type { CheckUnit, StrengthCheck } from "../remedy/shopMade/strengthCheck.ts";
-import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
+import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Block } from "./block.ts";
+import { checkFigures } from "./checkFigures.ts";
+import { CROWN_PLACES, crownRows } from "./crownTable.ts";
 import { flowBlocks, flowWidth } from "./flow.ts";
 import { drawNarrowBrake } from "./narrowBrake.ts";
 import { onItsSide, type Page, placeInBox } from "./page.ts";
@@ -119,18 +120,6 @@ function blocksOf(brake: NarrowBrake, widthMm: Mm): Block[] {
   ];
 }
 
-/** Nine stations from end to end are the same from both ends: five columns say them all. */
-const CROWN_PLACES = ["end", "1/8", "1/4", "3/8", "middle"] as const;
-
-function crownRows({ bows }: NarrowBrake): string[][] {
-  const packing = (member: string, i: number) =>
-    bows.find((bow) => bow.member === member)?.crown[i]?.packingMm ?? 0;
-  return [
-    ["bar and holder", ...CROWN_PLACES.map((_, i) => (packing("holder", i) + packing("bed", i)).toFixed(2))],
-    ["leaf and face strip", ...CROWN_PLACES.map((_, i) => packing("leaf", i).toFixed(2))],
-  ];
-}
-
 /** A table is never torn, so that a long one is set as several. */
 function inChunks<Item>(items: readonly Item[], size: number): Item[][] {
   return Array.from({ length: Math.ceil(items.length / size) }, (_, i) =>
@@ -154,19 +143,4 @@ const PRINTED: readonly (readonly [letter: string, words: string])[] = [
 
 function printedFormula(formula: string): string {
   return PRINTED.reduce((text, [letter, words]) => text.replaceAll(letter, words), formula);
-}
-
-/** Figure against limit. */
-function checkFigures({ value, limit, unit, passes }: StrengthCheck, units: LengthUnit): string {
-  return `${inUnit(value, unit, units)} of ${inUnit(limit, unit, units)} ${unitWords(unit, units)}${passes ? "" : ": too much"}`;
-}
-
-function inUnit(value: number, unit: CheckUnit, units: LengthUnit): string {
-  if (unit === "mm") return units === "mm" ? value.toFixed(2) : (value / MM_PER_INCH).toFixed(3);
-  return value >= 100 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
-}
-
-function unitWords(unit: CheckUnit, units: LengthUnit): string {
-  if (unit === "mm") return units;
-  return unit === "deg" ? "degrees" : unit;
 }

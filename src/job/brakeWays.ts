@@ -41,7 +41,7 @@ export function otherBrakes(file: JobFile, job: Job, goal: Goal, brakes: readonl
 /** A clamp bar to be made for this part, where one would clear and stock is strong enough; else nothing. */
 export function barToMake(file: JobFile, job: Job, goal: Goal): { ways: WayOut[]; cutShort: boolean } {
   const work = new Work(MOST_BAR_STATES);
-  const bar = shopMadeBar([file], work);
+  const bar = shopMadeBar([file], { work });
   const ways = bar?.brake ? barWays(file, job, goal, bar, bar.brake) : [];
   return { ways, cutShort: work.isDone };
 }

@@ -2,6 +2,7 @@
  * From the text of a shop file to its brakes and parts, or to what is wrong with them.
  * Brakes are read as they are; parts on a bar that forms any radius, so that a slip is the part's own. Never throws.
  */
+import { sharpBarBrake } from "./barTrialBrake.ts";
 import { jsonFault } from "./jsonText.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
@@ -10,7 +11,6 @@ import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import { shapedBy } from "./shape.ts";
 import { type ShopFile, shopFileSchema } from "./shopFile.ts";
-import { sharpBarBrake } from "./shopMadeBar.ts";
 
 export type ShopRead =
   | { readonly ok: true; readonly shop: ShopFile }

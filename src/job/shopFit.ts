@@ -113,7 +113,7 @@ function worstStep({ order }: Answer): StepAnswer | undefined {
 
 function barFor(shop: ShopFile, unmade: readonly number[]): ShopBar | null {
   if (unmade.length > MOST_FOR_BAR) return null;
-  const found = barForParts(unmadeFiles(shop, unmade));
+  const { found } = barForParts(unmadeFiles(shop, unmade));
   const plan = found?.bar.design.plan;
   if (!found || !plan) return null;
   const { thinnestMm, thickestMm, stockInsideMm } = found.bar.design.window;

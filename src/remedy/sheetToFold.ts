@@ -1,7 +1,8 @@
 /**
  * What a part asks of a brake's strength, read off the order in which it is folded there: shortest flange on the leaf,
  * shortest flat under the bar, how far the clamped side reaches back, nose setbacks, largest leaf angle.
- * Flanges are measured from the free end or next bend to the mold line. Exact for that order.
+ * Flanges and clamped flats count from bend tangent line to bend tangent line only, the shorter lever and so the larger
+ * force: the bend itself bears on neither leaf nor bed. Exact for that order.
  */
 import { sceneAt } from "../motion/scene.ts";
 import { seatFor } from "../motion/seat.ts";
@@ -10,7 +11,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
 import type { SheetToFold } from "./shopMade/requirements.ts";
 
-/** @example sheetToFold(trial, outcome.order, 304.8).shortestFlangeMm // 9.525 */
+/** @example sheetToFold(trial, outcome.order, 304.8).shortestFlangeMm // 6.35 */
 export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthMm: Mm): SheetToFold {
   const { part, brake } = trial;
   const flanges: Mm[] = [];
@@ -21,10 +22,9 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
   for (const { bend: number, clamped } of order) {
     const bend = number - 1;
     const seat = seatFor(part, brake, bend, clamped);
-    const { bendSetbackMm } = part.bends[bend]!;
     const [held, turned] = clamped === "start" ? [bend, bend + 1] : [bend + 1, bend];
-    flanges.push(part.flatsMm[turned]! + bendSetbackMm);
-    clampedFlats.push(part.flatsMm[held]! + bendSetbackMm);
+    flanges.push(part.flatsMm[turned]!);
+    clampedFlats.push(part.flatsMm[held]!);
     const { sheet } = sceneAt(part, brake, done, bend, clamped, 0);
     reaches.push(-seat.noseSetbackMm - boxOf(sheet).minX);
     noseSetbacksMm.push(seat.noseSetbackMm);
@@ -40,5 +40,15 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
     deepestClampedMm: Math.max(...reaches),
     overbendDeg: Math.max(...part.bends.map((bend) => bend.overbendDeg)),
     noseSetbacksMm,
+  };
+}
+
+/** What the same part asks for in either of two orders. */
+export function harderOf(a: SheetToFold, b: SheetToFold): SheetToFold {
+  return {
+    ...a,
+    shortestFlangeMm: Math.min(a.shortestFlangeMm, b.shortestFlangeMm),
+    shortestClampedMm: Math.min(a.shortestClampedMm, b.shortestClampedMm),
+    deepestClampedMm: Math.max(a.deepestClampedMm, b.deepestClampedMm),
   };
 }

@@ -161,6 +161,99 @@ describe("noseroom bar", () => {
     expect(design.feasible).toBe(true);
   });
 
+  it("says in print and as data what it carries, how it bows, what is taken for granted and what is not reckoned", async () => {
+    const { out } = await noseroom(["bar", finger]);
+    expect(out).toMatch(/^ {2}Vise: .* N·m\) at the jaws, which must grip with /mu);
+    expect(out).toMatch(/^ {2}Setback screws: 3 of 1\/4-20, .* of travel is [\d.]+ turns\.$/mu);
+    expect(out).toMatch(/^ {2}3 {2}setback screw with lock nut +1\/4-20, travel /mu);
+    expect(out).toMatch(
+      /Leaf: bows \d+ hundredths of a millimetre, which takes [\d.]+° off the bend at mid-length/u,
+    );
+    expect(out).toMatch(/^ {2}bar and holder +0\.00 +\d\.\d\d/mu);
+    expect(out).toContain("safety factors: load 1.25, yield 1.67, bolts 1.5, pins 2");
+    expect(out).toContain(
+      "Welds are not reckoned at all. Welds, bolts and vises are to be judged by someone qualified",
+    );
+    expect(out).toContain("stock sizes from memory");
+    const { design } = JSON.parse((await noseroom(["bar", finger, "--json"])).out);
+    const { tongue, screws, bar } = design.plan;
+    expect(tongue.turningNm).toBeGreaterThan(0);
+    expect(screws).toMatchObject({ count: 3, thread: { name: "1/4-20" } });
+    expect(screws.travelMm).toBeGreaterThan(3);
+    expect(bar.noseRadiusMm).toBeCloseTo(25.4 * 0.032, 6);
+    expect(design.bows.map(({ member }: { member: string }) => member)).toEqual(["holder", "bed", "leaf"]);
+    for (const check of design.checks) {
+      expect(check).toMatchObject({
+        formula: expect.stringMatching(/./u),
+        source: expect.stringMatching(/./u),
+      });
+      expect(check.assumptions.length).toBeGreaterThan(0);
+    }
+  });
+
+  it("takes other safety factors and strengths, says which, and refuses those that are none", async () => {
+    const options = ["--load-factor", "2", "--yield-factor", "2", "--bolt-factor", "2", "--pin-factor", "3"];
+    const more = [
+      "--steel-yield",
+      "350",
+      "--hand-force",
+      "150",
+      "--vise-force",
+      "12000",
+      "--vise-jaws",
+      "4 x 1 1/2 in",
+    ];
+    const { status, out } = await noseroom([
+      "bar",
+      finger,
+      ...options,
+      ...more,
+      "--angle-lost",
+      "2",
+      "--nose-give",
+      "0.1 mm",
+    ]);
+    expect(status).toBe(0);
+    expect(out).toContain("safety factors: load 2, yield 2, bolts 2, pins 3");
+    expect(out).toContain("stock steel 350 MPa yield");
+    expect(out).toContain("hand force 33.7 lbf (150 N)");
+    expect(out).toContain("jaws 4 in wide and 1 1/2 in high");
+    expect(out).toContain("the nose may give by 0.1 mm, and the bend lose 2°");
+    for (const [option, figure] of [
+      ["--pin-factor", "0.5"],
+      ["--hand-force", "much"],
+      ["--nose-give", "0"],
+      ["--vise-jaws", "4"],
+    ]) {
+      const { status: refused, out: nothing, err } = await noseroom(["bar", finger, option!, figure!]);
+      expect([refused, nothing]).toEqual([2, ""]);
+      expect(err.startsWith(`${option} is "${figure}"; it may be `)).toBe(true);
+    }
+  });
+
+  it("can be measured as built: a changed figure in the written shop file is what the next check goes by", async () => {
+    const file = join(folder, "made-shop.json");
+    const { out } = await noseroom(["bar", shop, "--shop", file]);
+    expect(out).toContain(`run: noseroom fit ${file}`);
+    const fits = await noseroom(["fit", file]);
+    expect([fits.status, fits.err]).toEqual([0, ""]);
+    expect(fits.out).toMatch(/^Your shop-made narrow brake makes all 3\.$/mu);
+    const made = JSON.parse(readFileSync(file, "utf8"));
+    made.brakes[0].clamp.thickness = "3/8";
+    writeFileSync(file, JSON.stringify(made));
+    expect((await noseroom(["fit", file])).status).toBe(1);
+  });
+
+  it("says of each part of a shop that no bar makes why, and designs for the rest", async () => {
+    const mixed = JSON.parse(readFileSync(shop, "utf8"));
+    const duct = JSON.parse(readFileSync(join(EXAMPLES, "no-way.json"), "utf8")).part;
+    mixed.parts = [duct, ...mixed.parts];
+    const { status, out, err } = await noseroom(["bar", "-"], { input: JSON.stringify(mixed) });
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toContain("Makes cable trough, sensor-lead trough, wire clip.");
+    expect(out).toMatch(new RegExp(`^Not ${duct.name}\\. No clamp bar `, "mu"));
+  });
+
   it("says so where no bar helps, and where none is needed", async () => {
     const none = await noseroom(["bar", join(EXAMPLES, "no-way.json")]);
     expect(none.status).toBe(1);

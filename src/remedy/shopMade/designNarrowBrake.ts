@@ -13,6 +13,7 @@ import { chooseHandle, choosePin, chooseRail, chooseScrews, chooseTongue } from 
 import { barLength, chooseHolder } from "./chooseHolder.ts";
 import { chooseLeaf, type LeafPlan, wantedFace } from "./chooseLeaf.ts";
 import { cutList } from "./cutList.ts";
+import { forceWords } from "./forceWords.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
 import { hardwareList } from "./hardwareList.ts";
 import { cautions, limitsOfUse, makingOrder, provingSteps, toolsFor } from "./makingOrder.ts";
@@ -133,7 +134,16 @@ function bevelProblem({ parts, frontBevelDeg }: ResolvedRequirements): string[] 
     : [];
 }
 
-function assumptionsOf({ parts, safety, steel, handForceN, vise }: ResolvedRequirements): string[] {
+function assumptionsOf({
+  parts,
+  safety,
+  give,
+  steel,
+  handForceN,
+  vise,
+  units,
+}: ResolvedRequirements): string[] {
+  const length = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const unknown = parts.filter((part) => part.metal.ultimateMpa === undefined).map((part) => part.name);
   return [
     "the sheet is wide and yields through its whole thickness at the mean of yield and ultimate",
@@ -145,8 +155,11 @@ function assumptionsOf({ parts, safety, steel, handForceN, vise }: ResolvedRequi
     "leaf and bed press evenly over the shortest flange and the shortest clamped flat, so that their levers are half of these",
     `safety factors: load ${safety.load}, yield ${safety.yield}, bolts ${safety.bolt}, pins ${safety.pin}`,
     `stock steel ${steel.yieldMpa} MPa yield, ${steel.modulusMpa} MPa modulus`,
-    `hand force ${handForceN} N on both handles together`,
-    `vise ${vise.forceN} N on jaws ${vise.jawWidthMm} × ${vise.jawHeightMm} mm`,
+    `hand force ${forceWords(handForceN, units)} on both handles together`,
+    `vise ${forceWords(vise.forceN, units)} on jaws ${length(vise.jawWidthMm)} wide and ${length(vise.jawHeightMm)} high`,
+    `the nose may give by ${give.noseMm} mm, and the bend lose ${give.angleDeg}° at mid-length by the leaf and again by holder and bed, before any crown`,
     "sharp corners in sections; shear deflection of holder, bed and leaf left out",
+    "welds are as strong as what they join: they were not reckoned",
+    "stock sizes from memory",
   ];
 }

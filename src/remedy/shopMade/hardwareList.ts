@@ -6,20 +6,10 @@
 import type { LengthUnit } from "../../units/length.ts";
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
+import { torqueWords } from "./forceWords.ts";
 import { envelope } from "./memberPlan.ts";
 import type { HardwareItem, NarrowBrakePlan } from "./narrowBrake.ts";
 import { upToMark } from "./shopMark.ts";
-
-/** Newton metres in a pound-force foot, inverted: 1 N·m = 0.73756 lbf·ft. */
-const LBF_FT_PER_NM = 0.737562;
-
-/** Torque in the user's words. @example torqueWords(20, "in") // "15 lbf·ft (20 N·m)" */
-export function torqueWords(torqueNm: number, units: LengthUnit): string {
-  const nm = `${torqueNm < 10 ? torqueNm.toFixed(1) : Math.round(torqueNm)} N·m`;
-  if (units === "mm") return nm;
-  const lbfFt = torqueNm * LBF_FT_PER_NM;
-  return `${lbfFt < 10 ? lbfFt.toFixed(1) : Math.round(lbfFt)} lbf·ft (${nm})`;
-}
 
 /** The hardware of a plan. */
 export function hardwareList(plan: NarrowBrakePlan, liftMm: Mm, units: LengthUnit): HardwareItem[] {

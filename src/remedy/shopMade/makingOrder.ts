@@ -6,7 +6,7 @@
 import type { LengthUnit } from "../../units/length.ts";
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
-import { torqueWords } from "./hardwareList.ts";
+import { torqueWords } from "./forceWords.ts";
 import type { NarrowBrakePlan } from "./narrowBrake.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
 
@@ -66,7 +66,7 @@ export function provingSteps(plan: NarrowBrakePlan, requirements: ResolvedRequir
 export function limitsOfUse(): string[] {
   return [
     "A shop aid and no engineer's approval.",
-    "Welds, bolts and vises are to be judged by someone qualified; what is not in the list of checks was not reckoned.",
+    "Welds are not reckoned at all. Welds, bolts and vises are to be judged by someone qualified; what is not in the list of checks was not reckoned.",
     "Local codes and approved data decide for anything that carries load or flies.",
     "Made for the listed parts and sheet: thicker, harder or longer sheet needs new plans.",
     "Stock sizes are common ones from memory: ask your supplier, and measure what you get.",

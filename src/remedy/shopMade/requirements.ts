@@ -14,9 +14,9 @@ export interface SheetToFold {
   readonly thicknessMm: Mm;
   /** Along the bend lines. */
   readonly lengthMm: Mm;
-  /** Shortest flange that the leaf has to turn: the shorter, the more force. */
+  /** Shortest flange that the leaf has to turn, from its bend tangent line on: the shorter, the more force. */
   readonly shortestFlangeMm: Mm;
-  /** Shortest flat that the bar has to hold. */
+  /** Shortest flat that the bar has to hold, between bend tangent lines. */
   readonly shortestClampedMm: Mm;
   /** How far the deepest clamped side reaches back from the nose. */
   readonly deepestClampedMm: Mm;
@@ -51,7 +51,17 @@ export interface Vise {
   readonly forceN: number;
 }
 
-export interface NarrowBrakeRequirements {
+/** What a person may want otherwise than taken: every factor, limit and strength is open. */
+export interface NarrowBrakeWishes {
+  /** Both hands on the handles together. */
+  readonly handForceN?: number;
+  readonly safety?: Partial<SafetyFactors>;
+  readonly give?: Partial<GiveLimits>;
+  readonly steel?: Metal;
+  readonly vise?: Partial<Vise>;
+}
+
+export interface NarrowBrakeRequirements extends NarrowBrakeWishes {
   /** Whose stock list and whose figures. */
   readonly units: LengthUnit;
   readonly parts: readonly SheetToFold[];
@@ -66,12 +76,6 @@ export interface NarrowBrakeRequirements {
   readonly leafFaceMaxMm?: Mm;
   /** How far the bar must open; the deepest lip to be lifted out decides. */
   readonly liftMm?: Mm;
-  /** Both hands on the handles together. */
-  readonly handForceN?: number;
-  readonly safety?: Partial<SafetyFactors>;
-  readonly give?: Partial<GiveLimits>;
-  readonly steel?: Metal;
-  readonly vise?: Partial<Vise>;
 }
 
 export interface ResolvedRequirements extends NarrowBrakeRequirements {

@@ -1,0 +1,81 @@
+/**
+ * Levers that a part gives leaf and bed, against figures by hand: tangent lengths, as a drawing of the trough has them.
+ */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import { outcomeOf } from "../../src/remedy/folds.ts";
+import { harderOf, sheetToFold } from "../../src/remedy/sheetToFold.ts";
+import { foldingForces } from "../../src/remedy/strength/foldingForces.ts";
+import { readAs } from "./tryWays.ts";
+
+const IN = 25.4;
+
+const { file, job } = readAs(
+  readFileSync(fileURLToPath(new URL("../../examples/cable-trough-bar.json", import.meta.url)), "utf8"),
+);
+
+describe("the trough: web 3/8 in, flanges 1/2 in outside, .032 sheet, inside radius .032", () => {
+  // Bend setback of a square bend is r + T: .032 + .032 in. The flange is flat for 1/2 less one of them, the web for
+  // 3/8 less two. In the order that is best, bend 1 turns flange 1 with the web clamped, bend 2 the web with flange 3 clamped.
+  const bendSetback = IN * (0.032 + 0.032);
+  const flange = IN / 2 - bendSetback;
+  const web = (3 * IN) / 8 - 2 * bendSetback;
+  const sheet = sheetToFold(job, outcomeOf(job, job.marginMm).order, 300);
+
+  test("the leaf turns the web, its shortest, by the tangent length", () => {
+    expect(sheet.shortestFlangeMm).toBeCloseTo(web, 6);
+  });
+
+  test("the bar holds the web, its shortest, by the tangent length", () => {
+    expect(sheet.shortestClampedMm).toBeCloseTo(web, 6);
+  });
+
+  test("the other order of holding turns the flange", () => {
+    const order = [
+      { bend: 1, clamped: "end" as const },
+      { bend: 2, clamped: "start" as const },
+    ];
+    const other = sheetToFold(job, order, 300);
+    expect(other.shortestFlangeMm).toBeCloseTo(flange, 6);
+    expect(harderOf(other, sheet).shortestFlangeMm).toBeCloseTo(web, 6);
+  });
+
+  test("the clamp is designed for both levers at half of these", () => {
+    const { design } = shopMadeBar([file])!;
+    const moment = design.loads.momentPerLength.value;
+    const { leafNPerMm, clampNPerMm } = foldingForces(moment, web / 2, web / 2, 90);
+    // Statics by hand: the leaf lifts with m/a, the bed with m/b, the nose holds down both.
+    expect(leafNPerMm).toBeCloseTo((2 * moment) / web, 9);
+    expect(clampNPerMm).toBeCloseTo((4 * moment) / web, 9);
+    expect(design.loads.leafNPerMm.value).toBeCloseTo(leafNPerMm, 6);
+    expect(design.loads.clampNPerMm.value).toBeCloseTo(clampNPerMm, 6);
+  });
+});
+
+describe("the made brake", () => {
+  const bar = shopMadeBar([file])!;
+  const { clamp, bed } = bar.brake as { clamp: Record<string, string>; bed: { profile: string[][] } };
+  const inches = (written: string | number) => {
+    const [whole = "0", fraction] = String(written).split(" ");
+    const parts = [whole, fraction ?? "0"].map((one) => one.split("/").map(Number));
+    return parts.reduce((sum, [above = 0, below = 1]) => sum + above / below, 0);
+  };
+
+  test("has the holder of its own plan, and its bar reaches back under all of it", () => {
+    const { holder } = bar.design.plan!;
+    const { widthMm, heightMm } = holder.shape as { widthMm: number; heightMm: number };
+    expect(inches(clamp.holderDepth!) * IN).toBeCloseTo(widthMm, 3);
+    expect(inches(clamp.holderHeight!) * IN).toBeCloseTo(heightMm, 3);
+    expect(inches(clamp.depth!)).toBeGreaterThanOrEqual(
+      inches(clamp.holderBack!) + inches(clamp.holderDepth!),
+    );
+    expect(bed.profile).toHaveLength(4);
+  });
+
+  test("stands out as far as its own holder asks for", () => {
+    expect(bar.limits.overhangMm).toBe(bar.design.plan!.bar.overhangMm);
+    expect(inches(clamp.holderBack!) * IN).toBeCloseTo(bar.limits.overhangMm, 3);
+  });
+});

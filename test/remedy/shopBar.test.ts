@@ -1,0 +1,68 @@
+/**
+ * One bar for several parts: which it makes, and for each of the others a reason that is its own.
+ */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { barForParts } from "../../src/job/shopBar.ts";
+import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import { readAs } from "./tryWays.ts";
+
+function example(name: string) {
+  return readAs(readFileSync(fileURLToPath(new URL(`../../examples/${name}.json`, import.meta.url)), "utf8"))
+    .file;
+}
+
+const trough = example("cable-trough-finger");
+const duct = example("no-way");
+const tray = example("lens-box-tray");
+
+describe("parts of which one bar makes some", () => {
+  const { found, left } = barForParts([duct, trough, tray]);
+
+  test("are designed for, the impossible one first or not", () => {
+    expect(found?.makes).toEqual([1]);
+    expect(barForParts([trough]).found?.brake).toEqual(found?.brake);
+  });
+
+  test("are told why where they are left, each by its own reason", () => {
+    expect(left.map(({ part }) => part)).toEqual([0, 2]);
+    expect(left[0]?.because).toMatch(/^No clamp bar makes it: however thin/u);
+    expect(left[1]?.because).toMatch(/^No clamp bar will do: it must be at least/u);
+  });
+});
+
+describe("a part that would do with a bar of its own", () => {
+  // A wider web of much thicker sheet wants a thick bar; the trough wants a thin one.
+  const heavy = {
+    ...trough,
+    part: {
+      ...trough.part,
+      name: "heavy channel",
+      thickness: "0.080",
+      insideRadius: "0.080",
+      length: 6,
+      flats: ["3/4", "1 1/4", "3/4"],
+    },
+  };
+
+  test("is told so, and not that no bar makes it", () => {
+    expect(shopMadeBar([heavy])?.brake).toBeTruthy();
+    const { found, left } = barForParts([trough, heavy]);
+    expect(found?.makes).toEqual([0]);
+    expect(left).toEqual([
+      { part: 1, because: "A bar of its own would make it, but not one that makes the others too." },
+    ]);
+  });
+});
+
+describe("wishes", () => {
+  test("a larger load factor asks for a thicker bar, stronger steel for a thinner one", () => {
+    const thinnest = (wishes?: Parameters<typeof barForParts>[1]) =>
+      barForParts([trough], wishes).found?.bar.design.window.thinnestByStrengthMm ?? 0;
+    // Stress goes with load over thickness squared: thickness with the root of load over yield.
+    expect(thinnest({ safety: { load: 2.5 } }) / thinnest()).toBeCloseTo(Math.SQRT2, 6);
+    const steel = { name: "stronger", yieldMpa: 355, modulusMpa: 200_000 };
+    expect(thinnest({ steel }) / thinnest()).toBeCloseTo(Math.sqrt(250 / 355), 6);
+  });
+});
