@@ -1,50 +1,61 @@
 /**
- * Runs the check of a job where it may take long in a thread of its own, so that Ctrl-C and progress get through.
+ * Does what may take long in a thread of its own, so that Ctrl-C and progress get through (stops.ts).
  * Few bends are answered on the spot: starting a thread would take longer than the answer.
  */
 import { Worker } from "node:worker_threads";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import type { JobFile } from "../job/schema.ts";
-import { fullAnswer, type Question } from "./fullAnswer.ts";
+import type { ShopFile } from "../job/shopFile.ts";
+import type { ShopFit } from "../job/shopFit.ts";
 import { progressLine } from "./progressLine.ts";
+import { breath } from "./stops.ts";
+import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
 
-/** Up to so many bends the whole check stays well under a second; a plain Ctrl-C ends that at once. */
+/** Up to so many bends the whole check stays well under a second; Ctrl-C waits for its end. */
 const ON_THE_SPOT = 4;
 
-/** What the thread sends: how far it is, or the answer. */
-export type SearchNews = { readonly fraction: number } | { readonly answer: Answer };
+/** What the thread sends: how far it is, or the result. */
+export type TaskNews = { readonly fraction: number } | { readonly result: unknown };
 
-/**
- * The answer to a job, with ways out if its file is given too. Exits with 130 and one sentence when the person presses
- * Ctrl-C meanwhile.
- */
-export function answerJob(job: Job, file?: JobFile): Promise<Answer> {
-  const question: Question = { job, ...(file === undefined ? {} : { file }) };
-  if (job.part.bends.length <= ON_THE_SPOT) return Promise.resolve(fullAnswer(question));
+/** The answer to a job; with its file also the ways out, on the shop's `brakes` too. */
+export function answerJob(job: Job, file?: JobFile, brakes?: JobTask["brakes"]): Promise<Answer> {
+  const task = { kind: "answer", job, ...(file && { file }), ...(brakes && { brakes }) } as const;
+  return worked(task, job.part.bends.length);
+}
+
+/** Every part of a shop on every brake. */
+export function answerShop(shop: ShopFile): Promise<ShopFit> {
+  const most = Math.max(0, ...shop.parts.map((part) => part.bends.length));
+  return worked({ kind: "fit", shop } as const, most);
+}
+
+/** Whether a job still folds with its flats misread. */
+export function answerDoubts(task: Omit<DoubtTask, "kind">): Promise<Done<DoubtTask>> {
+  return worked({ kind: "doubt", ...task } as const, task.job.part.bends.length);
+}
+
+async function worked<T extends Task>(task: T, bends: number): Promise<Done<T>> {
+  if (bends > ON_THE_SPOT) return inThread(task);
+  const result = done(task);
+  await breath();
+  return result;
+}
+
+function inThread<T extends Task>(task: T): Promise<Done<T>> {
   return new Promise((resolve, reject) => {
     const progress = progressLine(process.stderr);
-    const worker = new Worker(new URL(import.meta.url), { workerData: question });
-    const stop = () => {
-      progress.clear();
-      process.stderr.write("Stopped before the search was done; nothing was decided.\n");
-      process.exit(130);
-    };
-    process.once("SIGINT", stop);
-    const settle = () => {
-      process.removeListener("SIGINT", stop);
-      progress.clear();
-    };
-    worker.on("message", (news: SearchNews) => {
+    const worker = new Worker(new URL(import.meta.url), { workerData: task });
+    worker.on("message", (news: TaskNews) => {
       if ("fraction" in news) {
         progress.show(news.fraction);
         return;
       }
-      settle();
-      resolve(news.answer);
+      progress.clear();
+      resolve(news.result as Done<T>);
     });
     worker.on("error", (reason) => {
-      settle();
+      progress.clear();
       reject(reason);
     });
   });

@@ -4,7 +4,6 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
-import { judgeDoubts } from "../job/doubt.ts";
 import { doubtsAnswer } from "../job/doubtsAnswer.ts";
 import { doubtSentences } from "../job/doubtWords.ts";
 import type { Job } from "../job/job.ts";
@@ -12,7 +11,7 @@ import { orderMade } from "../job/orderMade.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import { answerJob } from "./answerJob.ts";
+import { answerDoubts, answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { doubtPlan, planText } from "./planJson.ts";
@@ -33,7 +32,7 @@ export async function runDoubt(path: string, options: DoubtOptions): Promise<num
   const doubtsMm = options.by === undefined && ofJob ? ofJob : alike(job, options.by);
   // As read: the doubts are judged here, with those that were asked for.
   const answer = await answerJob(job);
-  const doubt = judgeDoubts(job, orderMade(answer), doubtsMm);
+  const doubt = await answerDoubts({ job, order: orderMade(answer), doubtsMm });
   const status = doubt.worst === null && doubt.proved ? 0 : 1;
   if (options.json) {
     process.stdout.write(planText(doubtPlan(doubtsAnswer(doubt), doubtsMm, answer)));

@@ -1,11 +1,11 @@
 /**
  * `noseroom example [NAME]`: a ready job or shop file to start from, or the list of them.
  */
-import { writeFile } from "node:fs/promises";
 import lines from "noseroom:example-lines";
 import shops from "noseroom:example-shops";
 import jobs from "noseroom:examples";
 import { Refusal, systemSentence } from "./refusal.ts";
+import { writeNew } from "./writeOut.ts";
 
 /** The list: a name, and under it what the example teaches. */
 export function exampleLines(): string[] {
@@ -47,8 +47,7 @@ export async function runExample(
     return 0;
   }
   try {
-    // wx: never over a file of the user's.
-    await writeFile(file, text, { flag: "wx" });
+    await writeNew(file, text);
   } catch (reason) {
     const there = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
     throw new Refusal(

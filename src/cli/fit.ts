@@ -4,9 +4,10 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { lengthWords } from "../drawing/lengthWords.ts";
 import { angleWords } from "../drawing/stepWords.ts";
-import { type FitCell, fitShop, type ShopFit } from "../job/shopFit.ts";
+import type { FitCell, ShopFit } from "../job/shopFit.ts";
 import { shopSentence } from "../job/shopWords.ts";
 import type { LengthUnit } from "../units/length.ts";
+import { answerShop } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openShop } from "./openShop.ts";
 import { table } from "./table.ts";
@@ -19,7 +20,7 @@ import { columnsOf, wrap } from "./wrap.ts";
 export async function runFit(path: string, options: { readonly json?: boolean }): Promise<number> {
   const shop = await openShop(path);
   const { units } = shop;
-  const fit = fitShop(shop);
+  const fit = await answerShop(shop);
   const sentence = shopSentence(fit, units);
   if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
   else {

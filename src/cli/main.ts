@@ -10,6 +10,7 @@ import { addMetalCommands } from "./metalCommands.ts";
 import { addPaperCommands } from "./paperCommands.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { addRemedyCommands } from "./remedyCommands.ts";
+import { watchStops } from "./stops.ts";
 
 const BAD_INPUT = 2;
 
@@ -151,6 +152,7 @@ function statusOfFailure(reason: unknown): number {
 
 async function main(): Promise<void> {
   watchOutput();
+  watchStops();
   const program = commandLine((status) => {
     process.exitCode = status;
   });

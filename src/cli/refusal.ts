@@ -23,6 +23,8 @@ export function systemSentence(what: string, doing: "read" | "written", reason: 
     EPERM: `${what} cannot be ${doing}: you have no permission there.`,
     EROFS: `${what} cannot be written: that disk is read-only.`,
     ENOSPC: `${what} cannot be written: the disk is full.`,
+    EDQUOT: `${what} cannot be written: your share of that disk is used up.`,
+    EFBIG: `${what} cannot be written: it would be larger than files may be here.`,
     EEXIST: `${what} is already there and was left as it is.`,
     ENAMETOOLONG: "That file name is too long.",
   };

@@ -1,18 +1,18 @@
 /**
- * The other end of answerJob.ts: takes a job, checks it, sends how far it is and at last the answer.
+ * The other end of answerJob.ts: takes a task, does it, sends how far it is and at last the result.
  */
 import { parentPort, workerData } from "node:worker_threads";
-import type { SearchNews } from "./answerJob.ts";
-import { fullAnswer, type Question } from "./fullAnswer.ts";
+import type { TaskNews } from "./answerJob.ts";
+import { done, type Task } from "./task.ts";
 
 /** Oftener than this nobody can read. */
 const NEWS_EVERY_MS = 200;
 
-/** Runs in the thread; returns when the answer is on its way. */
+/** Runs in the thread; returns when the result is on its way. */
 export function runSearchThread(): void {
-  const send = (news: SearchNews) => parentPort?.postMessage(news);
+  const send = (news: TaskNews) => parentPort?.postMessage(news);
   let last = Date.now();
-  const answer = fullAnswer(workerData as Question, {
+  const result = done(workerData as Task, {
     progress(fraction) {
       const now = Date.now();
       if (now - last < NEWS_EVERY_MS) return;
@@ -22,5 +22,5 @@ export function runSearchThread(): void {
     // Stopping ends the whole process, thread and all.
     stopped: () => false,
   });
-  send({ answer });
+  send({ result });
 }

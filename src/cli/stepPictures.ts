@@ -1,7 +1,7 @@
 /**
  * One SVG a step into a folder, which is made where it is not there yet.
  */
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { Drawing } from "../drawing/model.ts";
 import { drawStep } from "../drawing/step.ts";
@@ -9,6 +9,7 @@ import { writeSvg } from "../drawing/svgPen.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
+import { writeAllOut } from "./writeOut.ts";
 
 /** A picture is about as wide as a page. */
 const PAGE_MM = 180;
@@ -33,20 +34,12 @@ export async function writeStepPictures(folder: string, job: Job, answer: Answer
       isFile ? `${folder} is a file; name a folder.` : systemSentence(folder, "written", reason),
     );
   }
-  const files: string[] = [];
-  for (const [index, step] of answer.order.entries()) {
+  const pictures = answer.order.map((step, index): [string, string] => {
     const drawing = drawStep(job, answer, index);
     const file = join(folder, `step-${String(index + 1).padStart(2, "0")}-bend-${step.bend}.svg`);
-    const svg = writeSvg(drawing, {
-      title: `${job.part.name}, step ${index + 1}`,
-      enlargement: pageScale(drawing),
-    });
-    try {
-      await writeFile(file, svg);
-    } catch (reason) {
-      throw new Refusal(systemSentence(file, "written", reason));
-    }
-    files.push(file);
-  }
-  return files;
+    const title = `${job.part.name}, step ${index + 1}`;
+    return [file, writeSvg(drawing, { title, enlargement: pageScale(drawing) })];
+  });
+  await writeAllOut(pictures);
+  return pictures.map(([file]) => file);
 }

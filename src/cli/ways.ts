@@ -4,7 +4,7 @@
 import { CAUTIONS } from "../drawing/cautions.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import { isWayOut, type Remedy } from "../job/wayOut.ts";
-import { applied, waysOut } from "../job/waysOut.ts";
+import { applied } from "../job/waysOut.ts";
 import { writeJob } from "../job/writeJob.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
@@ -33,8 +33,8 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   }
   const { job, file } = await openJobFile(path);
   const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
-  const answer = await answerJob(job);
-  const remedies = waysOut(file, job, answer, { brakes });
+  const answer = await answerJob(job, file, brakes);
+  const { remedies } = answer;
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];
     if (way === undefined || !isWayOut(way)) {

@@ -18,6 +18,8 @@ export interface RunOptions {
   readonly input?: string;
   readonly cwd?: string;
   readonly env?: NodeJS.ProcessEnv;
+  readonly uid?: number;
+  readonly gid?: number;
 }
 
 /** Runs `noseroom` with these words. */
@@ -28,7 +30,8 @@ export function noseroom(args: readonly string[], options: RunOptions = {}): Pro
 /** Runs any program of the machine, such as a shell for a pipe. */
 export function run(program: string, args: readonly string[], options: RunOptions = {}): Promise<Outcome> {
   return new Promise((resolve, reject) => {
-    const child = spawn(program, args, { cwd: options.cwd, env: { ...process.env, ...options.env } });
+    const { input: _input, env, ...place } = options;
+    const child = spawn(program, args, { ...place, env: { ...process.env, ...env } });
     let [out, err] = ["", ""];
     child.stdout.setEncoding("utf8").on("data", (text: string) => {
       out += text;

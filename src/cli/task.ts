@@ -1,0 +1,49 @@
+/**
+ * The work of a command that may take long: the answer to a job with everything that `check` prints, a shop's parts on
+ * its brakes, a job with its flats misread. Plain data in and out, so that it can be done in a thread (answerJob.ts).
+ */
+import type { Answer } from "../job/answer.ts";
+import { check } from "../job/check.ts";
+import { type DoubtAnswer, judgeDoubts } from "../job/doubt.ts";
+import type { Job } from "../job/job.ts";
+import type { JobFile } from "../job/schema.ts";
+import type { ShopFile } from "../job/shopFile.ts";
+import { fitShop, type ShopFit } from "../job/shopFit.ts";
+import { type WaysOutOptions, waysOut } from "../job/waysOut.ts";
+
+/** A job, and the file that it was read from where ways out are wanted: they are changes to the file. */
+export interface JobTask {
+  readonly kind: "answer";
+  readonly job: Job;
+  readonly file?: JobFile;
+  /** Other brakes to try. */
+  readonly brakes?: WaysOutOptions["brakes"];
+}
+
+export interface ShopTask {
+  readonly kind: "fit";
+  readonly shop: ShopFile;
+}
+
+export interface DoubtTask {
+  readonly kind: "doubt";
+  readonly job: Job;
+  readonly order: Parameters<typeof judgeDoubts>[1];
+  readonly doubtsMm: Parameters<typeof judgeDoubts>[2];
+}
+
+export type Task = JobTask | ShopTask | DoubtTask;
+export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtAnswer;
+
+/** Does the work; `watch` is told how far a search is. */
+export function done<T extends Task>(task: T, watch?: Parameters<typeof check>[1]): Done<T> {
+  return resultOf(task, watch) as Done<T>;
+}
+
+function resultOf(task: Task, watch: Parameters<typeof check>[1]): Done<Task> {
+  if (task.kind === "fit") return fitShop(task.shop);
+  if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
+  const { job, file, brakes = [] } = task;
+  const answer = check(job, watch);
+  return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
+}
