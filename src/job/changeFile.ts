@@ -7,6 +7,7 @@ import type { Change } from "../remedy/change.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
+import { movedCutOuts } from "./movedCutOuts.ts";
 import { relievedClamp } from "./relievedClamp.ts";
 import type { JobFile, ProfileFile } from "./schema.ts";
 import { writtenLength } from "./writtenLength.ts";
@@ -20,8 +21,12 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   const { units, brake } = file;
   const inUnit = (lengthMm: Mm) => writtenLength(lengthMm, units);
   switch (change.kind) {
-    case "flat":
-      return withFlats(file, (lengthMm, i) => (i === change.flat - 1 ? lengthMm + change.byMm : lengthMm));
+    case "flat": {
+      const index = change.flat - 1;
+      const longer = withFlats(file, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
+      const cutOuts = movedCutOuts(file, job, index, change.byMm);
+      return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
+    }
     case "angle":
       return withAngle(file, job, change.bend - 1, change.toDeg);
     case "lift":

@@ -28,8 +28,9 @@ export interface DoubtAnswer {
 
 /** Up to so many doubtful flats every corner is tried, 2^n of them. */
 const MOST_CORNERS = 6;
-/** So many mixes are tried to rule out a hit before it is left open. */
+/** So many mixes are tried to rule out a hit before it is left open; fewer of an order so long that it would take seconds. */
 const MOST_MIXES = 500;
+const MOST_STEPS = 4000;
 
 /** Far less than any doubt, and far more than by what flats in one plane may differ. */
 const ASIDE_MM: Mm = 0.001;
@@ -142,7 +143,7 @@ class Bench {
   ruleOut(whole: DoubtBox): boolean {
     const open: DoubtBox[] = [whole];
     for (let box = open.pop(); box !== undefined; box = open.pop()) {
-      if (this.tried >= MOST_MIXES) return false;
+      if (this.tried >= Math.min(MOST_MIXES, MOST_STEPS / this.order.length)) return false;
       const { middleMm, halfMm } = box;
       const asideMm = aside(halfMm);
       const middle = this.tryOff(middleMm.map((at, i) => at + (asideMm[i] ?? 0)));

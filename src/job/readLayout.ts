@@ -26,7 +26,7 @@ type CutOutFile = NonNullable<PartFile["cutOuts"]>[number];
 const TO_THE_END = "end";
 
 /** A figure typed in as it is printed lies this near to the edge or bend tangent line that it means. */
-const AS_PRINTED_MM: Mm = 0.05;
+export const AS_PRINTED_MM: Mm = 0.05;
 
 /** The layout as the file gives it, with the problems noted; `part` is what the brake forms of the same file. */
 export function readLayout(reading: Reading, file: PartFile, part: Part): SheetLayout {

@@ -10,7 +10,7 @@ import type { Answer } from "../../src/job/answer.ts";
 import { check } from "../../src/job/check.ts";
 import type { Job } from "../../src/job/job.ts";
 import { readJob } from "../../src/job/readJob.ts";
-import { waysOut } from "../../src/job/waysOut.ts";
+import { applied, waysOut } from "../../src/job/waysOut.ts";
 
 function read(keys: Readonly<Record<string, unknown>>, name = "u-square-pass") {
   const file = JSON.parse(readFileSync(new URL(`../cases/${name}.json`, import.meta.url), "utf8"));
@@ -99,3 +99,35 @@ describe("check", () => {
     expect(waysOut(file, job, check(job))).toEqual([]);
   });
 });
+
+describe("a flat changed by a way out", () => {
+  // Flats 20, 15, 20 outside: bend 1 ends the first flat at 18.2; the blank is 52.05 wide (readLayout.test.ts).
+  test("takes the cut-outs beyond it along, and leaves those before it", () => {
+    const { file, job } = read({
+      cutOuts: [
+        { across: [2, 6], along: [10, 20] },
+        { across: [0, endOfBend1()], along: [280, "end"] },
+        { across: [40, "end"], along: [0, 20] },
+      ],
+    });
+    const changed = applied(file, job, [{ kind: "flat", flat: 1, byMm: -3 }]);
+    const reading = readJob(JSON.stringify(changed));
+    if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+    const [plain, moved] = [job, reading.job].map(({ cutOuts }) => cutOuts!.map(({ acrossMm }) => acrossMm));
+    expect(moved![0]).toEqual([2, 6]);
+    expect(moved![1]![1]).toBeCloseTo(plain![1]![1] - 3, 3);
+    expect(moved![2]![0]).toBeCloseTo(37, 3);
+    expect(moved![2]![1]).toBeCloseTo(plain![2]![1] - 3, 9);
+    const holes = (one: Job) => check(one).blank.reliefHoles!.map(({ x }) => x);
+    for (const [i, x] of holes(reading.job).entries()) expect(x).toBeCloseTo(holes(job)[i]! - 3, 9);
+  });
+
+  test("drops a cut-out of which nothing is left", () => {
+    const { file, job } = read({ cutOuts: [{ across: [16, 19], along: [0, 20] }] });
+    expect(applied(file, job, [{ kind: "flat", flat: 1, byMm: -5 }]).part.cutOuts).toEqual([]);
+  });
+});
+
+function endOfBend1(): number {
+  return PLAIN.blank.bends[0]!.tangents[1];
+}
