@@ -4,6 +4,7 @@
  */
 import fc from "fast-check";
 import { type Features, featuresOf } from "../../src/contact/features.ts";
+import { between } from "../contact/roughJob.ts";
 import { outlineOf } from "../contact/shapes.ts";
 
 export type Point = readonly [number, number];
@@ -74,8 +75,6 @@ export function offBorder(point: Point, { inner, radius }: RoundedBlock): number
     Math.min(...inner.map((a, i) => pointToSegment(point, a, inner[(i + 1) % inner.length]!))) - radius,
   );
 }
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** Sizes of 1 to 8, sharp or rounded, straight or askew. */
 const sizes = fc.record({
