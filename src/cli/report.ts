@@ -95,6 +95,12 @@ function wayLines(answer: Answer): string[] {
   });
 }
 
+/** That no reading matters, where the job has doubts and none of them stops it. */
+function sureLines({ doubts }: Answer): string[] {
+  if (doubts?.worst !== null || !doubts.proved) return [];
+  return ["It folds whatever the readings are within their doubts."];
+}
+
 /** The whole report, one string a line; sentences no wider than `columns`. */
 export function reportLines(
   job: Job,
@@ -114,6 +120,7 @@ export function reportLines(
     "",
     `${part.name} on ${brake.name}: ${lengthWords(part.thicknessMm, job.units)} ${part.metal.name}, blank ${width} wide.`,
     ordersSentence(job, answer),
+    ...sureLines(answer),
     "",
     ...orderTable(job, answer),
     ...section("What blocks it", blockLines(job, answer)),

@@ -131,6 +131,9 @@ describe("a job with doubts", () => {
     expect(status).toBe(0);
     expect(out).toMatch(/^Folds as read, but with flat .+ than read, bend \d does not fold\./u);
     expect(out).toMatch(/Watch\n {2}Tight by its readings: /u);
+    expect((await noseroom(["check", base])).out).toContain(
+      "It folds whatever the readings are within their doubts.",
+    );
     expect(await json(["check", file])).toMatchObject({ verdict: "tight", doubts: { verdict: "tight" } });
     expect((await noseroom(["blank", file])).out).toContain("Folds as read, but with flat");
     const sheet = await noseroom(["sheet", file, "--pdf", join(folder, "sheet.pdf")]);
