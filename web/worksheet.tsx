@@ -8,6 +8,7 @@ import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";
 import { ChartPanel } from "./panels/chartPanel.tsx";
 import { ComparePanel } from "./panels/comparePanel.tsx";
+import { FitPanel } from "./panels/fitPanel.tsx";
 import { Guarded } from "./panels/guarded.tsx";
 import { Head } from "./panels/head.tsx";
 import { JobsPanel } from "./panels/jobsPanel.tsx";
@@ -53,6 +54,9 @@ export function Worksheet() {
           </Guarded>
           <Guarded>
             <WaysPanel />
+          </Guarded>
+          <Guarded>
+            <FitPanel />
           </Guarded>
           <Guarded>
             <NarrowBrakePanel />

@@ -6,9 +6,9 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Answer } from "../../src/job/answer.ts";
 import type { Job } from "../../src/job/job.ts";
 import { usePage } from "../page.ts";
+import { differentBrakes } from "../store/brakes.ts";
 import { usualBrake, usualClamp } from "../store/firstJob.ts";
 import { type BrakeFile, fileText, type JobFile } from "../store/jobFile.ts";
-import { inUnit } from "../store/units.ts";
 import { Asker } from "../worker/asker.ts";
 import { Still } from "./still.tsx";
 
@@ -31,24 +31,14 @@ function withBrake(file: JobFile, brake: BrakeFile): JobFile {
 
 /** Brakes to compare: of every job on the shelf, and the two usual clamps; each kind once. */
 function brakesOf(files: readonly JobFile[], now: JobFile): readonly Row[] {
-  const rows: Row[] = [];
-  const seen = new Set<string>();
-  const put = (name: string, brake: BrakeFile) => {
-    const mark = JSON.stringify({ ...brake, name: "" });
-    if (seen.has(mark)) return;
-    seen.add(mark);
-    const taken = rows.filter((row) => row.name.startsWith(name)).length;
-    rows.push({ name: taken === 0 ? name : `${name} (${taken + 1})`, file: withBrake(now, brake) });
-  };
-  put(now.brake.name || "This brake", now.brake);
-  for (const file of files) put(file.brake.name || "Brake without a name", inUnit(file, now.units).brake);
-  for (const kind of ["finger", "bar"] as const) {
-    put(`Usual ${kind === "bar" ? "clamp bar" : "finger"}`, {
-      ...usualBrake(now.units),
-      clamp: usualClamp(kind, now.units),
-    });
-  }
-  return rows;
+  const usual = (["finger", "bar"] as const).map((kind) => ({
+    name: `Usual ${kind === "bar" ? "clamp bar" : "finger"}`,
+    brake: { ...usualBrake(now.units), clamp: usualClamp(kind, now.units) },
+  }));
+  return differentBrakes([now, ...files], now.units, usual).map(({ name, brake }) => ({
+    name,
+    file: withBrake(now, brake),
+  }));
 }
 
 export function ComparePanel() {

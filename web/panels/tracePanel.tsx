@@ -7,6 +7,7 @@ import { parseLength } from "../../src/units/length.ts";
 import { Choice } from "../fields/choice.tsx";
 import { lengthLabel } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
+import { HEAD_BYTES, photoHead } from "../trace/photoHead.ts";
 import { asProfile, measured } from "../trace/place.ts";
 import { type Spot, traced } from "../trace/traced.ts";
 import { type Mode, TracePicture } from "./tracePicture.tsx";
@@ -29,6 +30,21 @@ const DO: Readonly<Record<Mode, string>> = {
   level: "Click two points on the underside, to level it.",
 };
 const LARGEST_FILE = 40_000_000;
+/** Unpacked a picture takes four bytes a point: 400 MB. */
+const MOST_POINTS = 100_000_000;
+
+/** Why a file can't be traced, or null; told from its first bytes, before the browser unpacks it. */
+async function whyNot(file: File): Promise<string | null> {
+  if (file.size > LARGEST_FILE || !file.type.startsWith("image/"))
+    return "that is not a picture of up to 40 MB.";
+  const bytes = await file.slice(0, HEAD_BYTES).arrayBuffer();
+  const head = photoHead(new Uint8Array(bytes));
+  if (head === null)
+    return "the picture could not be read. Photos are JPEG, PNG, WebP, GIF, BMP, AVIF or HEIC.";
+  const millions = (head.width * head.height) / 1e6;
+  if (head.width * head.height <= MOST_POINTS) return null;
+  return `the picture is too large, ${Math.round(millions)} million points; up to 100 million can be traced.`;
+}
 
 export function TracePanel() {
   const { store, snapshot } = usePage();
@@ -45,26 +61,39 @@ export function TracePanel() {
   const [radius, setRadius] = useState("");
   const [noseAt, setNoseAt] = useState<"right" | "left">("right");
   const address = useRef<string | null>(null);
+  const latest = useRef<File | null>(null);
 
   useEffect(() => () => void (address.current && URL.revokeObjectURL(address.current)), []);
 
-  const open = (file: File | undefined) => {
+  const open = async (file: File | undefined) => {
     if (file === undefined) return;
-    if (file.size > LARGEST_FILE || !file.type.startsWith("image/")) {
-      store.say(`${file.name}: that is not a picture of up to 40 MB.`);
+    latest.current = file;
+    const why = await whyNot(file).catch(() => "the picture could not be read.");
+    if (why !== null) {
+      store.say(`${file.name}: ${why}`);
       return;
     }
-    if (address.current) URL.revokeObjectURL(address.current);
+    // Another was asked for meanwhile.
+    if (latest.current !== file) return;
     const made = URL.createObjectURL(file);
-    address.current = made;
     const image = new Image();
     image.onload = () => {
+      if (latest.current !== file) {
+        URL.revokeObjectURL(made);
+        return;
+      }
+      // The one before and its marks stay until this one can be shown.
+      if (address.current) URL.revokeObjectURL(address.current);
+      address.current = made;
       setPicture({ address: made, width: image.naturalWidth, height: image.naturalHeight });
       setMarks(NONE);
       setPast([]);
       setMode("scale");
     };
-    image.onerror = () => store.say(`${file.name}: the picture could not be read.`);
+    image.onerror = () => {
+      URL.revokeObjectURL(made);
+      store.say(`${file.name}: the picture could not be read.`);
+    };
     image.src = made;
   };
   const change = (next: Marks, remember: boolean) => {
@@ -109,7 +138,7 @@ export function TracePanel() {
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
-        open(event.dataTransfer?.files[0]);
+        void open(event.dataTransfer?.files[0]);
       }}
       onKeyDown={(event) => {
         if (picture === null || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
@@ -125,7 +154,7 @@ export function TracePanel() {
           class="heard"
           accept="image/*"
           onChange={(event) => {
-            open(event.currentTarget.files?.[0]);
+            void open(event.currentTarget.files?.[0]);
             event.currentTarget.value = "";
           }}
         />

@@ -8,6 +8,7 @@ import { fileText, type JobFile } from "./jobFile.ts";
 import { adoptMetals } from "./metals.ts";
 import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
+import { adoptWishes } from "./wishes.ts";
 
 /** The little of the browser's store that is used, so that tests can bring their own. */
 export interface Drawer {
@@ -28,6 +29,7 @@ export interface Damage {
 const JOB = "noseroom.job.";
 export const OPEN_KEY = "noseroom.open";
 export const METALS_KEY = "noseroom.metals";
+export const WISHES_KEY = "noseroom.wishes";
 const DAMAGED = "noseroom.damaged.";
 const VERSION = 1;
 
@@ -60,8 +62,14 @@ export function readShelf(drawer: Drawer): {
   const open = drawer.getItem(OPEN_KEY);
   const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
   const metals = adoptMetals(drawer.getItem(METALS_KEY));
-  const shelf = { jobs: jobs.map(({ place: _place, ...job }) => job), openId };
-  return { shelf: metals.length > 0 ? { ...shelf, metals } : shelf, damage };
+  const wishes = adoptWishes(drawer.getItem(WISHES_KEY));
+  const shelf: Shelf = {
+    jobs: jobs.map(({ place: _place, ...job }) => job),
+    openId,
+    ...(metals.length > 0 ? { metals } : {}),
+    ...(wishes ? { wishes } : {}),
+  };
+  return { shelf, damage };
 }
 
 /** Moves an entry out of the jobs' way; a store without room for that keeps it where it is. */

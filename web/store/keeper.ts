@@ -13,6 +13,7 @@ import {
   OPEN_KEY,
   readShelf,
   sameJob,
+  WISHES_KEY,
 } from "./keep.ts";
 import { adoptMetals } from "./metals.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
@@ -39,6 +40,7 @@ export class Keeper {
   private readonly kept = new Map<string, { readonly job: ShelfJob; readonly place: number }>();
   /** The text of each as it was last seen here. */
   private readonly seen = new Map<string, string>();
+  private wishes: Shelf["wishes"];
   private metals: Shelf["metals"];
   private metalsText: string | null = null;
   private openId: string | null = null;
@@ -58,6 +60,7 @@ export class Keeper {
         this.kept.set(job.id, { job, place });
         this.seen.set(job.id, drawer.getItem(jobKey(job.id)) ?? "");
       }
+      this.wishes = found.shelf?.wishes;
       this.metals = found.shelf?.metals;
       this.metalsText = drawer.getItem(METALS_KEY);
       this.openId = found.shelf?.openId ?? null;
@@ -123,6 +126,10 @@ export class Keeper {
       drawer.setItem(METALS_KEY, text);
       this.metals = shelf.metals;
       this.metalsText = text;
+    }
+    if (this.wishes !== shelf.wishes) {
+      drawer.setItem(WISHES_KEY, JSON.stringify(shelf.wishes ?? {}));
+      this.wishes = shelf.wishes;
     }
     if (this.openId === shelf.openId) return;
     drawer.setItem(OPEN_KEY, shelf.openId);

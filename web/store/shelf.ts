@@ -4,6 +4,7 @@
  */
 import { type JobFile, type OwnMetalFile, setAt } from "./jobFile.ts";
 import type { Sample } from "./sample.ts";
+import type { Wishes } from "./wishes.ts";
 
 export interface ShelfJob {
   readonly id: string;
@@ -17,6 +18,8 @@ export interface Shelf {
   readonly openId: string;
   /** Metals of the person's own, for any job. */
   readonly metals?: readonly OwnMetalFile[];
+  /** What is wanted otherwise than taken for a brake to be made. */
+  readonly wishes?: Wishes;
 }
 
 /** The job that lies open. A shelf always has one. */

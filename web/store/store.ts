@@ -12,6 +12,7 @@ import { type Notice, NoticeBoard } from "./noticeBoard.ts";
 import { OtherTabs } from "./otherTabs.ts";
 import { type Sample, sampleOf } from "./sample.ts";
 import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
+import type { Wishes } from "./wishes.ts";
 
 export interface Snapshot {
   readonly shelf: Shelf;
@@ -158,6 +159,18 @@ export class Store {
   /** Replaces the list of metals of the person's own. */
   keepMetals(metals: readonly OwnMetalFile[], did: string): void {
     this.put({ ...this.history.now.shelf, metals }, did);
+  }
+
+  /** Changes one wish for a brake to be made; its keystrokes make one undo. */
+  wish(wishes: Wishes, label: string): void {
+    this.put({ ...this.history.now.shelf, wishes }, `change ${label.toLowerCase()}`, `wish:${label}`);
+  }
+
+  /** Replaces the files of several jobs in one change. */
+  replaceAll(files: ReadonlyMap<string, JobFile>, did: string): void {
+    const { shelf } = this.history.now;
+    const jobs = shelf.jobs.map((job) => ({ ...job, file: files.get(job.id) ?? job.file }));
+    this.put({ ...shelf, jobs }, did);
   }
 
   undo(): void {

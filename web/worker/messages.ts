@@ -5,6 +5,7 @@
 import type { Answer } from "../../src/job/answer.ts";
 import type { Job } from "../../src/job/job.ts";
 import type { JobFile } from "../../src/job/schema.ts";
+import type { NarrowBrakeWishes } from "../../src/remedy/shopMade/requirements.ts";
 import type { DxfProfiles } from "../dxf/profileFromDxf.ts";
 
 /** One thing to put right: where, and the reader’s sentence; `allowed` alone for the line beside the field. */
@@ -24,6 +25,17 @@ export interface Way {
 
 /** A shop-made narrow brake in words and drawings, ready to show. */
 export interface NarrowBrakePlans {
+  /** Which of the jobs asked for it makes, from 0; empty where there is no brake to show. */
+  readonly makes: readonly number[];
+  /** The others: which, and why not. */
+  readonly left: readonly { readonly part: number; readonly because: string }[];
+  /** Null where no clamp bar makes any of the parts. */
+  readonly shown: ShownBrake | null;
+  /** Each job asked for on the made brake; null where it would not fold there. */
+  readonly files: readonly (JobFile | null)[];
+}
+
+export interface ShownBrake {
   readonly window: string;
   /** Weight, guessed lengths and whatever else belongs beside the window, one sentence each. */
   readonly notes: readonly string[];
@@ -44,8 +56,6 @@ export interface NarrowBrakePlans {
     readonly dxf: string;
     readonly pages: readonly PaperPage[];
   } | null;
-  /** The job on the made brake, null where it would not fold there. */
-  readonly file: JobFile | null;
 }
 
 /** A printed page: pictures placed on a sheet of paper, millimetres from its upper left corner. */
@@ -63,6 +73,22 @@ export interface PaperPicture {
   readonly topMm: number;
   readonly widthMm: number;
   readonly heightMm: number;
+}
+
+/** Every part on every brake: a row a part, a cell a brake. */
+export interface FitShown {
+  readonly sentence: string;
+  readonly brakes: readonly string[];
+  readonly rows: readonly { readonly part: string; readonly cells: readonly FitShownCell[] }[];
+  /** One sentence for each job that could not be taken in. */
+  readonly leftOut: readonly string[];
+}
+
+export interface FitShownCell {
+  readonly verdict: "clear" | "tight" | "hits" | "unfit";
+  readonly words: string;
+  /** Least clearance and where, where it stops, or why it is not for that brake. */
+  readonly more: string;
 }
 
 /** The return flange chart in words and a picture, ready to show and to print. */
@@ -87,7 +113,21 @@ export type Question =
       readonly others: readonly string[];
     }
   | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
-  | { readonly id: number; readonly kind: "narrowBrake"; readonly text: string }
+  /** One brake for the parts of these jobs. */
+  | {
+      readonly id: number;
+      readonly kind: "narrowBrake";
+      readonly texts: readonly string[];
+      readonly wishes: NarrowBrakeWishes;
+    }
+  | {
+      readonly id: number;
+      readonly kind: "fit";
+      /** All in one unit. */
+      readonly jobs: readonly string[];
+      /** Brakes by the names to show, each in the job that has it. */
+      readonly brakes: readonly { readonly name: string; readonly job: string }[];
+    }
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
   | { readonly id: number; readonly kind: "sheet"; readonly text: string }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
@@ -99,7 +139,8 @@ export type Reply =
   | { readonly id: number; readonly kind: "ways"; readonly ways: readonly Way[] }
   | { readonly id: number; readonly kind: "written"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }
-  | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans | null }
+  | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans }
+  | { readonly id: number; readonly kind: "fit"; readonly fit: FitShown }
   | { readonly id: number; readonly kind: "chart"; readonly chart: ChartShown }
   | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }

@@ -1,5 +1,5 @@
 /**
- * The shop-made narrow brake for one part, as the page shows it: words, lists, drawing, and the job on the made brake.
+ * The shop-made narrow brake for some parts, as the page shows it: words, lists, drawing, and the jobs on the made brake.
  */
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
@@ -8,28 +8,48 @@ import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { weightWords } from "../../src/drawing/weightWords.ts";
 import { withBrake } from "../../src/job/brakeWays.ts";
+import { madeBrakeFile } from "../../src/job/madeBrakeFile.ts";
 import type { JobFile } from "../../src/job/schema.ts";
-import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import { barForParts } from "../../src/job/shopBar.ts";
+import { type ShopMadeBar, shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import type { NarrowBrakeWishes } from "../../src/remedy/shopMade/requirements.ts";
 import { formatLength } from "../../src/units/length.ts";
-import type { NarrowBrakePlans } from "./messages.ts";
+import type { NarrowBrakePlans, ShownBrake } from "./messages.ts";
 import { paperPages } from "./paperPages.ts";
 
 /** As on a printed page: a third of true size, so that figures and lines are large enough for the drawing's span. */
 const PREVIEW = 1 / 3;
 const TITLE = "Shop-made narrow brake";
 
-/** The plans, or null where no clamp bar makes the part. */
-export function narrowBrakePlans(file: JobFile): NarrowBrakePlans | null {
-  const made = shopMadeBar([file]);
-  if (made === undefined) return null;
-  const { design, brake, guessedLengths } = made;
+/**
+ * One brake for the parts of these jobs: for all of them where it can be, else for as many as one can make. For a single
+ * part the plans are shown also where something stands against them.
+ */
+export function narrowBrakePlans(files: readonly JobFile[], wishes: NarrowBrakeWishes): NarrowBrakePlans {
+  const { found, left } = barForParts(files, wishes);
+  const alone = files.length === 1 ? shopMadeBar(files, { wishes }) : undefined;
+  const made = found?.bar ?? alone;
+  const makes = found?.makes ?? [];
+  return {
+    makes,
+    left: found === null && alone ? [] : left,
+    shown: made === undefined ? null : shownBrake(made),
+    files: files.map((file, i) =>
+      found && makes.includes(i) ? withBrake(file, madeBrakeFile(found.bar.design, file.units)) : null,
+    ),
+  };
+}
+
+function shownBrake({ design, brake, guessedLengths }: ShopMadeBar): ShownBrake {
   const { units } = design.requirements;
   const drawing = design.plan === null ? null : drawNarrowBrake(design);
   const weight = design.plan === null ? [] : [`Weight ${weightWords(design.weightKg, units)}.`];
   const guess =
     guessedLengths.length === 0
       ? []
-      : ["The length along the bends is guessed: give it under Part, the whole brake follows from it."];
+      : [
+          `The length along the bends is guessed for ${guessedLengths.join(", ")}: give it under Part, the whole brake follows from it.`,
+        ];
   const unproved =
     design.feasible && brake === null ? ["Checked again on the planned brake, the part does not fold."] : [];
   return {
@@ -59,6 +79,5 @@ export function narrowBrakePlans(file: JobFile): NarrowBrakePlans | null {
       dxf: toDxf(drawing),
       pages: paperPages(plansOnPaper(design, paperFor(units))),
     },
-    file: brake && withBrake(file, brake),
   };
 }

@@ -6,7 +6,7 @@ import { drawBlank } from "../../src/drawing/blankDrawing.ts";
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { check } from "../../src/job/check.ts";
-import { problemSentence } from "../../src/job/problem.ts";
+import { problemSentence, type Problem as Slip } from "../../src/job/problem.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import type { JobFile } from "../../src/job/schema.ts";
 import { isWayOut } from "../../src/job/wayOut.ts";
@@ -14,7 +14,8 @@ import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { writeJob } from "../../src/job/writeJob.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
 import { chartShown } from "./chartShown.ts";
-import type { Question, Reply, Way } from "./messages.ts";
+import { fitShown } from "./fitShown.ts";
+import type { Problem, Question, Reply, Way } from "./messages.ts";
 import { narrowBrakePlans } from "./narrowBrakePlans.ts";
 import { sheetPages } from "./sheetPages.ts";
 
@@ -50,22 +51,33 @@ function watchFor(id: number) {
   };
 }
 
+/** One brake for several jobs; where one can't be read, what is wrong with it. */
+function narrowBrake({ id, texts, wishes }: Extract<Question, { kind: "narrowBrake" }>): Reply {
+  const files: JobFile[] = [];
+  for (const text of texts) {
+    const read = readJob(text);
+    if (!read.ok) return { id, kind: "problems", problems: problemsOf(read.problems) };
+    files.push(read.file);
+  }
+  return { id, kind: "narrowBrake", plans: narrowBrakePlans(files, wishes) };
+}
+
+function problemsOf(problems: readonly Slip[]): Problem[] {
+  return problems.map((p) => ({ path: p.path, sentence: problemSentence(p), allowed: p.allowed }));
+}
+
 function answer(question: Question): Reply {
   const { id } = question;
   if (question.kind === "dxf")
     return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units) };
   if (question.kind === "write")
     return { id, kind: "written", text: writeJob(JSON.parse(question.text) as JobFile) };
+  if (question.kind === "fit") return { id, kind: "fit", fit: fitShown(question.jobs, question.brakes) };
+  if (question.kind === "narrowBrake") return narrowBrake(question);
   const read = readJob(question.text);
   if (!read.ok) {
-    const problems = read.problems.map((p) => ({
-      path: p.path,
-      sentence: problemSentence(p),
-      allowed: p.allowed,
-    }));
-    return { id, kind: "problems", problems };
+    return { id, kind: "problems", problems: problemsOf(read.problems) };
   }
-  if (question.kind === "narrowBrake") return { id, kind: "narrowBrake", plans: narrowBrakePlans(read.file) };
   if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
   const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };

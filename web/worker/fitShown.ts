@@ -1,0 +1,70 @@
+/**
+ * Every part of the shelf on every brake of it, as the page shows it: the deciding sentence, a table, and why a part is
+ * not for a brake.
+ */
+import { lengthWords } from "../../src/drawing/lengthWords.ts";
+import { angleWords } from "../../src/drawing/stepWords.ts";
+import { readJob } from "../../src/job/readJob.ts";
+import type { JobFile } from "../../src/job/schema.ts";
+import { type FitCell, fitShop } from "../../src/job/shopFit.ts";
+import { shopSentence } from "../../src/job/shopWords.ts";
+import type { LengthUnit } from "../../src/units/length.ts";
+import type { FitShown, FitShownCell } from "./messages.ts";
+
+/** Parts come as jobs in one unit, brakes as those of any of them; a job that can't be read is named and left out. */
+export function fitShown(
+  jobs: readonly string[],
+  brakes: readonly { readonly name: string; readonly job: string }[],
+): FitShown {
+  const read = jobs.map((text) => readJob(text));
+  const unread = jobs.filter((_, i) => !read[i]?.ok).map(nameOf);
+  const files = read.flatMap((one) => (one.ok ? [one.file] : []));
+  const shopBrakes = brakes.flatMap(({ name, job }): JobFile["brake"][] => {
+    const one = readJob(job);
+    return one.ok ? [{ ...one.file.brake, name }] : [];
+  });
+  const [first] = files;
+  const leftOut = unread.map((name) => `${name} is left out: its figures want putting right first.`);
+  if (first === undefined || shopBrakes.length === 0) {
+    return { sentence: "There is no part and brake that can be read.", brakes: [], rows: [], leftOut };
+  }
+  const { units, margin } = first;
+  const parts = files.map(({ part }) => part);
+  const fit = fitShop({
+    noseroomShop: 1,
+    units,
+    brakes: shopBrakes,
+    parts,
+    ...(margin !== undefined && { margin }),
+  });
+  return {
+    sentence: shopSentence(fit, units),
+    brakes: fit.brakes,
+    rows: fit.cells.map((cells, i) => ({
+      part: fit.parts[i] ?? "",
+      cells: cells.map((cell) => cellShown(cell, units)),
+    })),
+    leftOut,
+  };
+}
+
+/** A file that can't be read may still have a name. */
+function nameOf(text: string): string {
+  const { part } = JSON.parse(text) as JobFile;
+  return part.name || "A part without a name";
+}
+
+function cellShown(
+  { verdict, clearance, worstBend, stopsAt, because }: FitCell,
+  units: LengthUnit,
+): FitShownCell {
+  const at = worstBend === null ? "" : ` at bend ${worstBend}`;
+  if (verdict === "unfit") return { verdict, words: "Not for this brake", more: because ?? "" };
+  if (verdict === "hits") {
+    const stops = stopsAt === null || stopsAt <= 0 ? `blocked${at}` : `stops at ${angleWords(stopsAt)}${at}`;
+    return { verdict, words: "Does not fold", more: stops };
+  }
+  const words = verdict === "tight" ? "Only just" : "Folds";
+  const more = clearance === null ? "nothing near" : `${lengthWords(clearance, units)} to spare${at}`;
+  return { verdict, words, more };
+}
