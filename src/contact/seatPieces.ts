@@ -142,13 +142,16 @@ export class SeatPieces {
     const jointFormed = (formed >>> (k - 1)) & 1;
     const corners = openCorners ? 1 : 0;
     if (jointFormed) {
-      // Where the bend zone takes the whole run before a bend, the bend's own start lies bare.
-      const bare = side === "moving" && this.runCutMm(k - 1, formed) > 0;
-      const ends = openCorners ? (parts & FLAT ? 1 : 3) : bare ? 1 : 0;
-      if (parts & JOINT) strip.addBend(F, k - 1, insetMm, ends);
+      if (parts & JOINT) strip.addBend(F, k - 1, insetMm, openCorners ? (parts & FLAT ? 1 : 3) : 0);
       else strip.turnJoint(k - 1);
       if (parts & FLAT)
         strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, parts & JOINT ? 0 : corners, freeEnd);
+      // Where the bend zone takes the whole run before a bend, the bend's own start lies bare. Last of all, since the
+      // first edges stand for the straight (overlap.ts).
+      if (!openCorners && parts & JOINT && side === "moving" && this.runCutMm(k - 1, formed) > 0) {
+        strip.walkTo(k - 1, formed);
+        strip.addBendStart(F, k - 1, insetMm);
+      }
       return;
     }
     if (side === "moving" && (formed & ((1 << k) - 1)) === 0) this.markCut(F, "pastZone");

@@ -150,6 +150,11 @@ export class Strip {
     if (ends & 2) this.addCrossSection(F, up, insetMm, tag, false);
   }
 
+  /** Adds the cross-section at which joint j starts, the point walked to, with its corners. */
+  addBendStart(F: Features, j: number, insetMm: Mm): void {
+    this.addCrossSection(F, this.chain.turn[j]!, insetMm, this.chain.bendNumber[j]! << 2, true);
+  }
+
   /** Adds `length` of straight sheet from the point walked to, and walks over it. */
   addStraight(F: Features, length: Mm, insetMm: Mm, flat: number, ends: number, freeEnd: boolean): void {
     const T = this.thicknessMm;
