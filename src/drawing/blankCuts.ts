@@ -58,6 +58,25 @@ export function longestRun(runs: readonly Span[]): Span {
   return runs.reduce<Span>((most, run) => (run[1] - run[0] > most[1] - most[0] ? run : most), [0, 0]);
 }
 
+/** What stands at a place, to be named there. */
+interface Named {
+  readonly at: Mm;
+  readonly words: string;
+}
+
+/** Places in their order, each once, with all that stands there. */
+export function placesNamed(all: readonly Named[]): readonly Named[] {
+  const found: Named[] = [];
+  for (const { at, words } of all.toSorted((a, b) => a.at - b.at)) {
+    const last = found.at(-1);
+    if (last === undefined || at - last.at >= SAME_PLACE_MM) found.push({ at, words });
+    else if (!last.words.split(", ").includes(words)) {
+      found[found.length - 1] = { at: last.at, words: `${last.words}, ${words}` };
+    }
+  }
+  return found;
+}
+
 /** Where edges of cut-outs and holes stand along the blank, at its far edge, each place once with what it is. */
 export function alongLabels(
   { cutOuts = [] }: Job,
@@ -66,23 +85,15 @@ export function alongLabels(
   say: (lengthMm: Mm) => string,
 ): { readonly marks: readonly Mark[]; readonly rightMm: Mm } {
   if (blank === undefined) return { marks: [], rightMm: widthMm };
-  const places = new Map<Mm, string>();
-  const add = (at: Mm, words: string) => {
-    const known = [...places.keys()].find((place) => Math.abs(place - at) < SAME_PLACE_MM);
-    const there = known === undefined ? undefined : places.get(known);
-    if (there === undefined) places.set(at, words);
-    else if (!there.split(", ").includes(words)) places.set(known ?? at, `${there}, ${words}`);
-  };
-  for (const { center, diameterMm } of blank.holes) add(center.y, `hole ${say(diameterMm)} wide`);
-  cutOuts.forEach(({ alongMm }, i) => {
-    for (const at of alongMm) add(at, `cut-out ${i + 1}`);
-  });
-  const sorted = [...places].toSorted(([a], [b]) => a - b);
+  const sorted = placesNamed([
+    ...blank.holes.map(({ center, diameterMm }) => ({ at: center.y, words: `hole ${say(diameterMm)} wide` })),
+    ...cutOuts.flatMap(({ alongMm }, i) => alongMm.map((at) => ({ at, words: `cut-out ${i + 1}` }))),
+  ]);
   const ys = spread(
-    sorted.map(([at]) => at),
+    sorted.map(({ at }) => at),
     LABEL_GAP_MM,
   );
-  const labels = sorted.map(([at, words], i) => ({ at, y: ys[i] ?? at, words: `${say(at)}  ${words}` }));
+  const labels = sorted.map(({ at, words }, i) => ({ at, y: ys[i] ?? at, words: `${say(at)}  ${words}` }));
   const knee = widthMm + LEADER_MM;
   const marks = labels.flatMap(({ at, y, words }): Mark[] => [
     { kind: "line", layer: "dimension", from: { x: widthMm + 1, y: at }, to: { x: knee, y } },

@@ -6,7 +6,7 @@ import type { Answer, BlankBendAnswer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import { alongLabels, type BlankCuts, blankCuts, longestRun, uprightRuns } from "./blankCuts.ts";
+import { alongLabels, type BlankCuts, blankCuts, longestRun, placesNamed, uprightRuns } from "./blankCuts.ts";
 import { grainArrow } from "./grainArrow.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Drawing, Layer, Mark } from "./model.ts";
@@ -104,11 +104,11 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
     const { turn = "up", angleDeg = 0 } = job.part.bends[i] ?? {};
     return { at: middleOf(bend), words: `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}` };
   });
-  const cutAt = (job.cutOuts ?? []).flatMap(({ acrossMm }, i) =>
-    acrossMm
-      .filter((at) => at > 0 && at < widthMm)
-      .map((at) => ({ at, words: `${placeWords(at, job.units)}  cut-out ${i + 1}` })),
-  );
+  const cutAt = placesNamed(
+    (job.cutOuts ?? []).flatMap(({ acrossMm }, i) =>
+      acrossMm.filter((at) => at > 0 && at < widthMm).map((at) => ({ at, words: `cut-out ${i + 1}` })),
+    ),
+  ).map(({ at, words }) => ({ at, words: `${placeWords(at, job.units)}  ${words}` }));
   const below = [...named, ...cutAt];
   const top = labelMarks(above, lengthMm, 1);
   const bottom = labelMarks(below, 0, -1);
@@ -167,10 +167,10 @@ function grainMarks({ grainDeg }: Job, x: Mm, topMm: Mm): readonly Mark[] {
   if (grainDeg === undefined) return [];
   const y = topMm - GRAIN_HALF_MM;
   return [
-    ...grainArrow({ x, y }, grainDeg, GRAIN_HALF_MM),
+    ...grainArrow({ x, y }, grainDeg, GRAIN_HALF_MM, "note"),
     {
       kind: "text",
-      layer: "grain",
+      layer: "note",
       at: { x: x + GRAIN_HALF_MM + 2, y: y - TEXT_MM * 0.35 },
       words: "grain",
       heightMm: TEXT_MM,

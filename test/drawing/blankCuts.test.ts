@@ -89,6 +89,7 @@ describe("drawBlank with cut-outs", () => {
     const words = drawing.marks.flatMap((mark) => (mark.kind === "text" ? [mark.words] : []));
     expect(words).toContain("20.00 mm  hole 3.17 mm wide, cut-out 1, cut-out 3");
     expect(words).toContain("32.00 mm  cut-out 5");
+    expect(words).toContain("25.32 mm  cut-out 1, cut-out 2");
     expect(words).toContain("grain");
   });
 
