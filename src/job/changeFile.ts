@@ -31,6 +31,11 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
       return withAngle(file, job, change.bend - 1, change.toDeg);
     case "lift":
       return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
+    case "swing":
+      return {
+        ...file,
+        brake: { ...brake, leaf: { ...brake.leaf, swing: Number(change.toDeg.toFixed(4)) } },
+      };
     case "openEnds":
       return { ...file, brake: { ...brake, openEnds: true } };
     case "setback":

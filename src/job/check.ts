@@ -6,15 +6,14 @@ import { layOut } from "../blank/blank.ts";
 import { cutBlank } from "../blank/cutBlank.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
-import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
-import { type Stage, stagesOf } from "../motion/stages.ts";
+import { stagesOf } from "../motion/stages.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
-import { toDeg } from "../units/quantity.ts";
-import type { Answer, ContactAnswer, ReliefHoleAnswer, StepAnswer, Verdict } from "./answer.ts";
+import type { Answer, ReliefHoleAnswer, Verdict } from "./answer.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import type { Job } from "./job.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
+import { stepAnswer } from "./stepAnswer.ts";
 import { warningsFor } from "./warnings.ts";
 
 /**
@@ -74,60 +73,4 @@ function worst(steps: readonly Step[]): Verdict {
 
 function exact(count: bigint): number | bigint {
   return count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : count;
-}
-
-function stepAnswer(step: Step, stage: Stage): StepAnswer {
-  const bend = stage.part.bends[step.seat.bend]!;
-  const fromDeg = stage.begun?.fromDeg;
-  const reached = step.contact
-    ? toDeg(step.contact.leafAngleRad)
-    : step.swingShort
-      ? toDeg(step.seat.sweepRad)
-      : bend.overbendDeg;
-  return {
-    bend: step.seat.bend + 1,
-    clamped: step.seat.clamped,
-    markedFaceUp: bend.turn === "up",
-    angle: bend.angleDeg,
-    overbend: bend.overbendDeg,
-    reached,
-    // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
-    relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
-    verdict: step.verdict,
-    clearance: step.clearanceMm ?? null,
-    clearancePoints: step.clearancePoints
-      ? [
-          [step.clearancePoints[0].x, step.clearancePoints[0].y],
-          [step.clearancePoints[1].x, step.clearancePoints[1].y],
-        ]
-      : null,
-    contact: contactAnswer(step),
-    load: step.load,
-    unload: step.unload,
-    setback: step.seat.noseSetbackMm,
-    ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
-    ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
-  };
-}
-
-function contactAnswer(step: Step): ContactAnswer | null {
-  if (!step.contact) return null;
-  const { leafAngleRad, member, tag, point } = step.contact;
-  return { angle: toDeg(leafAngleRad), part: featureWords(tag), member, point: [point.x, point.y] };
-}
-
-/** The part's feature in words, from a tag of contact/strip.ts. */
-function featureWords(tag: number): string {
-  if (tag < 0) return "leaf";
-  const number = (tag >>> 2) + 1;
-  switch (tag & 3) {
-    case END_OF_FLAT:
-      return `end of flat ${number}`;
-    case INSIDE_OF_BEND:
-      return `inside of bend ${number}`;
-    case OUTSIDE_OF_BEND:
-      return `outside of bend ${number}`;
-    default:
-      return `flat ${number}`;
-  }
 }

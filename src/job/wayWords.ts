@@ -73,6 +73,8 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
       return `Make bend ${way.index} in two strokes: ${orderWords(way.order, part.bends.length)}`;
     case "lift":
       return `Open the clamp to ${length(to)} instead of ${length(from)}`;
+    case "swing":
+      return `Let the leaf swing to ${degrees(to)} instead of ${degrees(from)}, if what stops it can be moved`;
     case "setback":
       return `Set the nose ${length(to)} back instead of ${length(from)}, which forms a ${to > from ? "larger" : "smaller"} inside radius`;
     case "openEnds":
@@ -138,6 +140,8 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
       return `It must go down to ${exact(figure)} at least; the nose stays as it is.`;
     case "noseAngle":
       return `The steepest front that clears is ${figure.toFixed(2)}°.`;
+    case "swing":
+      return `It must swing to ${figure.toFixed(1)}° at least.`;
     case "topRadius":
       return `The least radius that helps is ${exact(figure)}.`;
     default:
@@ -148,6 +152,6 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
 /** From which figure on the job is clear, where the way told is tight. */
 export function clearWords({ kind, clearFrom }: Way, units: LengthUnit): string | undefined {
   if (clearFrom === undefined) return undefined;
-  const isAngle = kind === "noseAngle" || kind === "leaveOpen";
+  const isAngle = kind === "noseAngle" || kind === "leaveOpen" || kind === "swing";
   return `Clear, and not only just, from ${isAngle ? degrees(clearFrom) : lengthIn(Math.abs(clearFrom), units)}.`;
 }

@@ -21,6 +21,8 @@ export type Change =
   /** Leaves bend `bend` at `toDeg` after springback; what is missing is closed by hand, on the same blank. */
   | { readonly kind: "angle"; readonly bend: number; readonly toDeg: Deg }
   | { readonly kind: "lift"; readonly toMm: Mm }
+  /** How far the leaf swings. */
+  | { readonly kind: "swing"; readonly toDeg: Deg }
   /** Lets the part be slid in and out along the bend line. */
   | { readonly kind: "openEnds" }
   | { readonly kind: "setback"; readonly toMm: Mm | "auto" }

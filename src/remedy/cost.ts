@@ -10,6 +10,7 @@ const CLASS: Readonly<Record<WayKind, number>> = {
   order: 1,
   partWay: 1.5,
   lift: 3,
+  swing: 3,
   openEnds: 3,
   setback: 3,
   automaticSetback: 3,

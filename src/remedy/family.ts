@@ -13,6 +13,7 @@ import { isMirrored, twinOf } from "./mirrorTwin.ts";
 
 export type FamilyKind =
   | "lift"
+  | "swing"
   | "setback"
   | "leaveOpen"
   | "trimFlat"
@@ -57,6 +58,8 @@ export const FIRST: Readonly<Record<Family["measure"], number>> = { mm: 0.5, deg
 const LEAST_FLAT_MM: Mm = 2;
 const MOST_WIDER_MM: Mm = 40;
 const HIGHEST_LIFT_MM: Mm = 150;
+/** No hinge lets a leaf swing farther. */
+const FARTHEST_SWING_DEG: Deg = 170;
 const MOST_SETBACK_MM: Mm = 5;
 const FLATTEST_NOSE_DEG: Deg = 25;
 /** What stands up steeper than this is relieved at 45°; what leans back already by this much more. */
@@ -83,7 +86,16 @@ function settings({ part, brake }: Trial): Family[] {
     monotone: true,
     change: (toMm) => ({ kind: "lift", toMm }),
   };
-  if (brake.noseSetback === "auto") return [lift];
+  const swing: Family = {
+    kind: "swing",
+    measure: "deg",
+    base: brake.leaf.swingDeg,
+    sign: 1,
+    most: FARTHEST_SWING_DEG - brake.leaf.swingDeg,
+    monotone: true,
+    change: (toDeg) => ({ kind: "swing", toDeg }),
+  };
+  if (brake.noseSetback === "auto") return [lift, swing];
   const base = brake.noseSetback;
   const noseSetback = (sign: 1 | -1, most: Mm): Family => ({
     kind: "setback",
@@ -93,7 +105,7 @@ function settings({ part, brake }: Trial): Family[] {
     most,
     change: (toMm) => ({ kind: "setback", toMm }),
   });
-  return [lift, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - part.thicknessMm)];
+  return [lift, swing, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - part.thicknessMm)];
 }
 
 function bendsLeftOpen(trial: Trial): Family[] {

@@ -16,3 +16,23 @@ export function meetsItself({ part, brake }: Trial): boolean {
   const others = (1 << part.bends.length) - 2;
   return selfCrossing(sheetAt(seat, others, seat.angleRad).edges) !== undefined;
 }
+
+/**
+ * The two flats, from 0, of the shortest piece of the part that lies in itself; undefined where none does.
+ * @example flatsThatMeet({ part: duct, brake }) // [0, 4]
+ */
+export function flatsThatMeet(trial: Trial): readonly [number, number] | undefined {
+  if (!meetsItself(trial)) return undefined;
+  const { part, brake } = trial;
+  for (let bends = 2; bends <= part.bends.length; bends++) {
+    for (let first = 0; first + bends <= part.bends.length; first++) {
+      const piece = {
+        ...part,
+        flatsMm: part.flatsMm.slice(first, first + bends + 1),
+        bends: part.bends.slice(first, first + bends),
+      };
+      if (meetsItself({ part: piece, brake })) return [first, first + bends];
+    }
+  }
+  return undefined;
+}

@@ -23,7 +23,7 @@ const ENDS: readonly End[] = ["start", "end"];
 
 function partWayOf(file: RandomJob): WayOut {
   const job = jobOf(file);
-  const ways = waysOut(file as JobFile, job, check(job));
+  const ways = waysOut(file as unknown as JobFile, job, check(job));
   const way = ways.find(({ kind }) => kind === "partWay");
   if (way?.kind !== "partWay") throw new Error("no way in two strokes");
   return way;
@@ -58,7 +58,7 @@ describe.each(FILES.map((file, i) => [i + 1, file] as const))("part %i that want
   it("folds in no order of whole strokes, and in the one told", () => {
     expect(answerOf(file).verdict).toBe("hits");
     const way = partWayOf(file);
-    const answer = answerOf(applied(file as JobFile, jobOf(file), way.changes));
+    const answer = answerOf(applied(file as unknown as JobFile, jobOf(file), way.changes));
     expect(answer.verdict).toBe(way.verdict);
     expect(answer.order.length).toBe(file.part.bends.length + 1);
     expect(answer.order.filter(({ stroke }) => stroke !== undefined).map(({ stroke }) => stroke)).toEqual([
@@ -88,7 +88,7 @@ describe.each(FILES.map((file, i) => [i + 1, file] as const))("part %i that want
       way.order.slice(0, last).some((step) => step.bend === i + 1 && i + 1 !== bend),
     );
     const truth = checkSecondStroke(file, { done, bend: bend - 1, end: clamped }, to!);
-    const answer = answerOf(applied(file as JobFile, jobOf(file), way.changes)).order[last]!;
+    const answer = answerOf(applied(file as unknown as JobFile, jobOf(file), way.changes)).order[last]!;
     expect(truth.contact).toBeNull();
     expect(truth.load).toBe(answer.load);
     expect(Math.abs((answer.clearance ?? 0) - (truth.clearanceMm ?? 0))).toBeLessThan(0.02);

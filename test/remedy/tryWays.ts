@@ -56,7 +56,8 @@ function atFigure(change: FileChange, figure: number): FileChange {
   if ("fromMm" in change) return { ...change, fromMm: figure };
   return {
     ...change,
-    [change.kind === "noseAngle" || change.kind === "angle" ? "toDeg" : "toMm"]: figure,
+    [change.kind === "noseAngle" || change.kind === "angle" || change.kind === "swing" ? "toDeg" : "toMm"]:
+      figure,
   } as FileChange;
 }
 

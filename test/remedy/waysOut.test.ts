@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/job/check.ts";
-import { whyNothingHelps } from "../../src/job/noWay.ts";
+import { stopWords, whyNothingHelps } from "../../src/job/noWay.ts";
 import { applied, waysOut } from "../../src/job/waysOut.ts";
 import { meetsItself } from "../../src/remedy/meetsItself.ts";
 import { enumerate } from "../reference/enumerate.ts";
@@ -27,13 +27,14 @@ function waysOf(read: Read, options?: Parameters<typeof waysOut>[3]) {
   return waysOut(read.file, read.job, check(read.job), options);
 }
 
+const failing: { job: PlainJob; read: Read }[] = [];
+for (const job of fc.sample(randomJobs(2), { seed: 20, numRuns: 4 * FAILING_JOBS })) {
+  const read = readAs(job);
+  if (failing.length < FAILING_JOBS && check(read.job).verdict === "hits") failing.push({ job, read });
+}
+const offered = failing.map(({ job, read }) => ({ job, read, remedies: waysOf(read) }));
+
 describe("500 random failing jobs", () => {
-  const failing: { job: PlainJob; read: Read }[] = [];
-  for (const job of fc.sample(randomJobs(2), { seed: 20, numRuns: 4 * FAILING_JOBS })) {
-    const read = readAs(job);
-    if (failing.length < FAILING_JOBS && check(read.job).verdict === "hits") failing.push({ job, read });
-  }
-  const offered = failing.map(({ job, read }) => ({ job, read, remedies: waysOf(read) }));
   const ways = offered.flatMap(({ read, remedies }) => remedies.filter(isWay).map((way) => ({ read, way })));
 
   test("are 500, and most of them have a way out", () => {
@@ -64,7 +65,7 @@ describe("500 random failing jobs", () => {
     ]) {
       expect(kinds).toContain(kind);
     }
-    for (const kind of ["setback", "automaticSetback", "relief", "shopBar", "partWay"])
+    for (const kind of ["setback", "automaticSetback", "relief", "shopBar", "partWay", "swing"])
       expect(kinds).toContain(kind);
   });
 
@@ -220,7 +221,7 @@ describe("jobs that need no way out, or have none", () => {
     expect(remedies).toHaveLength(1);
     expect(remedies[0]?.kind).toBe("none");
     expect(remedies[0]?.sentence).toMatch(
-      /^No small change lets it fold: at bend \d the leaf stops at 60°, short of 9/u,
+      /^No small change lets it fold: 3 bends cannot be made even on the flat blank\. Bend 1: the leaf stops at 60°, short of 9/u,
     );
   });
 
@@ -235,26 +236,60 @@ describe("jobs that need no way out, or have none", () => {
     const remedies = waysOf(read);
     expect(remedies.some(({ kind }) => kind === "leaveOpen")).toBe(false);
     expect(whyNothingHelps(check(read.job), read.job)).toMatch(
-      /^No brake makes it: the finished part would lie in itself/u,
+      /^No brake makes it: in the finished part flat 5 would lie in flat 1 or touch it\./u,
     );
   });
 
   test("what stops it is told by its kind", () => {
-    const { job } = example("cable-trough-finger");
-    const answer = check(job);
-    const why = (change: object) =>
-      whyNothingHelps(
-        {
-          ...answer,
-          order: answer.order.map((step) => (step.verdict === "hits" ? { ...step, ...change } : step)),
-        },
-        job,
-      );
+    const step = check(example("cable-trough-finger").job).order.at(-1)!;
+    const why = (change: object) => stopWords({ ...step, ...change }, "finger");
     const contact = { angle: 40, part: "end of flat 4", member: "part", point: [0, 0] };
     expect(why({ contact })).toMatch(/the end of flat 4 would have to pass through the part itself/u);
-    expect(why({})).toMatch(/at bend 2 the end of flat 1 meets the finger, and no flat/u);
-    expect(why({ contact: null, reached: 92, load: "blocked" })).toMatch(/no way into the throat/u);
-    expect(why({ contact: null, reached: 92, load: "front" })).toMatch(/no way out of the throat/u);
+    expect(why({})).toBe("the end of flat 1 meets the finger");
+    expect(why({ contact: null, reached: 60, overbend: 92 })).toBe("the leaf stops at 60°, short of 92°");
+    expect(why({ contact: null, reached: 92, overbend: 92, load: "blocked" })).toMatch(
+      /no way into the throat/u,
+    );
+    expect(why({ contact: null, reached: 92, overbend: 92, load: "front" })).toMatch(
+      /no way out of the throat/u,
+    );
+  });
+
+  test("every reason given among the 500 holds when it is tried", () => {
+    const told = offered.flatMap(({ read, remedies }) =>
+      remedies[0]?.kind === "none" ? [{ read, why: remedies[0].sentence }] : [],
+    );
+    expect(told.length).toBeGreaterThan(20);
+    for (const { read, why } of told) {
+      const { part } = read.job;
+      const judged = (order: { bend: number; clamped: "start" | "end" }[]) =>
+        check({ ...read.job, order }).order.at(-1)?.verdict;
+      const bends = part.bends.map((_, bend) => bend);
+      const stopped = (bend: number, before: number[]) =>
+        (["start", "end"] as const).every(
+          (clamped) =>
+            judged([
+              ...before.map((one) => ({ bend: one, clamped: "start" as const })),
+              { bend, clamped },
+            ]) === "hits",
+        );
+      const named = [...why.matchAll(/Bend (\d+):/gu)].map(([, bend]) => Number(bend) - 1);
+      if (why.startsWith("No brake makes it")) expect(meetsItself(read.job)).toBe(true);
+      else if (why.includes("even on the flat blank")) {
+        expect(named).toEqual(bends.filter((bend) => stopped(bend, [])));
+      } else {
+        expect(why).toContain("whichever bend comes last is stopped");
+        expect(named).toEqual(bends);
+        for (const bend of bends) {
+          expect(
+            stopped(
+              bend,
+              bends.filter((one) => one !== bend),
+            ),
+          ).toBe(true);
+        }
+      }
+    }
   });
 });
 
