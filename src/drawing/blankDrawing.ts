@@ -151,7 +151,7 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   const grain = grainMarks(job, widthMm / 2, -footMm);
   marks.push(...grain);
   const xs = [0, widthMm, side.rightMm, ...top.xs, ...bottom.xs];
-  const min = { x: Math.min(...xs) - 20, y: -(footMm + (grain.length > 0 ? 2 * GRAIN_HALF_MM : 0)) };
+  const min = { x: Math.min(...xs) - 20, y: -(footMm + (grain.length > 0 ? 2 * GRAIN_HALF_MM + 4 : 0)) };
   // A figure too wide for its dimension stands beyond the second arrow.
   const figureMm = widthWords.length * TEXT_MM * LETTER_WIDTH;
   const right = widthMm < figureMm + 6 ? widthMm + figureMm + 6 : widthMm;

@@ -40,4 +40,19 @@ describe("verdictSentence", () => {
       "Folds in this order. Bend 1 first",
     );
   });
+
+  it("names the mix of readings that stops it, or says that they leave it open", () => {
+    const doubts = { verdict: "tight", deciding: [], proved: true, mixesTried: 9 } as const;
+    const tight = answerOf("tight", stepOf(), first);
+    const worst = { flats: [0, -0.25, 0.5], bend: 2 };
+    expect(verdictSentence(jobOf(), { ...tight, doubts: { ...doubts, worst } })).toBe(
+      "Folds as read, but with flat 2 0.25 mm shorter and flat 3 0.5 mm longer than read, bend 2 does not fold. Bend 2 first, flat 3 in the throat.",
+    );
+    expect(verdictSentence(jobOf(), { ...tight, doubts: { ...doubts, worst: null, proved: false } })).toBe(
+      "Folds as read, but its readings leave it open: take it as tight. Bend 2 first, flat 3 in the throat.",
+    );
+    expect(verdictSentence(jobOf(), { ...tight, doubts: { ...doubts, worst: null } })).toContain(
+      "Folds, but only just: 1.03 mm to spare",
+    );
+  });
 });
