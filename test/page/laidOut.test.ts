@@ -83,7 +83,7 @@ describe.each([
     expect(cells[3]).toMatch(/^2\.000/);
     expect(cells[4]).toMatch(/^0\.125 \(1⁄8/);
     expect(await page.locator(".dyed rect.cut").count()).toBe(1);
-    expect(await page.locator(".dyed ellipse.cut").count()).toBe(1);
+    expect(await page.locator(".dyed circle.cut").count()).toBe(1);
     expect(await page.locator(".dyed").getAttribute("aria-label")).toMatch(/1 cut-outs? and 1 relief holes?/);
   });
 
@@ -189,9 +189,9 @@ describe("a metal of one's own", () => {
     await page.getByLabel("Metal", { exact: true }).selectOption("304 stainless");
     await settled(page);
     await page.getByLabel("Metal", { exact: true }).selectOption("own figures");
-    const ultimate = page.getByLabel("Ultimate strength MPa", { exact: true });
+    const ultimate = page.getByLabel("Ultimate MPa", { exact: true });
     expect(Number(await ultimate.inputValue())).toBeGreaterThan(400);
-    await type(page, "Ultimate strength MPa", "620");
+    await type(page, "Ultimate MPa", "620");
     await type(page, "Metal's name", "roof sheet");
     await press(page, "Keep this metal for other jobs");
     const file = JSON.parse((await saved(page, () => press(page, "Save as a file"))).text);

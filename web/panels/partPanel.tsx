@@ -84,7 +84,7 @@ export function PartPanel() {
               kind="strength"
             />
             <Field
-              label="Ultimate strength"
+              label="Ultimate"
               unit="MPa"
               path={["part", "material", "ultimate"]}
               kind="strength"

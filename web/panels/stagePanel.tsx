@@ -26,7 +26,10 @@ function leafWords(pose: StepPose, frame: Frame): string {
         : "";
     return `Leaf stopped at ${angleWords(pose.stopDeg)}: ${contactWords(contact, pose.job.brake.clamp.kind)}.${pulled}`;
   }
-  return `Leaf at ${angleWords(frame.heldDeg)} of ${angleWords(overbend)}.`;
+  const leaf = `Leaf at ${angleWords(frame.heldDeg)} of ${angleWords(overbend)}`;
+  return frame.heldDeg < pose.fromDeg
+    ? `${leaf}; the bend lies at ${angleWords(pose.fromDeg)} until the leaf comes up to it.`
+    : `${leaf}.`;
 }
 
 export function StagePanel() {

@@ -2,6 +2,7 @@
  * One compared answer: its sentence, its order, and the picture at its worst moment.
  */
 import { useEffect, useRef } from "preact/hooks";
+import { angleWords } from "../../src/drawing/stepWords.ts";
 import { verdictSentence } from "../../src/drawing/verdictWords.ts";
 import type { Answer } from "../../src/job/answer.ts";
 import type { Job } from "../../src/job/job.ts";
@@ -23,7 +24,11 @@ export function Still({
   const { theme } = look.now;
   useEffect(() => paintStill(canvas.current!, job, answer), [job, answer, theme]);
   const worst = answer.order[worstStep(answer)];
-  const order = answer.order.map((step) => `${step.bend} (${step.clamped})`).join(", ");
+  const order = answer.order
+    .map(({ bend, clamped, stroke, angle }) =>
+      stroke === "begin" ? `${bend} (${clamped}, left at ${angleWords(angle)})` : `${bend} (${clamped})`,
+    )
+    .join(", ");
   return (
     <li class={`still ${answer.verdict}`} data-verdict={answer.verdict}>
       <h3>{name}</h3>
