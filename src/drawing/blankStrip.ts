@@ -33,17 +33,17 @@ const GRAIN_HIGH_MM: Mm = 3;
 const WORDS_BENEATH_FROM_MM: Mm = 100;
 
 /** The strip as a block of a page with `widthMm` between the margins. */
-export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
+export function blankStrip(job: Job, answer: Answer, widthMm: Mm, highMm: Mm = STRIP_HIGH_MM): Block {
   const { developedWidth, bends } = answer.blank;
   const scale = Math.min((widthMm - 2 * SIDE_MM) / developedWidth, MOST_ENLARGED);
   return {
-    heightMm: ABOVE_MM + STRIP_HIGH_MM + BELOW_MM,
+    heightMm: ABOVE_MM + highMm + BELOW_MM,
     put: (leftMm, topMm) => {
       const left = leftMm + (widthMm - developedWidth * scale) / 2;
       const top = topMm - ABOVE_MM;
-      const bottom = top - STRIP_HIGH_MM;
+      const bottom = top - highMm;
       const x = (placeMm: Mm) => left + placeMm * scale;
-      const runs = runsOnStrip(job, developedWidth, bottom);
+      const runs = runsOnStrip(job, developedWidth, bottom, highMm);
       const upright = (layer: Layer, placeMm: Mm) => uprightRuns(layer, x(placeMm), runs(placeMm));
       const right = x(developedWidth);
       const rim = [
@@ -54,7 +54,7 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
       ];
       const marks: Mark[] = [
         ...(job.cutOuts?.length
-          ? cutLines(job, developedWidth, { x, y: (share) => bottom + share * STRIP_HIGH_MM })
+          ? cutLines(job, developedWidth, { x, y: (share) => bottom + share * highMm })
           : rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from }))),
         ...bends.flatMap((bend) => bend.tangents.flatMap((placeMm) => upright("bendTangent", placeMm))),
         ...sightLines(job, answer).flatMap(({ atMm }) => upright("sightLine", atMm)),
@@ -62,7 +62,7 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm): Block {
         ...flatLabels(answer, x, runs),
         width(job, answer, left, right, bottom),
         ...grainMarks((left + right) / 2, bottom - 4, job.grainDeg ?? 90),
-        ...endWords(job, left, right, bottom),
+        ...endWords(job, left, right, bottom, highMm),
       ];
       return { marks };
     },
@@ -116,13 +116,13 @@ function width(job: Job, answer: Answer, left: Mm, right: Mm, bottom: Mm): Mark 
 }
 
 /** Which edge to measure from, and how long the blank is along the bends. */
-function endWords(job: Job, left: Mm, right: Mm, bottom: Mm): readonly Mark[] {
+function endWords(job: Job, left: Mm, right: Mm, bottom: Mm, highMm: Mm): readonly Mark[] {
   const datum = "edge to measure from";
   if (right - left >= WORDS_BENEATH_FROM_MM) {
     const y = bottom - 4;
     return [text(left + 1.5, y, datum, "start"), text(right - 1.5, y, lengthWords(job), "end")];
   }
-  const y = bottom + STRIP_HIGH_MM / 2;
+  const y = bottom + highMm / 2;
   return [text(left - 2, y, datum, "end"), text(right + 2, y, lengthWords(job), "start")];
 }
 
@@ -135,10 +135,11 @@ function runsOnStrip(
   { part: { lengthMm }, cutOuts = [] }: Job,
   widthMm: Mm,
   bottom: Mm,
+  highMm: Mm,
 ): (placeMm: Mm) => readonly Span[] {
-  if (cutOuts.length === 0 || lengthMm === undefined) return () => [[bottom, bottom + STRIP_HIGH_MM]];
+  if (cutOuts.length === 0 || lengthMm === undefined) return () => [[bottom, bottom + highMm]];
   const cells = new SheetCells({ widthMm, lengthMm }, cutOuts);
-  const onto = (y: Mm) => bottom + (y / lengthMm) * STRIP_HIGH_MM;
+  const onto = (y: Mm) => bottom + (y / lengthMm) * highMm;
   return (placeMm) => cells.runsAt(placeMm).map(([from, to]) => [onto(from), onto(to)]);
 }
 

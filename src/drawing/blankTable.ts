@@ -8,16 +8,18 @@ import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Block } from "./block.ts";
 import { lengthFigure } from "./lengthWords.ts";
-import { pageTable } from "./pageTable.ts";
+import { pageTable, type TableSetting } from "./pageTable.ts";
 import { stack } from "./paragraph.ts";
 import { sightLines } from "./sightLine.ts";
 import { angleWords, faceWords, throatWords } from "./stepWords.ts";
 
 /** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
 const SHARES = { mm: [8, 13, 16, 14, 16, 33], in: [8, 12, 19, 19, 19, 23] } as const;
+/** Close set, the figures leave room for a line of words. */
+const CLOSE_SHARES = [6, 12, 18, 18, 18, 28];
 
 /** The table on a page with `widthMm` between the margins. */
-export function blankTable(job: Job, answer: Answer, widthMm: Mm): Block {
+export function blankTable(job: Job, answer: Answer, widthMm: Mm, setting?: TableSetting): Block {
   const headings = [
     "Bend",
     "Turn",
@@ -26,12 +28,13 @@ export function blankTable(job: Job, answer: Answer, widthMm: Mm): Block {
     `Tangent line, ${job.units}`,
     "When, in the throat",
   ];
-  const shares: readonly number[] = SHARES[job.units];
+  const shares: readonly number[] = setting === undefined ? SHARES[job.units] : CLOSE_SHARES;
   const whole = shares.reduce((sum, share) => sum + share, 0);
   const columns = headings.map((heading, i) => ({ heading, widthMm: (widthMm * (shares[i] ?? 0)) / whole }));
   const bends = pageTable(
     columns,
     answer.blank.bends.map((bend) => row(job, answer, bend)),
+    setting,
   );
   const holes = answer.blank.reliefHoles ?? [];
   return holes.length === 0 ? bends : stack([bends, holeTable(job, holes, widthMm)], 2);

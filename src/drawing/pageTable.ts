@@ -11,18 +11,34 @@ export interface TableColumn {
   readonly widthMm: Mm;
 }
 
-const WORDS_MM: Mm = 3;
-const LEADING = 1.3;
+/** How close a table is set. */
+export interface TableSetting {
+  readonly wordsMm: Mm;
+  /** Line to line, in heights of the type. */
+  readonly leading: number;
+  /** Room between words and rules. */
+  readonly insetMm: Mm;
+}
+
+/** Words to the rules at their sides. */
 const INSET_MM: Mm = 1.2;
+const ROOMY: TableSetting = { wordsMm: 3, leading: 1.3, insetMm: 1.2 };
+/** For many rows: type of 7.7 points, rules close. */
+export const CLOSE_SET: TableSetting = { wordsMm: 2.7, leading: 1.22, insetMm: 0.35 };
 
 /** A table with one line of words or more in each cell; missing cells stay empty, to be written in by hand. */
-export function pageTable(columns: readonly TableColumn[], rows: readonly (readonly string[])[]): Block {
+export function pageTable(
+  columns: readonly TableColumn[],
+  rows: readonly (readonly string[])[],
+  setting: TableSetting = ROOMY,
+): Block {
+  const { wordsMm, leading, insetMm } = setting;
   const all = [columns.map((column) => column.heading), ...rows].map((row) =>
-    columns.map(({ widthMm }, i) => wrapWords(row[i] ?? "", WORDS_MM, widthMm - 2 * INSET_MM)),
+    columns.map(({ widthMm }, i) => wrapWords(row[i] ?? "", wordsMm, widthMm - 2 * INSET_MM)),
   );
   const heights = all.map((row) => {
     const most = Math.max(1, ...row.map((lines) => lines.length));
-    return most * WORDS_MM * LEADING + 2 * INSET_MM;
+    return most * wordsMm * leading + 2 * insetMm;
   });
   const widthMm = columns.reduce((sum, column) => sum + column.widthMm, 0);
   return {
@@ -33,7 +49,7 @@ export function pageTable(columns: readonly TableColumn[], rows: readonly (reado
       all.forEach((row, index) => {
         let left = leftMm;
         row.forEach((lines, i) => {
-          marks.push(...cell(lines, left, top));
+          marks.push(...cell(lines, left, top, setting));
           left += columns[i]?.widthMm ?? 0;
         });
         top -= heights[index] ?? 0;
@@ -44,13 +60,18 @@ export function pageTable(columns: readonly TableColumn[], rows: readonly (reado
   };
 }
 
-function cell(lines: readonly string[], leftMm: Mm, topMm: Mm): readonly Mark[] {
+function cell(
+  lines: readonly string[],
+  leftMm: Mm,
+  topMm: Mm,
+  { wordsMm, leading, insetMm }: TableSetting,
+): readonly Mark[] {
   return lines.map((words, i) => ({
     kind: "text",
     layer: "note",
-    at: { x: leftMm + INSET_MM, y: topMm - INSET_MM - WORDS_MM - i * WORDS_MM * LEADING + 0.4 },
+    at: { x: leftMm + INSET_MM, y: topMm - insetMm - wordsMm - i * wordsMm * leading + 0.4 },
     words,
-    heightMm: WORDS_MM,
+    heightMm: wordsMm,
     anchor: "start",
   }));
 }

@@ -50,6 +50,8 @@ function shop(job: Job, step: StepAnswer): string {
 }
 
 function shimSentences({ part, brake, units }: Job): readonly string[] {
+  // A nose setback that was measured forms its radius over the nose as it is.
+  if (brake.noseSetback !== "auto") return [];
   const radii = [...new Set(part.bends.map((bend) => bend.insideRadiusMm))];
   return radii.flatMap((insideRadiusMm) => {
     const shims = noseShims({ noseRadiusMm: brake.clamp.noseRadiusMm, insideRadiusMm }, units);

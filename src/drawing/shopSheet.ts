@@ -1,57 +1,85 @@
 /**
  * The shop sheet: the paper that lies beside the brake. Answer, blank with its figures, set-up, then a row a bend with
- * pictures, what to do and what to measure, and room to tick and write. One or two pages up to eight bends.
+ * pictures, what to do and what to measure, and room to tick and write. One or two pages a part: with many bends the
+ * steps become a table and the pictures smaller, as far as it takes (sheetStyle.ts).
  */
 import { cutBlank } from "../blank/cutBlank.ts";
 import { blankWeightKg } from "../blank/weight.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
-import type { Mm } from "../units/quantity.ts";
 import { blankStrip } from "./blankStrip.ts";
 import { blankTable } from "./blankTable.ts";
 import type { Block } from "./block.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { flowBlocks, flowWidth } from "./flow.ts";
+import { flowBlocks, flowCount, flowWidth } from "./flow.ts";
 import { lengthWords } from "./lengthWords.ts";
 import type { Page } from "./page.ts";
 import type { PageSize } from "./pageSize.ts";
 import { paragraph, stack } from "./paragraph.ts";
+import { HEADING_MM } from "./printWords.ts";
 import { setUpSentences } from "./setUpWords.ts";
+import { CLOSER_STYLES, ROOMY_STYLES, type SheetStyle } from "./sheetStyle.ts";
 import { stepRow } from "./stepRow.ts";
+import { stepTable } from "./stepTable.ts";
+import { type StepTold, tellStep } from "./stepTold.ts";
 import { verdictSentence } from "./verdictWords.ts";
 import { weightWords } from "./weightWords.ts";
 
-const TITLE_MM: Mm = 6;
-const ANSWER_MM: Mm = 4.6;
-const HEADING_MM: Mm = 4.2;
-const WORDS_MM: Mm = 3.1;
 const MOST_WAYS = 3;
+const MOST_PAGES = 2;
 
-/** Pages of the shop sheet of an answered job. */
+/** Pages of the shop sheet of an answered job, on one page if that is roomy, else in the roomiest style that keeps to two. */
 export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Page[] {
+  const steps = answer.order.map((_, index) => tellStep(job, answer, index));
+  const { name } = job.part;
+  const set = (style: SheetStyle) => setSheet(job, answer, steps, size, style);
+  const needs = (style: SheetStyle) => flowCount(set(style), size, name, CAUTIONS, style.gapMm);
+  const styles = [...ROOMY_STYLES, ...CLOSER_STYLES];
+  const style =
+    ROOMY_STYLES.find((roomy) => needs(roomy) === 1) ??
+    styles.find((any) => needs(any) <= MOST_PAGES) ??
+    (styles.at(-1) as SheetStyle);
+  return flowBlocks(set(style), size, name, CAUTIONS, style.gapMm);
+}
+
+function setSheet(
+  job: Job,
+  answer: Answer,
+  told: readonly StepTold[],
+  size: PageSize,
+  style: SheetStyle,
+): readonly Block[] {
   const widthMm = flowWidth(size);
-  const words = (sentence: string) => paragraph(sentence, WORDS_MM, widthMm);
-  const headed = (heading: string, blocks: readonly Block[]) =>
-    stack([paragraph(heading, HEADING_MM, widthMm), ...blocks]);
+  const { wordsMm, picture } = style;
+  const words = (sentence: string) => paragraph(sentence, wordsMm, widthMm);
+  const headed = (heading: string, blocks: readonly Block[]): Block[] => {
+    const head = paragraph(heading, HEADING_MM, widthMm);
+    return blocks.map((block) => ({ ...block, head }));
+  };
   const top = [
-    paragraph(job.part.name, TITLE_MM, widthMm),
-    paragraph(verdictSentence(job, answer), ANSWER_MM, widthMm),
+    paragraph(job.part.name, style.titleMm, widthMm),
+    paragraph(verdictSentence(job, answer), style.answerMm, widthMm),
     words(stockSentence(job, answer)),
     words("Made by ____________________   Date ____________   Sheet from ______________________________"),
   ];
-  const warnings = answer.warnings.map((warning) => paragraph(warning, WORDS_MM, widthMm, 4));
-  const ways = wayWords(answer).map((way) => paragraph(way, WORDS_MM, widthMm, 4));
+  const warnings = answer.warnings.map((warning) => paragraph(warning, wordsMm, widthMm, 4));
+  const ways = wayWords(answer).map((way) => paragraph(way, wordsMm, widthMm, 4));
+  const steps =
+    style.steps === "table"
+      ? stepTable(job, answer, told, widthMm, picture, wordsMm)
+      : told.map((one) => stepRow(job, answer, one, widthMm, picture, wordsMm));
+  const setUp = setUpSentences(job, answer);
   const blocks: Block[] = [
     stack(top, 1),
-    headed("Blank, marked face up", [blankStrip(job, answer, widthMm)]),
-    blankTable(job, answer, widthMm),
+    ...headed("Blank, marked face up", [blankStrip(job, answer, widthMm, style.stripMm)]),
+    blankTable(job, answer, widthMm, style.blankTable),
     words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
-    headed("Set-up", setUpSentences(job, answer).map(words)),
-    ...(ways.length > 0 ? [headed("Ways out, each proved", ways)] : []),
-    ...(warnings.length > 0 ? [headed("Mind", warnings)] : []),
-    ...answer.order.map((_, index) => stepRow(job, answer, index, widthMm)),
+    ...headed("Set-up", (style.setUpRunOn ? [setUp.join(" ")] : setUp).map(words)),
+    ...headed("Ways out, each proved", ways),
+    ...headed("Mind", warnings),
+    ...steps,
   ];
-  return flowBlocks(blocks, size, job.part.name, CAUTIONS);
+  return blocks;
 }
 
 /** What it is made of and on: metal, thickness, radius, weight of the blank, brake. */

@@ -8,7 +8,9 @@ import { stageAt } from "../job/stageAt.ts";
 import { type Scene, stageScene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
+import { findingPoints } from "./finding.ts";
 import type { Drawing, Mark } from "./model.ts";
+import { nearNose } from "./nearNose.ts";
 import { stepWindow } from "./stepWindow.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -20,17 +22,27 @@ export interface StepPair {
 /** Radius of the ring round a contact, as a share of the picture's width. */
 const CONTACT_SHARE = 0.07;
 
+/** Arms of the cross over the ring's radius. */
+const CROSS_SHARE = 1.5;
+
 /**
- * The pictures of step `stepIndex` (from 0) of the order, the second at the leaf angle reached.
+ * The pictures of step `stepIndex` (from 0) of the order, the second at the leaf angle reached; of a long part no more
+ * than `mostMm` near the nose.
  * @throws RangeError when the order has no such step
  */
-export function drawStepPair(job: Job, answer: Answer, stepIndex: number): StepPair {
+export function drawStepPair(
+  job: Job,
+  answer: Answer,
+  stepIndex: number,
+  mostMm: Mm = Number.POSITIVE_INFINITY,
+): StepPair {
   const step = answer.order[stepIndex];
   if (step === undefined) throw new RangeError(`the order has no step ${stepIndex + 1}`);
   const stage = stageAt(job, answer, stepIndex);
   const at = (leafDeg: number) => stageScene(stage, toRad(leafDeg));
   const [seated, swung] = [at(0), at(step.reached)];
-  const { window } = stepWindow([seated, swung], 0);
+  const seen = findingPoints(step);
+  const window = nearNose(stepWindow([seated, swung], 0).window, mostMm, seen);
   const radius = (window.max.x - window.min.x) * CONTACT_SHARE;
   const contact = step.contact === null ? [] : contactMarks(step.contact.point, radius);
   const after = `Bend ${step.bend} with the leaf at ${angleWords(step.reached)}.`;
@@ -49,7 +61,11 @@ function contactMarks([x, y]: PointPair, radius: Mm): readonly Mark[] {
   };
   return [
     { kind: "outline", layer: "contact", outline: ring },
-    { kind: "cross", layer: "contact", at: center },
+    ...[1, -1].map((side): Mark => {
+      const arm = radius * CROSS_SHARE * Math.SQRT1_2;
+      const from = { x: x - arm, y: y - side * arm };
+      return { kind: "line", layer: "contact", from, to: { x: x + arm, y: y + side * arm } };
+    }),
   ];
 }
 
