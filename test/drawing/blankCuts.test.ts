@@ -11,11 +11,15 @@ import { blankTable } from "../../src/drawing/blankTable.ts";
 import { dxfLayer, toDxf } from "../../src/drawing/dxfPen.ts";
 import { grainArrow, grainWords } from "../../src/drawing/grainArrow.ts";
 import type { Mark } from "../../src/drawing/model.ts";
+import { A4 } from "../../src/drawing/pageSize.ts";
 import { outlinePath } from "../../src/drawing/pathData.ts";
+import { writePdf } from "../../src/drawing/pdfPen.ts";
 import { setUpSentences } from "../../src/drawing/setUpWords.ts";
+import { templatePages } from "../../src/drawing/template.ts";
 import { check } from "../../src/job/check.ts";
 import { readJob } from "../../src/job/readJob.ts";
 import { readDxf } from "./readDxf.ts";
+import { readPdf } from "./readPdf.ts";
 
 function exampleWith(change: (part: Record<string, unknown>) => void = () => {}) {
   const file = JSON.parse(
@@ -82,6 +86,35 @@ describe("drawBlank with cut-outs", () => {
     expect(holed?.kind === "outline" && outlinePath(holed.outline).match(/Z/gu)).toHaveLength(2);
   });
 
+  test("the full-size template has the window, and each hole within a tenth, measured on the page", async () => {
+    const { job: windowed, answer: found } = exampleWith((part) => {
+      part.cutOuts = [
+        { across: [0, 25.32], along: [0, 20] },
+        { across: [40, 60], along: [45, 65] },
+      ];
+      part.length = 120;
+    });
+    const drawing = drawBlank(windowed, found);
+    const pages = await readPdf(await writePdf(templatePages(drawing, A4, "blank", "mm"), "blank"));
+    const runs = pages.flatMap((page) => page.runs);
+    const sizes = runs.map(({ points }) => [0, 1].map((way) => span(points.map((point) => point[way]!))));
+    const near = (wide: number, high: number) =>
+      sizes.filter(([x, y]) => Math.abs(x! - wide) < 0.1 && Math.abs(y! - high) < 0.1).length;
+    // Two sides each way; the corner's cuts are shorter by the hole.
+    expect(near(20, 0)).toBeGreaterThanOrEqual(2);
+    expect(near(0, 20)).toBeGreaterThanOrEqual(2);
+    expect(near(0, 20 - 25.4 / 16)).toBeGreaterThanOrEqual(1);
+    // The hole's three quarters at (25.32, 20): each point of a curve lies 1/16 in from one centre.
+    const curves = runs.filter(({ curved }) => curved).flatMap(({ points }) => points);
+    expect(curves.length).toBeGreaterThan(8);
+    const [left, low] = [0, 1].map((way) => Math.min(...curves.map((point) => point[way]!)));
+    const center = [left! + 25.4 / 16, low! + 25.4 / 16];
+    const onHole = curves.filter(
+      ([x, y]) => Math.abs(Math.hypot(x - center[0]!, y - center[1]!) - 25.4 / 16) < 0.1,
+    );
+    expect(onHole.length).toBeGreaterThan(8);
+  });
+
   test("the sentence counts them, and labels tell their places along the blank", () => {
     const drawing = drawBlank(job, answer);
     expect(drawing.sentence).toContain("two bends".replace("two", "2"));
@@ -116,6 +149,10 @@ describe("drawBlank with cut-outs", () => {
     expect(kinds.filter((kind) => kind === "grain line")).toEqual([]);
   });
 });
+
+function span(places: readonly number[]): number {
+  return Math.max(...places) - Math.min(...places);
+}
 
 /** How far round an arc of the DXF runs, in radians. */
 function sweep({ startAngle = 0, endAngle = 0 }: { startAngle?: number; endAngle?: number }): number {
