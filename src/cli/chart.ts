@@ -9,7 +9,8 @@ import { lengthWords } from "../drawing/lengthWords.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { angleWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import { CHART_ANGLES, type FlangeChart, flangeChart } from "../job/flangeChart.ts";
+import { CHART_ANGLES, type ChartPoint, type FlangeChart, flangeChart } from "../job/flangeChart.ts";
+import { lengthIn } from "../job/wayWords.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
@@ -67,10 +68,7 @@ export function chartLines(
     formatLength(web, units),
     ...chart.curves.map(({ row }) => limitWords(row[i] ?? null, chart.mostFlange, units)),
   ]);
-  const own = chart.part.map(
-    ({ flat, web, flange, angle }) =>
-      `Flat ${flat} of the part: web ${lengthWords(web, units)}, return flange ${lengthWords(flange, units)}, ${angleWords(angle)}.`,
-  );
+  const own = chart.part.map((point) => ownWords(point, chart.mostFlange, units));
   return [
     ink.strong(`Longest return flange on ${chart.brake}`),
     ...wrap(
@@ -83,10 +81,23 @@ export function chartLines(
       [headings, ...rows],
       headings.map(() => "right" as const),
     ),
-    ...(own.length > 0 ? ["", ...own] : []),
+    ...(own.length > 0 ? ["", ...own.flatMap((line) => wrap(line, columns, ""))] : []),
     "",
     ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
+}
+
+/** The part's own channel and how it stands to the limit. */
+function ownWords(
+  { flat, web, flange, angle, longest }: ChartPoint,
+  most: number,
+  units: LengthUnit,
+): string {
+  const size = `Flat ${flat} of the part: web ${lengthIn(web, units)}, return flange ${lengthIn(flange, units)}, ${angleWords(angle)}`;
+  if (longest === null) return `${size}. No return flange can be made there.`;
+  if (longest >= most) return `${size}. Any return flange can be made there.`;
+  const verdict = flange > longest ? "too long" : "short enough";
+  return `${size}. That is ${verdict}: the longest there is ${limitWords(longest, most, units)} ${units}.`;
 }
 
 function anglesOf(written: string | undefined): readonly number[] {

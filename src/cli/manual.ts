@@ -30,6 +30,8 @@ const TOUR: readonly ExampleLine[] = [
   ["noseroom bar trough.json --pdf plans.pdf", "a brake to make, plans"],
   ["noseroom example observatory", "a shop: brakes and parts"],
   ["noseroom fit observatory.json", "which brake for what"],
+  ["noseroom bar observatory.json --shop made.json", "one for the rest, to measure"],
+  ["noseroom fit made.json", "checked anew, as built"],
   ["noseroom metals 5052-H32", "figures and sources"],
   ['noseroom strip trough.json --before 2 --flanges "1.029, 1.028"', "K-factor from a test strip"],
   ['noseroom pan --inside "6 x 8 in" --wall 2 --thickness "20 ga steel" --radius 1/16', "a pan"],

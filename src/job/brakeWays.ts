@@ -6,6 +6,7 @@ import { THICKEST_MM } from "../remedy/barLimits.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "../remedy/cost.ts";
 import { type Outcome, outcomeOf, WHOLE_SEARCH } from "../remedy/folds.ts";
 import { type Goal, reaches } from "../remedy/handling.ts";
+import { largestFigure, leastFigure } from "../remedy/shopMade/shopMark.ts";
 import { Work } from "../remedy/work.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -100,7 +101,9 @@ function barReasons({ design, guessedLengths }: ShopMadeBar, { units }: Job): st
   const { thinnestMm, thickestMm, governs } = design.window;
   const lack = governs === "nose" ? "round" : governs === "strength" ? "strong" : "stiff";
   const thickest =
-    thickestMm >= THICKEST_MM ? "" : `, thicker than ${lengthIn(thickestMm, units)} does not clear`;
+    thickestMm >= THICKEST_MM
+      ? ""
+      : `, thicker than ${largestFigure(thickestMm, units)} ${units} does not clear`;
   const guess = guessedLengths.length > 0 ? " The length of the part is guessed: give it." : "";
-  return `Thinner than ${lengthIn(thinnestMm, units)} is not ${lack} enough${thickest}.${guess}`;
+  return `Thinner than ${leastFigure(thinnestMm, units)} ${units} is not ${lack} enough${thickest}.${guess}`;
 }

@@ -24,6 +24,8 @@ export interface ChartPoint {
   readonly web: Mm;
   readonly flange: Mm;
   readonly angle: Deg;
+  /** Longest flange for this web at this angle; null where none can be made, `mostFlange` where nothing stops it. */
+  readonly longest: Mm | null;
 }
 
 export interface FlangeChart {
@@ -74,7 +76,10 @@ export function flangeChart(job: Job, angles: readonly Deg[] = CHART_ANGLES): Fl
       points: flangeCurve(brake, sheet, angle, range).map(pointOf),
       row: webs.map((web) => longestFlange(brake, sheet, angle, web, range.mostFlangeMm, machines)),
     })),
-    part: channels,
+    part: channels.map((point) => ({
+      ...point,
+      longest: longestFlange(brake, sheet, point.angle, point.web, range.mostFlangeMm, machines),
+    })),
   };
 }
 
@@ -95,11 +100,11 @@ function sheetOf({ metal, thicknessMm, kFactor, bends }: Part): BendingSheet {
 }
 
 /** Webs between two bends that turn the same way, with the shorter of the two flats beyond, measured outside. */
-function channelsOf({ flatsMm, bends }: Part): ChartPoint[] {
+function channelsOf({ flatsMm, bends }: Part): Omit<ChartPoint, "longest">[] {
   const outside = flatsMm.map(
     (flat, i) => flat + (bends[i - 1]?.bendSetbackMm ?? 0) + (bends[i]?.bendSetbackMm ?? 0),
   );
-  return bends.flatMap((bend, i): ChartPoint[] => {
+  return bends.flatMap((bend, i): Omit<ChartPoint, "longest">[] => {
     const next = bends[i + 1];
     if (!next || next.turn !== bend.turn) return [];
     const flange = Math.min(outside[i] ?? 0, outside[i + 2] ?? 0);

@@ -65,6 +65,9 @@ describe("noseroom chart", () => {
     expect(out).toMatch(/^web, in +at 90°$/mu);
     // W − T + r − (1 + √2)·Rn for the trough's web of 3/8 in is 0.298 in: 19/64 without the overbend, 9/32 with it.
     expect(out).toMatch(/^ +3\/8 +9\/32$/mu);
+    expect(out).toMatch(
+      /^Flat 2 of the part: web 3\/8 in, return flange 1\/2 in, 90°\. That is too long: the longest there is 9\/32 in\.$/mu,
+    );
     expect(readFileSync(svg, "utf8")).toContain("Longest return flange on 24 in finger brake");
   });
 
