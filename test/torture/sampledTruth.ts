@@ -15,8 +15,8 @@ import { placed, type Shape } from "../reference/shape.ts";
 
 const INSET_MM = 0.01;
 const CHORD_MM = 0.0005;
-/** Where bodies close in by less than a micrometre in a degree, the finer one tells. */
-const FINE_CHORDS_MM = [0.00004, 0.0000025];
+/** Where bodies close in by less than a micrometre in a degree, or graze by less, the finer ones tell. */
+const FINE_CHORDS_MM = [0.00004, 0.0000025, 1e-8];
 /** What two answers may differ by: the bounds of the proof. */
 export const ANGLE_RAD = (0.05 * Math.PI) / 180;
 export const LENGTH_MM = 0.02;
