@@ -150,7 +150,7 @@ function row(
 function fields(job: Job, left: Mm, top: Mm, heightMm: Mm, wordsMm: Mm): readonly Mark[] {
   return ["°", job.units].flatMap((unit, i): Mark[] => {
     const y = top - (heightMm * (i + 1)) / 2 + 1.7;
-    const right = left + FIELDS_WIDE_MM - 5;
+    const right = left + FIELDS_WIDE_MM - 6;
     return [
       { kind: "line", layer: "dimension", from: { x: left, y }, to: { x: right, y } },
       {
