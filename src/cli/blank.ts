@@ -9,6 +9,7 @@ import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { sightLines } from "../drawing/sightLine.ts";
 import { angleWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
+import { withCheckSquare } from "../drawing/trueSize.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
@@ -123,7 +124,10 @@ export async function runBlank(path: string, options: BlankOptions): Promise<num
   const answer = await answerJob(job);
   const written = await writeTemplates(job, answer, options);
   if (options.svg !== undefined) {
-    await writeOut(options.svg, writeSvg(drawBlank(job, answer), { title: `Blank of ${job.part.name}` }));
+    await writeOut(
+      options.svg,
+      writeSvg(withCheckSquare(drawBlank(job, answer), job.units), { title: `Blank of ${job.part.name}` }),
+    );
     written.unshift(`Drawn at true size: ${options.svg}`);
   }
   if (options.json) {
