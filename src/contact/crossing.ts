@@ -94,10 +94,10 @@ function closeIn(k: PairCurve, swing: Swing, lo: number, hi: number, fLo: number
     if (f >= 0) a = phi;
     else b = phi;
     const u1 = (swing.slideTan / 2) * (1 + half * half) - swing.slideTurn;
-    let next = phi - f / curveRate(k, swing.turns, c, s, u, u1);
-    if (!(next > a && next < b)) next = a + (b - a) / 2;
-    if (Math.abs(next - phi) < 1e-13 || b - a < 1e-13) return next;
-    phi = next;
+    const step = f / curveRate(k, swing.turns, c, s, u, u1);
+    // Closed in: so small a step may lead out of the bracket by its rounding alone.
+    if (Math.abs(step) < 1e-13 || b - a < 1e-13) return phi;
+    phi = phi - step > a && phi - step < b ? phi - step : a + (b - a) / 2;
   }
   return phi;
 }

@@ -9,6 +9,8 @@ export const TRUTH_FILES: readonly string[] = [
   "test/mutants/pockets.test.ts",
   "test/mutants/featureFigures.test.ts",
   "test/mutants/heights.test.ts",
+  "test/mutants/directions.test.ts",
+  "test/mutants/work.test.ts",
   "test/mutants/bends.test.ts",
   "test/mutants/strokes.test.ts",
   "test/mutants/searches.test.ts",
