@@ -16,7 +16,7 @@ import { between } from "../contact/roughJob.ts";
 import { outlineOf } from "../contact/shapes.ts";
 import { type Point, pointToSegment } from "./roundedBlocks.ts";
 
-function boxed(minX: number, minY: number, maxX: number, maxY: number): Features {
+function boxed([minX, minY, maxX, maxY]: readonly [number, number, number, number]): Features {
   const F = new Features(4, 0, 0);
   F.addSegment(minX, minY, maxX, maxY, 0);
   return F;
@@ -42,7 +42,7 @@ describe("leadingDirection", () => {
     [[-3, -1, 5, 4], 0, 0, ALL_ROUND],
     [[-3, 0.25, 5, 4], 0, 0.5, ALL_ROUND],
   ] as const)("of a box %j that slides in by %d, grown by %d, is %d", (box, slide, grow, wanted) => {
-    expect(leadingDirection(boxed(...box), slide, grow)).toBeCloseTo(wanted, 12);
+    expect(leadingDirection(boxed(box), slide, grow)).toBeCloseTo(wanted, 12);
   });
 });
 
@@ -56,7 +56,7 @@ describe("lowestDirection", () => {
     [[0, -2, 5, 4], 0, -ALL_ROUND],
     [[-1, -2, 5, 4], 0, -ALL_ROUND],
   ] as const)("of a box %j that slides in by %d is %d", (box, slide, wanted) => {
-    expect(lowestDirection(boxed(...box), slide)).toBeCloseTo(wanted, 12);
+    expect(lowestDirection(boxed(box), slide)).toBeCloseTo(wanted, 12);
   });
 });
 
@@ -74,7 +74,7 @@ describe("trailingDirection", () => {
     [[-5, -4, -3, 0], 0, Math.PI],
     [[-5, -4, -3, -0.25], 0.5, Math.atan2(0.25, -2.5)],
   ] as const)("of a box %j grown by %d is %d", (box, grow, wanted) => {
-    expect(trailingDirection(boxed(...box), grow)).toBeCloseTo(wanted, 12);
+    expect(trailingDirection(boxed(box), grow)).toBeCloseTo(wanted, 12);
   });
 });
 
