@@ -13,6 +13,7 @@ import { type Adopted, adoptText } from "../../web/store/adopt.ts";
 import { fileText, type JobFile } from "../../web/store/jobFile.ts";
 import { type Drawer, METALS_KEY, readShelf } from "../../web/store/keep.ts";
 import { jobOfLink, linkOf } from "../../web/store/link.ts";
+import { photoHead } from "../../web/trace/photoHead.ts";
 import { hold, holdSentence, watched, watchedLater } from "./watch.ts";
 
 function holdProblems(problems: readonly Problem[]): void {
@@ -167,6 +168,17 @@ const GOOD = {
   brake: {},
 };
 
+/** A photo, a byte a sign: no head, or a kind and a size in whole points, found in its first bytes. */
+export function tryPhoto(text: string): void {
+  const head = watched(() => photoHead(Buffer.from(text, "latin1")));
+  if (head === null) return;
+  const sizes = [head.width, head.height];
+  hold(
+    sizes.every((size) => Number.isInteger(size) && size > 0 && size < 2 ** 32),
+    `no size: ${sizes}`,
+  );
+}
+
 export const READERS = {
   job: tryJob,
   shop: tryShop,
@@ -174,6 +186,7 @@ export const READERS = {
   opened: tryOpened,
   link: tryLink,
   stored: tryStored,
+  photo: tryPhoto,
 } as const;
 
 export type ReaderName = keyof typeof READERS;

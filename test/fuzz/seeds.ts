@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { arc, drawing, line, lwpolyline } from "../page/dxfText.ts";
+import { smallPictures } from "../page/photoFiles.ts";
 import type { ReaderName } from "./readers.ts";
 
 /** Example jobs of a folder, as text. */
@@ -74,6 +75,8 @@ export function seedsOf(reader: ReaderName, examples: string): string[] {
       return texts(`${examples}/shop`).map((text) => JSON.stringify(JSON.parse(text)));
     case "drawing":
       return drawings;
+    case "photo":
+      return smallPictures().map((bytes) => bytes.toString("latin1"));
     case "stored":
       return [
         JSON.stringify(metals),

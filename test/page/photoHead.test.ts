@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { photoHead } from "../../web/trace/photoHead.ts";
 import { DESKTOP, launch } from "./browser.ts";
 import { avifHead, bmp, gif, jpegHead, png, webpHead } from "./photoFiles.ts";
-import { attackWithPictures, type PictureFile, picturesOf, show } from "./photosOnPage.ts";
+import { attackWithPictures, type PictureFile, picturesOf, readyToTrace, show } from "./photosOnPage.ts";
 import { complaintsOf, openShop, visit } from "./shop.ts";
 
 describe("photoHead", () => {
@@ -40,7 +40,9 @@ describe("photoHead", () => {
 
   it("takes each beginning that breaks off before the size for none", () => {
     for (const whole of [png(7, 5), gif(7, 5), jpegHead(7, 5), webpHead("VP8X", 7, 5), bmp(7, 5)]) {
-      const size = [...Array(whole.length).keys()].findIndex((n) => photoHead(whole.subarray(0, n)) !== null);
+      const size = [...Array(whole.length + 1).keys()].findIndex(
+        (n) => photoHead(whole.subarray(0, n)) !== null,
+      );
       expect(size).toBeGreaterThan(8);
       for (let n = 0; n < size; n++) expect(photoHead(whole.subarray(0, n))).toBeNull();
     }
@@ -58,6 +60,7 @@ describe("the page, given a picture to trace,", () => {
     browser = await launch();
     page = await visit(browser, DESKTOP, shop.address);
     complaints = complaintsOf(page);
+    await readyToTrace(page);
   });
   afterAll(async () => {
     await browser?.close();
@@ -79,7 +82,7 @@ describe("the page, given a picture to trace,", () => {
       "image/png",
       /too large, 3600 million points/,
     ],
-    ["is cut off", png(300, 200).subarray(0, 60), "image/png", /could not be read/],
+    ["is cut off", png(300, 200).subarray(0, 30), "image/png", /could not be read/],
     [
       "is a drawing that could run",
       Buffer.from('<svg onload="window.ran=1"/>'),

@@ -24,6 +24,12 @@ const TYPES = [
 const LONGEST_MS = 1000;
 const MOST_MEMORY_MB = 1000;
 
+/** Brings the page to where a picture can be dropped. */
+export async function readyToTrace(page: Page): Promise<void> {
+  await page.getByRole("radio", { name: "Own profile" }).check();
+  await page.locator(".trace").waitFor();
+}
+
 /** Drops a picture on the page; what it then says, or the size that it shows. */
 export async function show(page: Page, { name, type, bytes }: PictureFile): Promise<string> {
   const [{ words }] = (await showAll(page, [{ name, type, base64: bytes.toString("base64") }])) as [Shown];
@@ -66,7 +72,7 @@ function showAll(page: Page, files: readonly DroppedFile[]): Promise<Shown[]> {
       carried.items.add(new File([bytes], name, { type }));
       const start = performance.now();
       document.querySelector(".trace")?.dispatchEvent(new DragEvent("drop", { dataTransfer: carried }));
-      while (notices().length === 0 && picture() === before && performance.now() - start < 20_000)
+      while (notices().length === 0 && picture() === before && performance.now() - start < 10_000)
         await new Promise((turn) => requestAnimationFrame(turn));
       const words = notices()[0]?.querySelector("p")?.textContent;
       const size = sizeShown().split(" ").slice(2).join(" × ");
