@@ -19,7 +19,7 @@ import type { FileChange, WayOut } from "./wayOut.ts";
 import { lengthIn, outcomeWords } from "./wayWords.ts";
 
 /** How much may be looked at for a bar: some seconds at 20 bends. */
-const MOST_BAR_STATES = 120_000;
+const MOST_BAR_STATES = 200_000;
 
 type BrakeFile = JobFile["brake"];
 

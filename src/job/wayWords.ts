@@ -86,7 +86,7 @@ function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "trimFlat":
       return `Take ${length(Math.abs(to))} off flat ${which(way)}`;
     case "widenFlat":
-      return `Make flat ${which(way)} ${length(to)} longer`;
+      return `Make flat ${which(way)} longer by ${length(to)}`;
     case "leaveOpen":
       return leaveOpenWords(way, leftOpen, units);
     case "noseAngle":

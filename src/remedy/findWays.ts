@@ -14,7 +14,7 @@ import type { Way } from "./way.ts";
 import { Work } from "./work.ts";
 
 /** A few seconds of looking at 20 bends; far more than parts of up to a dozen ever take. */
-const MOST_STATES = 250_000;
+const MOST_STATES = 400_000;
 
 export interface Situation extends Omit<ProberSetting, "work"> {
   readonly clamp: ClampMeasures;
