@@ -74,13 +74,14 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
     "a sample read, a doubt that can't be read, a narrow brake and the chart drawn",
     async (page) => {
       await press(page, "Read a sample");
-      await page.getByLabel("How sure, flat 1", { exact: true }).fill("not much");
       await page.getByLabel("Overall size", { exact: true }).fill("1/2");
       await press(page, "Design a narrow brake for this part");
       await page.getByRole("table", { name: "Cut list" }).waitFor();
       await press(page, "Drawing large enough to read");
       await press(page, "Draw the chart");
       await page.getByRole("table", { name: "Longest return flange" }).waitFor();
+      await page.getByLabel("How sure, flat 1", { exact: true }).fill("not much");
+      await until(() => words(page.locator(".answer")), /to put right/);
     },
   ],
   [
@@ -109,6 +110,43 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
       await settled(page);
       await press(page, "This part on these brakes");
       await page.locator(".still").nth(1).waitFor();
+    },
+  ],
+  [
+    "a bend in two strokes, grain at an angle, cut-outs with relief holes and one that can't be",
+    async (page) => {
+      await press(page, "Make bend 1 in two strokes");
+      await page.getByRole("radio", { name: "At an angle" }).check();
+      await press(page, "Add a cut-out");
+      await page.getByLabel("Cut-out 1, across the bends to").fill("9/16");
+      await page.getByRole("table", { name: /^Relief holes/ }).waitFor();
+      await press(page, "Add a cut-out");
+      await page.locator(".cut-outs .problem").waitFor();
+    },
+  ],
+  [
+    "all parts on all brakes, wishes for a brake of two parts, one that can't be read",
+    async (page) => {
+      await press(page, "Take cut-out 2 away");
+      await press(page, "Copy this job");
+      await settled(page);
+      await press(page, "Try every part on every brake");
+      await page.getByRole("table", { name: "Every part on every brake" }).waitFor();
+      await page.getByLabel("Safety of pins", { exact: true }).fill("none");
+      await page.getByText("It should be a number above 0, such as 2.").waitFor();
+    },
+  ],
+  [
+    "a job changed in another tab, a file handed over",
+    async (page) => {
+      await press(page, "Save as a file");
+      await page.locator(".handed summary").click();
+      const other = await page.context().newPage();
+      await other.goto(address);
+      await settled(other);
+      await other.getByLabel("Name", { exact: true }).fill("Other");
+      await page.getByRole("button", { name: "Keep both" }).waitFor();
+      await other.close();
     },
   ],
   [

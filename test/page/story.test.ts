@@ -142,7 +142,7 @@ describe.each([
     while (await page.getByRole("button", { name: "Step back" }).isEnabled()) await press(page, "Step back");
     await until(() => words(account), /^Step 1 of 2\. Bend \d, flats? \d/);
     await press(page, "Step forward");
-    await until(() => words(account), /^Step 2 of 2\..* to spare\.$/);
+    await until(() => words(account), /^Step 2 of 2\..* from the clamp bar\.$/);
     expect(await page.getByRole("button", { name: "Step forward" }).isDisabled()).toBe(true);
   });
 
