@@ -1,6 +1,6 @@
 /**
  * All that may lie beyond a flat of one side, whichever of the joints to come are formed: a disc about the flat's end, as
- * wide as the rest of the sheet is long. Where that disc keeps off the brake, so does every such rest.
+ * wide as the rest of the sheet is long. Where it keeps off the brake, so does every such rest.
  * Safe: arcs count with their longer face, and the thickness is added, so that a disc is never too small.
  */
 import type { Mm, Rad } from "../units/quantity.ts";

@@ -85,6 +85,11 @@ export class LoadingChecks {
     this.piece(this.a, room);
   }
 
+  /** Whether a room by itself lets the sheet in or out by the front. */
+  lets(room: Room): boolean {
+    return !room.overlaps && room.sheet.leastFree(0) + room.clamp.leastFree(0) <= this.machine.brake.liftMm;
+  }
+
   /** The way of handling that the room of all pieces together leaves. */
   handling(moving: Room, clamped: Room, zone: Room): Handling {
     if (moving.overlaps || clamped.overlaps || zone.overlaps) return "blocked";

@@ -3,7 +3,6 @@
  * the fewest changes of clamped end plus face to and from each. One pass over all sets each (design, section 8).
  */
 import type { End, Part } from "../part/part.ts";
-import { formedToward, reversedSet } from "./bendSets.ts";
 import type { Reach } from "./reach.ts";
 
 export interface Move {
@@ -22,122 +21,132 @@ export function changesBetween(before: Hold, hold: Hold): number {
   return (other & 1) + (other >>> 1);
 }
 
-/** Per set, masks of the bends that may be made next with the start (the end) clamped. */
+/** Per set, masks of the bends that may be made next with the start (the end) clamped; all of them lead on to a goal. */
 export interface Allowed {
   readonly start: Int32Array;
   readonly end: Int32Array;
 }
 
-/** A bend made from `set`, held as said, and the joints formed on the two sides then. */
-export type Visit = (
-  set: number,
-  next: number,
-  bend: number,
-  endHeld: 0 | 1,
-  hold: Hold,
-  formedMoving: number,
-  formedClamped: number,
-) => void;
+/** The moves allowed, the fewest changes to and from each set and hold, and the fewest from blank to goal. */
+export interface Frugal {
+  readonly allowed: Allowed;
+  readonly changes: Uint8Array;
+  readonly toGo: Uint8Array;
+  readonly fewest: number;
+}
 
 export class Moves {
   readonly n: number;
   readonly sets: number;
-  /** Sets from which a goal can still be reached. */
-  readonly alive: Uint8Array;
+  /** All moves that lead on to a goal. */
+  readonly all: Allowed;
+  /** By bend: 2 where its marked face is up, else 0. */
+  readonly faces: Uint8Array;
+  /** The bends whose marked face is up, as a mask. */
+  private readonly up: number;
 
   constructor(
-    private readonly part: Part,
-    private readonly reach: Reach,
+    part: Part,
+    reach: Reach,
     readonly goals: readonly number[],
   ) {
     this.n = part.bends.length;
     this.sets = Math.max(...goals) + 1;
-    this.alive = new Uint8Array(this.sets);
-    this.keepWays();
+    this.faces = Uint8Array.from(part.bends, ({ turn }) => (turn === "up" ? 2 : 0));
+    this.up = part.bends.reduce((mask, { turn }, bend) => (turn === "up" ? mask | (1 << bend) : mask), 0);
+    this.all = this.leadingOn({ start: reach.withStart, end: reach.withEnd });
   }
 
-  /** Marks the sets on some way from the blank to a goal. */
-  private keepWays(): void {
-    const { alive, reach } = this;
+  /** Of the moves from each set those that lead on to a goal. */
+  leadingOn(allowed: Allowed): Allowed {
+    const { sets } = this;
+    const alive = new Uint8Array(sets);
+    const kept = { start: new Int32Array(sets), end: new Int32Array(sets) };
     for (const goal of this.goals) alive[goal] = 1;
-    for (let set = this.sets - 1; set >= 0; set--) {
-      let ways = reach.withStart[set]! | reach.withEnd[set]!;
-      while (ways && !alive[set]) {
+    for (let set = sets - 1; set >= 0; set--) {
+      let on = 0;
+      for (let ways = allowed.start[set]! | allowed.end[set]!; ways !== 0; ways &= ways - 1) {
         const bit = ways & -ways;
-        ways ^= bit;
-        if (alive[set | bit]) alive[set] = 1;
+        if (alive[set | bit]) on |= bit;
       }
+      // No way leads through a goal: all goals are of equally many bends.
+      if (on === 0) continue;
+      alive[set] = 1;
+      kept.start[set] = allowed.start[set]! & on;
+      kept.end[set] = allowed.end[set]! & on;
     }
+    return kept;
   }
 
-  /** Every move from every set that is alive, lower sets first. */
-  each(allowed: Allowed, visit: Visit): void {
-    for (let set = 0; set < this.sets; set++) if (this.alive[set]) this.from(allowed, set, visit);
-  }
-
-  /** Every move from one set. */
-  from({ start, end }: Allowed, set: number, visit: Visit): void {
-    const { n } = this;
-    const back = reversedSet(set, n);
-    let ways = start[set]! | end[set]!;
-    while (ways) {
-      const bit = ways & -ways;
-      ways ^= bit;
-      const next = set | bit;
-      if (!this.alive[next]) continue;
-      const bend = 31 - Math.clz32(bit);
-      const towardStart = formedToward("start", bend, set, back, n);
-      const towardEnd = formedToward("end", bend, set, back, n);
-      const face = this.faceOf(bend);
-      if (start[set]! & bit) visit(set, next, bend, 0, face, towardEnd, towardStart);
-      if (end[set]! & bit) visit(set, next, bend, 1, 1 + face, towardStart, towardEnd);
-    }
+  /** The bends that may be made next, held as said, as a mask. */
+  ways(allowed: Allowed, set: number, hold: Hold): number {
+    const held = hold & 1 ? allowed.end[set]! : allowed.start[set]!;
+    return hold & 2 ? held & this.up : held & ~this.up;
   }
 
   /** Fewest changes on the way to each set and hold (4·set + hold); NO_WAY where none leads there. */
   fewestChanges(allowed: Allowed): Uint8Array {
     const changes = new Uint8Array(4 * this.sets).fill(NO_WAY);
-    this.each(allowed, (set, next, _bend, _endHeld, hold) => {
-      const at = 4 * next + hold;
-      if (set === 0) {
-        changes[at] = 0;
-        return;
+    for (let set = 0; set < this.sets; set++) {
+      if ((allowed.start[set]! | allowed.end[set]!) === 0) continue;
+      for (let hold = 0; hold < 4; hold++) {
+        let ways = this.ways(allowed, set, hold);
+        if (ways === 0) continue;
+        const so = set === 0 ? 0 : leastFrom(changes, 4 * set, hold);
+        if (so >= NO_WAY) continue;
+        for (; ways !== 0; ways &= ways - 1) {
+          const at = 4 * (set | (ways & -ways)) + hold;
+          if (so < changes[at]!) changes[at] = so;
+        }
       }
-      for (let before = 0; before < 4; before++) {
-        const so = changes[4 * set + before]!;
-        if (so !== NO_WAY) changes[at] = Math.min(changes[at]!, so + changesBetween(before, hold));
-      }
-    });
+    }
     return changes;
   }
 
   /** Fewest changes on the way on to a goal, as far as they are at most `most`. */
-  changesToGo({ start, end }: Allowed, most: number): Uint8Array {
+  changesToGo(allowed: Allowed, most: number): Uint8Array {
     const toGo = new Uint8Array(4 * this.sets).fill(NO_WAY);
     for (const goal of this.goals) toGo.fill(0, 4 * goal, 4 * goal + 4);
     for (let set = this.sets - 1; set > 0; set--) {
-      if (!this.alive[set]) continue;
-      let ways = start[set]! | end[set]!;
-      while (ways) {
-        const bit = ways & -ways;
-        ways ^= bit;
-        if (!this.alive[set | bit]) continue;
-        const face = this.faceOf(31 - Math.clz32(bit));
-        for (let endHeld = 0; endHeld < 2; endHeld++) {
-          if (!((endHeld ? end : start)[set]! & bit)) continue;
-          const hold = endHeld + face;
-          const rest = toGo[4 * (set | bit) + hold]!;
-          if (rest > most) continue;
-          for (let before = 0; before < 4; before++) {
-            toGo[4 * set + before] = Math.min(toGo[4 * set + before]!, rest + changesBetween(before, hold));
-          }
+      if ((allowed.start[set]! | allowed.end[set]!) === 0) continue;
+      for (let hold = 0; hold < 4; hold++) {
+        let rest = NO_WAY;
+        for (let ways = this.ways(allowed, set, hold); ways !== 0; ways &= ways - 1) {
+          rest = Math.min(rest, toGo[4 * (set | (ways & -ways)) + hold]!);
+        }
+        if (rest > most) continue;
+        for (let before = 0; before < 4; before++) {
+          const at = 4 * set + before;
+          toGo[at] = Math.min(toGo[at]!, rest + changesBetween(before, hold));
         }
       }
     }
     return toGo;
   }
 
-  private faceOf(bend: number): number {
-    return this.part.bends[bend]!.turn === "up" ? 2 : 0;
+  /** Which end is ever clamped for which bend on a way with fewest changes. */
+  endsUsed({ allowed, changes, toGo, fewest }: Frugal): (bend: number, endHeld: number) => boolean {
+    const used = [0, 0];
+    for (let set = 0; set < this.sets; set++) {
+      for (let endHeld = 0; endHeld < 2; endHeld++) {
+        // Only bends not seen with this end yet need be looked at.
+        let ways = (endHeld ? allowed.end : allowed.start)[set]! & ~used[endHeld]!;
+        for (; ways !== 0; ways &= ways - 1) {
+          const bit = ways & -ways;
+          const at = 4 * (set | bit) + endHeld + this.faces[31 - Math.clz32(bit)]!;
+          if (changes[at]! + toGo[at]! === fewest) used[endHeld] = used[endHeld]! | bit;
+        }
+      }
+    }
+    return (bend, endHeld) => ((used[endHeld]! >>> bend) & 1) === 1;
   }
+}
+
+/** Fewest changes to come to a hold from any before it. */
+function leastFrom(changes: Uint8Array, at: number, hold: Hold): number {
+  let least = NO_WAY;
+  for (let before = 0; before < 4; before++) {
+    least = Math.min(least, changes[at + before]! + changesBetween(before, hold));
+  }
+  return least;
 }

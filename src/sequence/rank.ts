@@ -4,14 +4,18 @@
  * the best way to a set with a given end and face last used serves every way on from there.
  */
 import type { Part } from "../part/part.ts";
-import { countOf, formedToward, reversedSet } from "./bendSets.ts";
-import { type Allowed, changesBetween, type Hold, type Move, Moves, NO_WAY } from "./moves.ts";
+import { countOf } from "./bendSets.ts";
+import { type Allowed, changesBetween, type Frugal, type Hold, type Move, Moves, NO_WAY } from "./moves.ts";
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
+import { StateClearance } from "./stateClearance.ts";
 import { WidestFirst } from "./widestFirst.ts";
 
 /** Clearances nearer than this are of equal rank. */
 const SAME_MM = 1e-6;
+
+/** A way is found soon within so many times n² looks: a straight dive takes n. */
+const SOON = 16;
 
 /** A best way from the flat blank to one of the goals. */
 export interface Way {
@@ -45,165 +49,219 @@ interface Best {
   readonly widestMm: number;
 }
 
-/** The moves allowed, the fewest changes to and from each set and hold, and the fewest from blank to goal. */
-interface Frugal {
-  readonly allowed: Allowed;
-  readonly changes: Uint8Array;
-  readonly toGo: Uint8Array;
-  readonly fewest: number;
-}
+const NONE: Best = { ways: [], widestMm: -1 };
 
-/** Clearance of a state, exact below `upToMm`; from there on any value not below it will do. */
-type ClearanceOf = (seat: SeatTable, toward: number, away: number, upToMm: number) => number;
+/** Where the search for the widest way stands: by set and hold, the widest way there and how it ends. */
+interface Widest {
+  readonly width: Float64Array;
+  readonly from: Uint8Array;
+  readonly lastBend: Uint8Array;
+  readonly queue: WidestFirst;
+  /** Counts the part's distance from itself too. */
+  readonly withSelf: boolean;
+}
 
 class Ranking {
   private readonly moves: Moves;
+  private readonly clearance: StateClearance;
 
   constructor(
     part: Part,
-    private readonly seats: readonly SeatTable[],
-    private readonly reach: Reach,
+    seats: readonly SeatTable[],
+    reach: Reach,
     private readonly goals: readonly number[],
   ) {
     this.moves = new Moves(part, reach, goals);
+    this.clearance = new StateClearance(seats, this.moves.n);
   }
 
   /** Best ways with every clearance at least `leastMm`; none where there is no such way. */
   best(leastMm: number): Best {
     const { goals } = this;
-    if (goals[0] === 0) return { ways: [{ set: 0, moves: () => [] }], widestMm: Infinity };
+    if (goals[0] === 0) return { ways: [{ set: 0, moves: () => [] }], widestMm: Number.POSITIVE_INFINITY };
+    if (leastMm > 0 && this.mostOf(() => true) < leastMm) return NONE;
     const allowed = this.over(leastMm);
     const changes = this.moves.fewestChanges(allowed);
     let fewest = NO_WAY;
     for (const goal of goals) {
       for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
     }
-    if (fewest === NO_WAY) return { ways: [], widestMm: -1 };
+    if (fewest === NO_WAY) return NONE;
     const frugal = { allowed, changes, toGo: this.moves.changesToGo(allowed, fewest), fewest };
-    // Against the brake alone, which is cheap, ways are at most too wide: where the part then keeps that far from itself
-    // too, its dear distance from itself need not be measured anywhere else.
-    const likely = this.widest(frugal, (seat, toward, away) => seat.brakeClearance(toward, away));
-    if (likely.ways.every((way) => this.keepsFromItself(way, likely.widestMm))) return likely;
-    return this.widest(frugal, (seat, toward, away, upToMm) => seat.clearance(toward, away, upToMm));
+    // Against the brake alone, which is cheap, ways are at most too wide: where one is soon found and the part then keeps
+    // that far from itself too, its dear distance from itself need not be measured anywhere else.
+    const likely = this.widest(frugal, false, SOON * this.moves.n ** 2);
+    if (likely?.ways.every((way) => this.keepsFromItself(way, likely.widestMm))) return likely;
+    return this.widest(frugal, true, Number.POSITIVE_INFINITY)!;
   }
 
   /** Whether the part stays clear of itself by `leastMm` in every bend of a way. */
   private keepsFromItself(way: Way, leastMm: number): boolean {
     let set = 0;
     return way.moves().every(({ bend, clamped }) => {
-      const back = reversedSet(set, this.moves.n);
-      const towardStart = formedToward("start", bend, set, back, this.moves.n);
-      const towardEnd = formedToward("end", bend, set, back, this.moves.n);
+      const mm = this.clearance.fromSelf(set, bend, clamped === "end" ? 1 : 0, leastMm);
       set |= 1 << bend;
-      const mm =
-        clamped === "start"
-          ? this.seats[2 * bend]!.clearance(towardEnd, towardStart, leastMm)
-          : this.seats[2 * bend + 1]!.clearance(towardStart, towardEnd, leastMm);
       return mm >= leastMm;
     });
   }
 
   /**
    * The widest ways to the goals among those with fewest changes. A set and hold is gone on from in the order of the
-   * least clearance on the way there, so what is narrower than the best way is never measured.
+   * least clearance on the way there, so what is narrower than the best way is never measured. Undefined where that takes
+   * more than so many looks.
    */
-  private widest(frugal: Frugal, clearanceOf: ClearanceOf): Best {
-    const width = new Float64Array(4 * this.moves.sets).fill(-1);
-    const from = new Uint8Array(4 * this.moves.sets);
-    const lastBend = new Uint8Array(4 * this.moves.sets);
+  private widest(frugal: Frugal, withSelf: boolean, looks: number): Best | undefined {
+    const states = 4 * this.moves.sets;
+    const so: Widest = {
+      width: new Float64Array(states).fill(-1),
+      from: new Uint8Array(states),
+      lastBend: new Uint8Array(states),
+      queue: new WidestFirst(),
+      withSelf,
+    };
     const goals = new Set(this.goals);
-    const queue = new WidestFirst();
-    const goneOn = new Uint8Array(4 * this.moves.sets);
-    const ends: number[] = [];
-    let widestMm = -1;
-    this.goOn(
-      frugal,
-      clearanceOf,
-      0,
-      0,
-      this.lastMovesAllow(frugal, clearanceOf),
-      width,
-      from,
-      lastBend,
-      queue,
-    );
-    while (queue.size > 0) {
-      const at = queue.take();
+    const goneOn = new Uint8Array(states);
+    // No way is wider than its last move, nor than the widest that any of its bends is made: past the least of these all
+    // ways are alike, and the queue dives for the goal.
+    const most = Math.min(this.lastMovesAllow(frugal, withSelf), this.mostOf(this.moves.endsUsed(frugal)));
+    this.goOn(frugal, so, 0, 0, most);
+    for (let looked = 0; so.queue.size > 0; looked++) {
+      if (looked > looks) return undefined;
+      const at = so.queue.take();
       if (goneOn[at]) continue;
       goneOn[at] = 1;
-      const mm = width[at]!;
-      if (ends.length > 0 && mm !== widestMm && mm < widestMm - SAME_MM) break;
+      const mm = so.width[at]!;
       if (!goals.has(at >> 2)) {
-        this.goOn(frugal, clearanceOf, at >> 2, at & 3, mm, width, from, lastBend, queue);
+        this.goOn(frugal, so, at >> 2, at & 3, mm);
         continue;
       }
-      if (ends.length === 0) widestMm = mm;
-      ends.push(at);
-      if (this.goals.length === 1) break;
+      const ends = this.goals.length === 1 ? [at] : this.asWide(frugal, so, mm);
+      const ways = ends.map((end) => ({
+        set: end >> 2,
+        moves: () => retrace(end >> 2, end & 3, so.from, so.lastBend),
+      }));
+      return { ways, widestMm: mm };
     }
-    const ways = ends
-      .sort((a, b) => a - b)
-      .map((at) => ({ set: at >> 2, moves: () => retrace(at >> 2, at & 3, from, lastBend) }));
-    return { ways, widestMm };
+    return NONE;
   }
 
-  /**
-   * The most that any last move leaves: no way is wider, so past that all are alike and the queue dives for the goal.
-   * The end is where a part is most in its own and the brake's way, so this is mostly the answer itself.
-   */
-  private lastMovesAllow({ allowed, changes, fewest }: Frugal, clearanceOf: ClearanceOf): number {
+  /** The goals, with their last holds, to which a frugal way of this width leads, lower sets first. */
+  private asWide({ allowed, changes, fewest }: Frugal, so: Widest, widestMm: number): number[] {
+    const { width, from, lastBend, withSelf } = so;
+    const least = widestMm - SAME_MM;
+    const none = new Uint8Array(width.length);
+    /** Whether a way so wide leads to a set and hold; looked for from its last move back, each set and hold once. */
+    const leadsTo = (at: number): boolean => {
+      if (width[at]! >= least) return true;
+      if (none[at]) return false;
+      none[at] = 1;
+      const [set, hold] = [at >> 2, at & 3];
+      const endHeld = hold & 1;
+      for (let rest = set; rest !== 0; rest &= rest - 1) {
+        const bit = rest & -rest;
+        const bend = 31 - Math.clz32(bit);
+        const earlier = set ^ bit;
+        if (this.moves.faces[bend] !== (hold & 2)) continue;
+        if (((endHeld ? allowed.end : allowed.start)[earlier]! & bit) === 0) continue;
+        if (this.clearance.fromBrake(earlier, bend, endHeld) < least) continue;
+        if (withSelf && this.clearance.fromSelf(earlier, bend, endHeld, least) < least) continue;
+        for (let before = 0; before < 4; before++) {
+          const on = changes[4 * earlier + before]! + changesBetween(before, hold) === changes[at];
+          if (earlier !== 0 && !(on && leadsTo(4 * earlier + before))) continue;
+          width[at] = least;
+          from[at] = before;
+          lastBend[at] = bend;
+          return true;
+        }
+      }
+      return false;
+    };
+    return [...this.goals]
+      .sort((a, b) => a - b)
+      .flatMap((goal) => [0, 1, 2, 3].map((hold) => 4 * goal + hold))
+      .filter((at) => changes[at] === fewest && leadsTo(at));
+  }
+
+  /** The most that any last move leaves. */
+  private lastMovesAllow({ allowed, changes, fewest }: Frugal, withSelf: boolean): number {
     let most = -1;
     for (const goal of this.goals) {
       for (let bend = 0; bend < this.moves.n; bend++) {
-        const set = goal & ~(1 << bend);
-        if (set === goal || !this.moves.alive[set]) continue;
-        this.moves.from(allowed, set, (_set, next, made, endHeld, hold, toward, away) => {
-          if (next !== goal || made !== bend || changes[4 * goal + hold] !== fewest) return;
-          most = Math.max(most, clearanceOf(this.seats[2 * bend + endHeld]!, toward, away, Infinity));
-        });
+        const bit = 1 << bend;
+        const set = goal & ~bit;
+        if (set === goal) continue;
+        for (let endHeld = 0; endHeld < 2; endHeld++) {
+          if (((endHeld ? allowed.end : allowed.start)[set]! & bit) === 0) continue;
+          if (changes[4 * goal + endHeld + this.moves.faces[bend]!] !== fewest) continue;
+          let mm = this.clearance.fromBrake(set, bend, endHeld);
+          if (withSelf && mm > most)
+            mm = Math.min(mm, this.clearance.fromSelf(set, bend, endHeld, Number.POSITIVE_INFINITY));
+          most = Math.max(most, mm);
+        }
       }
     }
     return most;
   }
 
+  /** The least, over the bends that every goal has, of the most that any hold it is made in can leave. */
+  private mostOf(isMade: (bend: number, endHeld: number) => boolean): number {
+    let most = Number.POSITIVE_INFINITY;
+    for (let bend = 0; bend < this.moves.n; bend++) {
+      if (this.goals.some((goal) => ((goal >>> bend) & 1) === 0)) continue;
+      let ofBend = -1;
+      for (let endHeld = 0; endHeld < 2; endHeld++) {
+        if (isMade(bend, endHeld)) ofBend = Math.max(ofBend, this.clearance.mostFromBrake(bend, endHeld));
+      }
+      most = Math.min(most, ofBend);
+    }
+    return most;
+  }
+
   /** Puts every frugal move from a set and hold into the queue, as wide as the way there and the move let it be. */
-  private goOn(
-    { allowed, changes, toGo, fewest }: Frugal,
-    clearanceOf: ClearanceOf,
-    set: number,
-    before: Hold,
-    mm: number,
-    width: Float64Array,
-    from: Uint8Array,
-    lastBend: Uint8Array,
-    queue: WidestFirst,
-  ): void {
-    const so = set === 0 ? 0 : changes[4 * set + before]!;
-    this.moves.from(allowed, set, (_set, next, bend, endHeld, hold, toward, away) => {
-      const cost = so + (set === 0 ? 0 : changesBetween(before, hold));
-      const at = 4 * next + hold;
-      if (cost !== changes[at] || cost + toGo[at]! !== fewest || mm <= width[at]!) return;
-      const through = Math.min(mm, clearanceOf(this.seats[2 * bend + endHeld]!, toward, away, mm));
-      if (through <= width[at]!) return;
-      width[at] = through;
-      from[at] = before;
-      lastBend[at] = bend;
-      queue.put(at, through, countOf(next));
-    });
+  private goOn(frugal: Frugal, so: Widest, set: number, before: Hold, mm: number): void {
+    const { allowed, changes, toGo, fewest } = frugal;
+    const { width, from, lastBend, queue, withSelf } = so;
+    const sofar = set === 0 ? 0 : changes[4 * set + before]!;
+    const depth = countOf(set) + 1;
+    for (let ways = allowed.start[set]! | allowed.end[set]!; ways !== 0; ways &= ways - 1) {
+      const bit = ways & -ways;
+      const bend = 31 - Math.clz32(bit);
+      for (let endHeld = 0; endHeld < 2; endHeld++) {
+        if (((endHeld ? allowed.end : allowed.start)[set]! & bit) === 0) continue;
+        const hold = endHeld + this.moves.faces[bend]!;
+        const cost = sofar + (set === 0 ? 0 : changesBetween(before, hold));
+        const at = 4 * (set | bit) + hold;
+        if (cost !== changes[at] || cost + toGo[at]! !== fewest || mm <= width[at]!) continue;
+        let through = Math.min(mm, this.clearance.fromBrake(set, bend, endHeld));
+        if (through <= width[at]!) continue;
+        if (withSelf) through = Math.min(through, this.clearance.fromSelf(set, bend, endHeld, mm));
+        if (through <= width[at]!) continue;
+        width[at] = through;
+        from[at] = before;
+        lastBend[at] = bend;
+        queue.put(at, through, depth);
+      }
+    }
   }
 
   /** The moves with clearance of at least `leastMm` that still lead to a goal. */
   private over(leastMm: number): Allowed {
-    const { sets } = this.moves;
-    const all = { start: this.reach.withStart, end: this.reach.withEnd };
+    const { all, sets } = this.moves;
     if (leastMm === 0) return all;
-    const allowed = { start: new Int32Array(sets), end: new Int32Array(sets) };
-    this.moves.each(all, (set, _next, bend, endHeld, _hold, toward, away) => {
-      if (this.seats[2 * bend + endHeld]!.clearance(toward, away, leastMm) < leastMm) return;
-      const ways = endHeld ? allowed.end : allowed.start;
-      ways[set] = ways[set]! | (1 << bend);
-    });
-    return allowed;
+    const wide = { start: new Int32Array(sets), end: new Int32Array(sets) };
+    for (let set = 0; set < sets; set++) {
+      for (let endHeld = 0; endHeld < 2; endHeld++) {
+        const kept = endHeld ? wide.end : wide.start;
+        for (let ways = (endHeld ? all.end : all.start)[set]!; ways !== 0; ways &= ways - 1) {
+          const bit = ways & -ways;
+          const bend = 31 - Math.clz32(bit);
+          if (this.clearance.fromBrake(set, bend, endHeld) < leastMm) continue;
+          if (this.clearance.fromSelf(set, bend, endHeld, leastMm) < leastMm) continue;
+          kept[set] = kept[set]! | bit;
+        }
+      }
+    }
+    return this.moves.leadingOn(wide);
   }
 }
 

@@ -4,52 +4,50 @@
  * and shared by all sets that begin alike, and where all the rest of the sheet keeps off the brake, it is not looked at.
  */
 import { Beyond } from "../contact/beyond.ts";
-import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
+import type { ClearanceChecks } from "../contact/clearance.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
-import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
+import type { LoadingChecks, Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
-import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
+import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+import {
+  ANGLE,
+  BARRED,
+  Beginnings,
+  LAST_ANGLE,
+  LAST_FAR,
+  LAST_NEAR,
+  LOAD_ROOM,
+  NEAR,
+  type Page,
+  RISE,
+  STATE,
+  STATE_BITS,
+  UNLOAD_ROOM,
+} from "./beginnings.ts";
+import { OPEN, Rooms } from "./rooms.ts";
+import { SideClearance } from "./sideClearance.ts";
 
 const UNKNOWN = 0;
 const FREE = 1;
-const HITS = 2;
 /** Free, and so is whatever comes beyond. */
 const FREE_ON = 3;
 
-/** Nothing blocked, and the sheet in the brake's way where it is seated: the first two in every table of rooms. */
-const OPEN = 0;
-const SEATED_WRONG = 1;
+/** In place of the joints that decide for a side: it meets the brake, or can't be put in or taken out. */
+export const BARRED_SIDE = -1;
 
-/** In place of the joints that decide for a side: it meets the brake. */
-export const MEETS_BRAKE = -1;
-
-/** What is kept by the joints formed, for one number of joints; made when first asked for, as few reach far in short trials. */
-class Level {
-  readonly state: Uint8Array;
-  readonly loadRoom: Int32Array;
-  readonly unloadRoom: Int32Array;
-  readonly angle: Float32Array;
-  readonly near: Float32Array;
-  /** Clearance so far; 0 not known, −1 for a clearance of 0. */
-  clear: Float32Array | undefined;
-  /** Where the rest can't lower the clearance. */
-  clearOn: Uint8Array | undefined;
-
-  constructor(joints: number, side: Side) {
-    const sets = 1 << joints;
-    this.state = new Uint8Array(sets);
-    this.loadRoom = new Int32Array(sets);
-    this.unloadRoom = side === "moving" ? new Int32Array(sets) : this.loadRoom;
-    this.angle = new Float32Array(sets);
-    this.near = new Float32Array(sets);
-  }
-}
+/** In place of the last element's direction: it lies in the run, low over bed or leaf. */
+const IN_RUN = -1;
 
 export class SideTable {
   readonly joints: number;
-  private readonly levels: Level[] = [];
-  private readonly rooms: Room[] = [openRoom(), { ...openRoom(), overlaps: true }];
+  /** The last element of what `lastOf` was asked: distances from the pivot, direction; −1 where it lies in the run. */
+  lastNear = 0;
+  lastFar = 0;
+  lastAngle = 0;
+  private readonly kept: Beginnings;
+  private readonly rooms: Rooms;
+  private readonly clear: SideClearance;
   private readonly openEnds: boolean;
   private readonly beyond: Beyond;
   /** The sector that is this side's own to fill: half of what the sweep leaves between the two sides. */
@@ -57,219 +55,239 @@ export class SideTable {
   /** How far this side slides inward, and the height of a run's upper face over the pivot. */
   private readonly slideMm: number;
   private readonly runTopMm: number;
+  /** The set looked at last: by how many joints it was decided, and how. */
+  private lastFormed = 0;
+  private lastDecided = -1;
+  private lastAnswer = 0;
+  /** By joints formed: how many of them decide, and two more; 0 not known. */
+  private decided: Uint8Array | undefined;
   private readonly record: ContactRecord = noContact();
-  private readonly measured: ClearanceRecord = { mm: 0, partX: 0, partY: 0, otherX: 0, otherY: 0 };
-  /** What one more element blocks; kept for the next as long as nothing was put into it. */
-  private own: Room | undefined;
 
   constructor(
     private readonly side: Side,
     private readonly checks: SideChecks,
     private readonly loading: LoadingChecks,
-    private readonly measure: ClearanceChecks,
+    measure: ClearanceChecks,
   ) {
     this.joints = checks.pieces.chainOf(side).joints;
     this.openEnds = checks.machine.brake.openEnds;
+    this.kept = new Beginnings(!this.openEnds);
+    this.rooms = new Rooms(loading);
     this.beyond = new Beyond(checks, side);
+    this.clear = new SideClearance(side, this.joints, this.kept, this.beyond, measure);
     this.slideMm = side === "moving" ? checks.pieces.turning.maxInward : 0;
-    this.runTopMm = checks.seat.thicknessMm - checks.seat.pivot.y;
+    this.runTopMm = Math.max(0, checks.seat.thicknessMm - checks.seat.pivot.y);
     const half = Math.max(0, Math.PI - checks.seat.sweepRad) / 2;
     this.fairRad = side === "moving" ? half : Math.PI - half;
   }
 
-  /** How many joints, nearest first, decide what is asked of this side with `formed` made; MEETS_BRAKE where it hits. */
+  /** How many joints, nearest first, decide what is asked of this side with `formed` made; BARRED_SIDE where it hits. */
   decidedBy(formed: number): number {
-    for (let k = 0; k <= this.joints; k++) {
+    const { decided } = this;
+    if (!decided) return this.decide(formed);
+    const known = decided[formed]!;
+    if (known !== 0) return known - 2;
+    const k = this.decide(formed);
+    decided[formed] = k + 2;
+    return k;
+  }
+
+  /** Keeps what decides for every set of joints, a byte each: for searches that ask of all of them. */
+  keepDecided(): void {
+    this.decided ??= new Uint8Array(1 << this.joints);
+  }
+
+  private decide(formed: number): number {
+    const differs = formed ^ this.lastFormed;
+    // What begins alike, up to the joint that decided last, was looked at for the set before.
+    let alike = differs === 0 ? this.joints : 31 - Math.clz32(differs & -differs);
+    if (this.lastDecided < 0) alike = -1;
+    else if (alike >= this.lastDecided) return this.lastAnswer;
+    this.lastFormed = formed;
+    for (let k = alike + 1; k <= this.joints; k++) {
       const state = this.stateOf(k, formed & ((1 << k) - 1));
-      if (state === HITS) return MEETS_BRAKE;
-      if (state === FREE_ON) return k;
+      if (state === FREE && k < this.joints) continue;
+      this.lastDecided = k;
+      this.lastAnswer = state === BARRED ? BARRED_SIDE : k;
+      return this.lastAnswer;
     }
-    return this.joints;
+    return this.lastAnswer;
   }
 
-  /** What this side blocks before the bend is made, by the first `k` joints; only of sides that do not hit. */
-  roomToLoad(k: number, formed: number): Room {
-    return this.rooms[this.levels[k]!.loadRoom[formed & ((1 << k) - 1)]!]!;
-  }
-
-  /** What this side blocks after the bend is made; only of sides that do not hit. */
-  roomToUnload(k: number, formed: number): Room {
-    return this.rooms[this.levels[k]!.unloadRoom[formed & ((1 << k) - 1)]!]!;
+  /** What this side blocks by its first `k` joints, before the bend is made or after; only of sides that do not hit. */
+  room(k: number, formed: number, finished: boolean): Room {
+    return this.rooms.at(this.roomNumber(k, formed, finished));
   }
 
   /** Whether it blocks nothing, before or after. */
   isOpen(k: number, formed: number): boolean {
-    const [level, at] = [this.levels[k]!, formed & ((1 << k) - 1)];
-    return level.loadRoom[at] === OPEN && level.unloadRoom[at] === OPEN;
+    return this.roomNumber(k, formed, false) === OPEN && this.roomNumber(k, formed, true) === OPEN;
   }
 
   /** Moving side: largest direction from the pivot at rest, in radians from the leaf. Clamped: smallest one. */
   reachAngle(k: number, formed: number): number {
-    return this.levels[k]!.angle[formed & ((1 << k) - 1)]!;
+    return this.real(k, formed, ANGLE);
   }
 
   /** Least distance from the pivot of all that lies beyond the run along bed or leaf. */
   offRunNear(k: number, formed: number): number {
-    return this.levels[k]!.near[formed & ((1 << k) - 1)]!;
+    return this.real(k, formed, NEAR);
   }
 
-  /** Direction in which a run of sheet is seen, above bed or leaf, so far out that it may meet what this side has off its run. */
-  runRises(offRunNearMm: number): number {
-    const from = offRunNearMm - this.slideMm;
-    return from > this.runTopMm ? Math.asin(Math.max(0, this.runTopMm) / from) : Math.PI / 2;
+  /** Direction in which a run of the other side is seen so far out. */
+  offRunRise(k: number, formed: number): number {
+    return this.real(k, formed, RISE);
+  }
+
+  /** Direction in which a run of sheet is seen, above bed or leaf, where it may meet what this side has so far out. */
+  runRises(nearMm: number): number {
+    const from = nearMm - this.slideMm;
+    return from > this.runTopMm ? Math.asin(this.runTopMm / from) : Math.PI / 2;
   }
 
   /** How far this side reaches into the sector that the sweep leaves free, with what that asks of the other's run. */
   reachInto(k: number, formed: number): number {
     const angle = this.reachAngle(k, formed);
-    return (this.side === "moving" ? angle : Math.PI - angle) + this.runRises(this.offRunNear(k, formed));
+    return (this.side === "moving" ? angle : Math.PI - angle) + this.offRunRise(k, formed);
+  }
+
+  /** Looks up the last of the elements that the first `k` joints end with, into lastNear, lastFar and lastAngle. */
+  lastOf(k: number, formed: number): void {
+    const { whole, real } = this.kept.page(k, formed);
+    const at = this.kept.at(formed);
+    if ((whole[at + STATE]! & STATE_BITS) === UNKNOWN) {
+      for (let j = 0; j <= k; j++) this.stateOf(j, formed & ((1 << j) - 1));
+    }
+    this.lastNear = real[at + LAST_NEAR]!;
+    this.lastFar = real[at + LAST_FAR]!;
+    this.lastAngle = real[at + LAST_ANGLE]!;
   }
 
   /** Clearance of this side from the brake; Infinity where nothing is measured. */
   clearance(formed: number): number {
-    let mm = Number.POSITIVE_INFINITY;
-    for (let k = 0; k <= this.joints; k++) {
-      const at = formed & ((1 << k) - 1);
-      mm = this.clearanceSoFar(k, at, mm);
-      if (this.levels[k]!.clearOn![at]) return mm;
-    }
-    return mm;
+    return this.clear.of(formed);
   }
 
-  /** Clearance of the first elements, up to flat `k`; `before` is that of those before it. */
-  clearanceSoFar(k: number, at: number, before: number): number {
-    const level = this.level(k);
-    level.clear ??= new Float32Array(1 << k);
-    level.clearOn ??= new Uint8Array(1 << k);
-    const known = level.clear[at]!;
-    if (known !== 0) return Math.max(known, 0);
-    const { measured } = this;
-    measured.mm = before;
-    this.measure.withBrake(this.side, k, at, measured);
-    level.clear[at] = measured.mm === 0 ? -1 : measured.mm;
-    const mm = Math.max(0, level.clear[at]!);
-    // Flat k may wait for the next joint to be measured, so that what is beyond is taken from the flat before.
-    if (k > 0 && k < this.joints) {
-      this.beyond.after(k - 1, at & ((1 << (k - 1)) - 1));
-      if (this.beyond.leastClearance() >= mm) level.clearOn[at] = 1;
-    }
-    return mm;
+  /** A clearance from the brake that no set of joints formed beats. */
+  mostClearance(): number {
+    return this.clear.most();
   }
 
-  private level(k: number): Level {
-    const known = this.levels[k];
-    if (known) return known;
-    const made = new Level(k, this.side);
-    this.levels[k] = made;
-    return made;
-  }
-
-  private stateOf(k: number, at: number): number {
-    const { state } = this.level(k);
-    const known = state[at]!;
+  private stateOf(k: number, formed: number): number {
+    const page = this.kept.page(k, formed);
+    const at = this.kept.at(formed);
+    const known = page.whole[at + STATE]! & STATE_BITS;
     if (known !== UNKNOWN) return known;
-    const worked = this.workOut(k, at);
-    state[at] = worked;
-    return worked;
+    const state = this.workOut(page, at, k, formed);
+    page.whole[at + STATE] = page.whole[at + STATE]! | state;
+    return state;
   }
 
   /** Looks at element `k`, those before it being free. */
-  private workOut(k: number, at: number): number {
-    const { record, checks, side } = this;
+  private workOut(page: Page, at: number, k: number, formed: number): number {
+    if (!this.isFree(page, at, k, formed)) return BARRED;
+    return k < this.joints && this.restIsFree(page, at, k, formed) ? FREE_ON : FREE;
+  }
+
+  /** Whether element `k`, laid out, misses the brake and leaves a way in and out; keeps what it reaches and blocks. */
+  private isFree(page: Page, at: number, k: number, formed: number): boolean {
+    const { record, checks, side, loading } = this;
+    const { pieces, a } = checks;
     record.phiRad = Number.POSITIVE_INFINITY;
-    checks.withBrake(side, k, at, record);
-    if (record.phiRad < Number.POSITIVE_INFINITY) return HITS;
-    // The check leaves the element as it lies at rest in `checks.a`, but for the first moving flat.
-    if (side === "moving" && k === 0) checks.pieces.firstFlatAtRest(checks.a, FACE_INSET_MM);
-    const level = this.level(k);
-    this.reach(level, k, at);
-    if (this.openEnds) {
-      // Sliding in along the bend line is always left, so heights decide nothing: only a wrong seat blocks.
-      const wrong = side === "moving" && this.loading.finishedOverlapsLeaf(checks.a, k, at);
-      level.unloadRoom[at] = wrong ? SEATED_WRONG : this.roomBefore(k, at, true);
-    } else this.heights(level, k, at);
-    return k < this.joints && this.restIsFree(level, k, at) ? FREE_ON : FREE;
+    checks.withBrake(side, k, formed, record);
+    if (record.phiRad < Number.POSITIVE_INFINITY) return false;
+    // The check leaves the element as it lies at rest in `a`, but for what the bend zone may grow into.
+    if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
+    else if (side === "moving" && pieces.startCut)
+      pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    const direction =
+      side === "moving"
+        ? leadingDirection(a, this.slideMm, FACE_INSET_MM)
+        : trailingDirection(a, FACE_INSET_MM);
+    this.keepReach(page, at, k, formed, a.near - FACE_INSET_MM, a.far + FACE_INSET_MM, direction);
+    // Sliding in along the bend line is always left where ends are open: then only a wrong seat blocks.
+    if (this.openEnds) return side === "clamped" || !loading.finishedOverlapsLeaf(a, k, formed);
+    return this.leavesHeights(page, at, k, formed);
   }
 
   /** Whether all that may come beyond flat `k` keeps off the brake and in this side's sector; takes it into what is kept. */
-  private restIsFree(level: Level, k: number, at: number): boolean {
-    const { beyond, side } = this;
-    beyond.after(k, at);
-    if (!beyond.keepsOff()) return false;
-    if (!this.openEnds && !(beyond.letsPass(false) && beyond.letsPass(true))) return false;
-    const angle = level.angle[at]!;
-    const { direction } = beyond;
-    if (
-      side === "moving"
-        ? !(direction <= Math.max(angle, this.fairRad))
-        : !(direction >= Math.min(angle, this.fairRad))
-    ) {
+  private restIsFree({ real }: Page, at: number, k: number, formed: number): boolean {
+    const { beyond } = this;
+    const angle = real[at + ANGLE]!;
+    const moving = this.side === "moving";
+    beyond.after(k, formed);
+    if (!this.isFreeThere(moving ? Math.max(angle, this.fairRad) : Math.min(angle, this.fairRad)))
       return false;
-    }
-    level.angle[at] =
-      side === "moving" ? Math.max(angle, direction + 1e-6) : Math.min(angle, direction - 1e-6);
-    level.near[at] = Math.min(level.near[at]!, beyond.near * (1 - 1e-6));
+    real[at + ANGLE] = moving
+      ? Math.max(angle, beyond.direction + 1e-6)
+      : Math.min(angle, beyond.direction - 1e-6);
+    real[at + NEAR] = Math.min(real[at + NEAR]!, beyond.near * (1 - 1e-6));
+    real[at + RISE] = this.runRises(real[at + NEAR]!) + 1e-6;
     return true;
   }
 
-  private roomBefore(k: number, at: number, finished: boolean): number {
-    if (k === 0) return OPEN;
-    const { loadRoom, unloadRoom } = this.levels[k - 1]!;
-    return (finished ? unloadRoom : loadRoom)[at & ((1 << (k - 1)) - 1)]!;
+  /** Whether what `beyond` has taken in keeps off the brake, blocks no height and stays on this side of a direction. */
+  private isFreeThere(boundRad: number): boolean {
+    const { beyond } = this;
+    // A direction that is not known is not a number: no comparison holds.
+    if (!(this.side === "moving" ? beyond.direction <= boundRad : beyond.direction >= boundRad)) return false;
+    return beyond.keepsOff() && (this.openEnds || (beyond.letsPass(false) && beyond.letsPass(true)));
   }
 
-  private heights(level: Level, k: number, at: number): void {
-    const { side, checks } = this;
-    this.own ??= openRoom();
-    this.loading.piece(checks.a, this.own);
-    level.loadRoom[at] = this.withOwn(this.roomBefore(k, at, false));
-    if (side === "clamped") return;
-    this.own ??= openRoom();
-    this.loading.element(side, k, at, true, this.own);
-    level.unloadRoom[at] = this.withOwn(this.roomBefore(k, at, true));
+  private real(k: number, formed: number, figure: number): number {
+    const set = formed & ((1 << k) - 1);
+    return this.kept.page(k, set).real[this.kept.at(set) + figure]!;
   }
 
-  /** Number of the room that is left after what `own` blocks; what blocks nothing shares the number before. */
-  private withOwn(before: number): number {
-    const { own } = this;
-    if (!own || isOpen(own)) return before;
-    const shared = this.rooms[before]!;
-    own.overlaps ||= shared.overlaps;
-    own.sheet.addAll(shared.sheet);
-    own.clamp.addAll(shared.clamp);
-    this.own = undefined;
-    if (sameRoom(own, shared)) return before;
-    return this.rooms.push(own) - 1;
+  private roomNumber(k: number, formed: number, finished: boolean): number {
+    if (this.openEnds) return OPEN;
+    const set = formed & ((1 << k) - 1);
+    return this.kept.page(k, set).whole[this.kept.at(set) + (finished ? UNLOAD_ROOM : LOAD_ROOM)]!;
   }
 
-  /** Directions and distances from the pivot, for telling quickly that the two sides stay apart. */
-  private reach(level: Level, k: number, at: number): void {
+  private roomBefore(k: number, formed: number, finished: boolean): number {
+    return k === 0 ? OPEN : this.roomNumber(k - 1, formed, finished);
+  }
+
+  /** Takes in the heights that element `k` blocks; whether any are left that let this side pass. */
+  private leavesHeights(page: Page, at: number, k: number, formed: number): boolean {
+    const { side, checks, loading, rooms } = this;
+    loading.piece(checks.a, rooms.ofElement());
+    const load = rooms.joined(this.roomBefore(k, formed, false));
+    let unload = load;
+    if (side === "moving") {
+      loading.element(side, k, formed, true, rooms.ofElement());
+      unload = rooms.joined(this.roomBefore(k, formed, true));
+    }
+    page.whole[at + LOAD_ROOM] = load;
+    page.whole[at + UNLOAD_ROOM] = unload;
+    return rooms.letsPass(load) && rooms.letsPass(unload);
+  }
+
+  /** Keeps directions and distances from the pivot, for telling quickly that the two sides stay apart. */
+  private keepReach(
+    { real }: Page,
+    at: number,
+    k: number,
+    formed: number,
+    nearMm: number,
+    farMm: number,
+    directionRad: number,
+  ): void {
     const moving = this.side === "moving";
-    const { checks } = this;
-    const before = at & ((1 << (k - 1)) - 1);
-    let angle = k > 0 ? this.levels[k - 1]!.angle[before]! : moving ? 0 : Math.PI;
-    let near = k > 0 ? this.levels[k - 1]!.near[before]! : Number.POSITIVE_INFINITY;
-    if (!checks.inRun(this.side, k, at)) {
-      near = Math.min(near, checks.a.near - FACE_INSET_MM);
-      const slide = moving ? checks.pieces.turning.maxInward : 0;
-      angle = moving
-        ? Math.max(angle, leadingDirection(checks.a, slide, FACE_INSET_MM))
-        : Math.min(angle, trailingDirection(checks.a, FACE_INSET_MM));
+    const inRun = this.checks.inRun(this.side, k, formed);
+    let angle = k > 0 ? this.reachAngle(k - 1, formed) : moving ? 0 : Math.PI;
+    let near = k > 0 ? this.offRunNear(k - 1, formed) : Number.POSITIVE_INFINITY;
+    if (!inRun) {
+      near = Math.min(near, nearMm);
+      angle = moving ? Math.max(angle, directionRad) : Math.min(angle, directionRad);
     }
     // Rounded to be safe on the side that asks for the exact check.
-    level.angle[at] = moving ? angle + 1e-6 : angle - 1e-6;
-    level.near[at] = near * (1 - 1e-6);
+    real[at + ANGLE] = moving ? angle + 1e-6 : angle - 1e-6;
+    real[at + NEAR] = near * (1 - 1e-6);
+    real[at + RISE] = this.runRises(real[at + NEAR]!) + 1e-6;
+    real[at + LAST_NEAR] = inRun ? 0 : Math.max(0, nearMm) * (1 - 1e-6);
+    real[at + LAST_FAR] = inRun ? Number.POSITIVE_INFINITY : farMm * (1 + 1e-6);
+    real[at + LAST_ANGLE] = inRun ? IN_RUN : Math.max(0, moving ? directionRad + 1e-6 : directionRad - 1e-6);
   }
-}
-
-function sameRoom(a: Room, b: Room): boolean {
-  return (
-    a.overlaps === b.overlaps &&
-    sameHeights(a.sheet.bounds, b.sheet.bounds) &&
-    sameHeights(a.clamp.bounds, b.clamp.bounds)
-  );
-}
-
-function sameHeights(a: readonly number[], b: readonly number[]): boolean {
-  return a.length === b.length && a.every((bound, i) => bound === b[i]);
 }

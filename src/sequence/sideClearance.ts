@@ -1,0 +1,86 @@
+/**
+ * The clearance of one side of one seated bend from the brake, for every set of bends formed on that side: the least over its
+ * elements, each measured once for all sets that begin alike, and none where the rest of the sheet keeps off farther.
+ */
+import type { Beyond } from "../contact/beyond.ts";
+import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
+import type { Side } from "../contact/seatPieces.ts";
+import { BARRED, type Beginnings, CLEAR, CLEAR_ON, STATE, STATE_BITS } from "./beginnings.ts";
+import { WidestFirst } from "./widestFirst.ts";
+
+/** Deeper than any joint: all of the side is taken in. */
+const DONE = 99;
+/** After so many looks for the widest the bound at hand will do. */
+const MOST_LOOKS = 400;
+
+export class SideClearance {
+  private readonly measured: ClearanceRecord = { mm: 0, partX: 0, partY: 0, otherX: 0, otherY: 0 };
+  private mostMm: number | undefined;
+
+  constructor(
+    private readonly side: Side,
+    private readonly joints: number,
+    private readonly kept: Beginnings,
+    private readonly beyond: Beyond,
+    private readonly measure: ClearanceChecks,
+  ) {}
+
+  /** Clearance with `formed` made; Infinity where nothing is measured. */
+  of(formed: number): number {
+    let mm = Number.POSITIVE_INFINITY;
+    for (let k = 0; k <= this.joints; k++) {
+      const set = formed & ((1 << k) - 1);
+      const { whole, real } = this.kept.page(k, set);
+      const at = this.kept.at(set);
+      const known = real[at + CLEAR]!;
+      mm = known === 0 ? this.ofLast(k, set, mm) : Math.max(known, 0);
+      if ((whole[at + STATE]! & CLEAR_ON) !== 0) return mm;
+    }
+    return mm;
+  }
+
+  /** A clearance that no set of joints formed beats: of what may be formed the widest is gone on from first. */
+  most(): number {
+    this.mostMm ??= this.findMost();
+    return this.mostMm;
+  }
+
+  private findMost(): number {
+    const queue = new WidestFirst();
+    const begin = (k: number, formed: number, before: number) => {
+      const { whole, real } = this.kept.page(k, formed);
+      const at = this.kept.at(formed);
+      if ((whole[at + STATE]! & STATE_BITS) === BARRED) return;
+      const mm = real[at + CLEAR]! === 0 ? this.ofLast(k, formed, before) : Math.max(real[at + CLEAR]!, 0);
+      const done = k === this.joints || (whole[at + STATE]! & CLEAR_ON) !== 0;
+      queue.put((1 << k) | formed, mm, done ? DONE : k);
+    };
+    begin(0, 0, Number.POSITIVE_INFINITY);
+    for (let looks = 0; queue.size > 0; looks++) {
+      const { width, depth } = queue.first;
+      if (depth === DONE || looks === MOST_LOOKS) return width;
+      const node = queue.take();
+      const formed = node & ~(1 << depth);
+      begin(depth + 1, formed, width);
+      begin(depth + 1, formed | (1 << depth), width);
+    }
+    return -1;
+  }
+
+  /** Clearance of the elements up to `k`, where that of those before is `before`. */
+  private ofLast(k: number, formed: number, before: number): number {
+    const { measured, beyond } = this;
+    const { whole, real } = this.kept.page(k, formed);
+    const at = this.kept.at(formed);
+    measured.mm = before;
+    this.measure.withBrake(this.side, k, formed, measured);
+    real[at + CLEAR] = measured.mm === 0 ? -1 : measured.mm;
+    const mm = Math.max(0, real[at + CLEAR]!);
+    // Flat k may wait for the next joint to be measured, so that what is beyond is taken from the flat before.
+    if (k > 0 && k < this.joints) {
+      beyond.after(k - 1, formed & ((1 << (k - 1)) - 1));
+      if (beyond.leastClearance() >= mm) whole[at + STATE] = whole[at + STATE]! | CLEAR_ON;
+    }
+    return mm;
+  }
+}
