@@ -85,8 +85,8 @@ export class SeatPieces {
     const startX = this.startX + slideAt(seat, fromRad);
     moving.placeTurned(startX, -seat.pivot.y, Math.cos(fromRad), Math.sin(fromRad));
     const cutMm = Math.max(0, this.cutTan * Math.tan(fromRad / 2) - startX);
-    if (k === 0) this.firstFlatFrom(F, cutMm, insetMm);
-    else this.element(F, "moving", k, formed, parts, insetMm, openCorners);
+    if (!this.runFrom(F, k, formed, cutMm, insetMm))
+      this.element(F, "moving", k, formed, parts, insetMm, openCorners);
     F.cutRule = "none";
     this.layMoving(false);
   }
@@ -169,18 +169,28 @@ export class SeatPieces {
 
   /** The first moving flat as it lies at rest, without what is bend zone then. */
   firstFlatAtRest(F: Features, insetMm: number): void {
-    this.firstFlatFrom(F, Math.max(0, -this.startX), insetMm);
+    this.movingAtRest(F, 0, 0, insetMm);
   }
 
-  /** The first moving flat where it is laid, without its first `cutMm`. */
-  private firstFlatFrom(F: Features, cutMm: number, insetMm: number): void {
+  /** Element k of the moving side as it lies at rest, without what is bend zone then. */
+  movingAtRest(F: Features, k: number, formed: number, insetMm: number): void {
+    if (!this.runFrom(F, k, formed, Math.max(0, -this.startX), insetMm))
+      this.element(F, "moving", k, formed, JOINT | FLAT, insetMm, false);
+  }
+
+  /** Element k where it is laid, less what of it lies in the first `cutMm` of the flat run; false where it is not in the run. */
+  private runFrom(F: Features, k: number, formed: number, cutMm: number, insetMm: number): boolean {
     const { moving } = this;
-    const { chain } = moving;
+    const endMm = this.runMm(k, formed);
+    if (endMm === 0) return false;
+    const fromMm = Math.max(cutMm, k === 0 ? 0 : this.runMm(k - 1, formed));
     F.clear();
     moving.walkTo(-1, 0);
-    if (cutMm >= chain.flatMm[0]!) return;
-    moving.x += cutMm;
-    moving.addStraight(F, chain.flatMm[0]! - cutMm, insetMm, chain.flatNumber[0]!, 0, chain.joints === 0);
+    if (fromMm >= endMm) return true;
+    moving.x += fromMm;
+    const { chain } = moving;
+    moving.addStraight(F, endMm - fromMm, insetMm, chain.flatNumber[k]!, 0, k === chain.joints);
+    return true;
   }
 
   /** The cross-section where the moving flat starts, while the bend zone has not grown past it. */

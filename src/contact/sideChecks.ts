@@ -74,7 +74,7 @@ export class SideChecks {
       this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", "fixed", record);
       if (k > 0) pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     } else {
-      if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
+      if (side === "moving") pieces.movingAtRest(a, k, formed, FACE_INSET_MM);
       else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
       for (let i = 0; i < this.fixed.length; i++) this.atRest(a, this.fixed[i]!, this.fixedNames[i]!, record);
       this.atRest(a, this.machine.leaf, "leaf", record);
@@ -86,7 +86,7 @@ export class SideChecks {
       this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", record);
       return;
     }
-    if (k === 0) pieces.element(a, side, 0, formed, WHOLE, FACE_INSET_MM, false);
+    if (this.inRun(side, k, formed)) pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     this.movingWithBrake(a, pieces.turning, true, record);
     if (k === 0) {
       pieces.movingStart(a, FACE_INSET_MM);
@@ -112,14 +112,14 @@ export class SideChecks {
     const { pieces, a, b } = this;
     if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
     pieces.element(b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
-    if (m === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
-    else pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
+    pieces.movingAtRest(a, m, formedMoving, FACE_INSET_MM);
     // A part whose bend was begun before lay like that, free of itself, when the bend before was done.
     const fromFlat = this.seat.fromRad === 0;
     if (fromFlat && record.phiRad > 0 && bordersOverlap(a, b, this.spot)) {
       this.note(record, 0, "part", firstTag(a));
     }
-    if (m === 0) pieces.element(a, "moving", 0, formedMoving, WHOLE, FACE_INSET_MM, false);
+    if (this.inRun("moving", m, formedMoving))
+      pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     this.swept(a, b, pieces.turning, "part", "moving", record);
   }
 

@@ -10,11 +10,13 @@ import type { LeafAlone } from "../reference/contact.ts";
 import { type Handling, handlingOf, overlapsBrake } from "../reference/loading.ts";
 import { stageOf } from "../reference/pairs.ts";
 import type { PlainJob, State } from "../reference/plainJob.ts";
+import type { Corner } from "../reference/shape.ts";
 import { LENGTH_MM, meetsRightAfter, onlyTouches } from "./sampledTruth.ts";
 
 const ANGLE_DEG = 0.05;
 const INSET_MM = 0.01;
 const HAIR_MM = 0.003;
+const LEAF_OFF_MM = 0.001;
 const CHORD_MM = 0.0005;
 
 /** A disagreement in a sentence; "tie" on the edge between two answers; undefined where they agree. */
@@ -32,7 +34,8 @@ export function wholeFault(
     // engine's contact, if it is the sooner, is one.
     const sooner = contactDeg !== undefined && contactDeg < theirsDeg;
     const lastDeg = Math.min(Math.max(mineDeg, theirsDeg), toDeg(stageEnd(file, state))) - ANGLE_DEG;
-    const real = !sooner || meetsRightAfter(file, state, toRad(contactDeg));
+    const tried = step.contact && step.contact.tag < 0 ? withLeafOff(file) : file;
+    const real = !sooner || meetsRightAfter(tried, state, toRad(contactDeg));
     if (real && onlyTouches(file, state, toRad(Math.min(mineDeg, theirsDeg)), toRad(lastDeg)))
       return { tie: true };
     return { fault: `contact at ${contactDeg}°, reference ${truth.contact?.angleDeg}°` };
@@ -53,6 +56,15 @@ export function wholeFault(
   const margin = file.margin ?? 0.5;
   if (theirs !== null && Math.abs(theirs - margin) < LENGTH_MM) return { tie: true };
   return { fault: `verdict ${step.verdict}, reference ${truth.verdict}` };
+}
+
+/** The job with its leaf drawn off bed and clamp as the model does for the leaf's own contact with them (contact/gaps.ts). */
+function withLeafOff(file: PlainJob): PlainJob {
+  const { leaf } = file.brake;
+  const profile = leaf.profile.map(
+    ([x, y, radius = 0]): Corner => [x + LEAF_OFF_MM, y - LEAF_OFF_MM, radius],
+  );
+  return { ...file, brake: { ...file.brake, leaf: { ...leaf, profile } } };
 }
 
 function stageEnd(file: PlainJob, state: State): number {
