@@ -48,6 +48,8 @@ function strokeTruths(
 ): StrokeTruth[] {
   return picked.flatMap(({ pick, leftDeg }) => {
     const { state } = stateOf(file.part.bends.length, pick);
+    // No first stroke leaves a bend farther than the leaf swings.
+    if (leftDeg >= file.brake.leaf.swing) return [];
     // The leaf against the brake alone is nothing of the stroke's.
     const stage = stageOf(file, state, INSET_MM, CHORD_MM);
     const leafFree = (["bed", "clamp"] as const).every((body) => new LeafAlone().meets(stage, body) === null);
