@@ -59,12 +59,13 @@ function holeTable(job: Job, holes: readonly ReliefHoleAnswer[], widthMm: Mm): B
 
 function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[] {
   const { turn = "up", angleDeg = 0 } = job.part.bends[bend.bend - 1] ?? {};
-  const index = answer.order.findIndex((step) => step.bend === bend.bend);
-  const step = answer.order[index];
+  // A bend in two strokes is held the same way in both.
+  const strokes = answer.order.flatMap((step, i) => (step.bend === bend.bend ? [`${i + 1}.`] : []));
+  const step = answer.order.find((one) => one.bend === bend.bend);
   const when =
     step === undefined
       ? "not reached"
-      : `${index + 1}. ${throatWords(step, job.part.bends.length)}, ${faceWords(step)}`;
+      : `${strokes.join(" and ")} ${throatWords(step, job.part.bends.length)}, ${faceWords(step)}`;
   const place = (lengthMm: Mm) => figures(lengthMm, job.units);
   return [
     `${bend.bend}`,

@@ -39,15 +39,26 @@ export function warningsFor(job: Job, steps: readonly Step[]): string[] {
 
 /** The same words for several bends are said once. */
 function together(remarks: readonly BendRemark[]): string[] {
-  const bendsOf = new Map<string, number[]>();
-  for (const { bend, words } of remarks) bendsOf.set(words, [...(bendsOf.get(words) ?? []), bend + 1]);
-  return [...bendsOf].map(([words, bends]) => {
-    const numbers = bends.sort((a, b) => a - b);
-    const last = numbers.pop()!;
-    return numbers.length === 0
-      ? `Bend ${last}: ${words}`
-      : `Bends ${numbers.join(", ")} and ${last}: ${words}`;
+  const bendsOf = new Map<string, Set<number>>();
+  for (const { bend, words } of remarks) bendsOf.set(words, (bendsOf.get(words) ?? new Set()).add(bend + 1));
+  return [...bendsOf].map(([words, bends]) => `${bendNames([...bends].sort((a, b) => a - b))}: ${words}`);
+}
+
+/** @example bendNames([1, 2, 3, 5]) // "Bends 1 to 3 and 5" */
+export function bendNames(bends: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const bend of bends) {
+    const run = runs.at(-1);
+    if (run?.[1] === bend - 1) run[1] = bend;
+    else runs.push([bend, bend]);
+  }
+  const named = runs.flatMap(([first, last]) => {
+    if (last - first < 2) return first === last ? [`${first}`] : [`${first}`, `${last}`];
+    return [`${first} to ${last}`];
   });
+  const last = named.pop();
+  if (bends.length === 1) return `Bend ${last}`;
+  return named.length === 0 ? `Bends ${last}` : `Bends ${named.join(", ")} and ${last}`;
 }
 
 /** A given nose setback forms its own radius in every bend. */

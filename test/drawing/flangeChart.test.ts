@@ -28,7 +28,7 @@ const chart: FlangeChart = {
       row: [8, 18, 28],
     },
   ],
-  part: [{ flat: 2, web: 15, flange: 12.5, angle: 90 }],
+  part: [{ flat: 2, web: 15, flange: 12.5, angle: 90, longest: 13 }],
 };
 
 describe("drawFlangeChart", () => {

@@ -49,12 +49,16 @@ describe("blockWords and outcomeSentence", () => {
       ...hit,
       contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
     });
-    expect(blockWords(atRest, "bar")).toBe("already at rest the inside of bend 1 meets another part of the sheet");
+    expect(blockWords(atRest, "bar")).toBe(
+      "already at rest the inside of bend 1 meets another part of the sheet",
+    );
   });
 
   it("tell a leaf that stops from a part that cannot be put in or taken out", () => {
     const still = { ...hit, contact: null };
-    expect(blockWords({ ...still, reached: 80 }, "bar")).toBe("the leaf stops at 80°, and this bend wants 92°");
+    expect(blockWords({ ...still, reached: 80 }, "bar")).toBe(
+      "the leaf stops at 80°, and this bend wants 92°",
+    );
     expect(blockWords({ ...still, reached: 92, load: "blocked" }, "bar")).toContain("into the throat");
     expect(blockWords({ ...still, reached: 92, unload: "blocked" }, "bar")).toContain("out of the throat");
   });
