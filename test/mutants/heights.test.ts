@@ -16,6 +16,7 @@ const LIFT = 12;
 const LINES = 90;
 /** Cuts by so many lines leave a height off by this at most. */
 const OFF = 0.15;
+const BESIDE = 0.2;
 
 /** Where a closed polygon crosses the line on which coordinate `axis` is `at`, in pairs. */
 function cuts(polygon: readonly Point[], axis: 0 | 1, at: number): number[] {
@@ -173,13 +174,22 @@ it("has enough heights that are free and that are blocked", () => {
 
 describe.each(groups)("pieces of sheet", ({ some }) => {
   it("are blocked at the heights at which the cuts say so", () => {
-    for (const { piece, body, up, told } of some) {
+    for (const one of some) {
+      const { piece, body, up, told } = one;
       const solid = new SolidBody(outlineOf(...body), { x: 0, y: 0 });
       const out = new BlockedHeights();
       blockHeights(piece, solid, up, LIFT + 1, out);
       for (const { height, free } of told) {
         const said = JSON.stringify({ height, bounds: out.bounds, body, up });
         expect(out.leastFree(height) === height, said).toBe(free);
+      }
+      // Right beside each end of what is blocked the cuts agree.
+      for (const bound of out.bounds.filter((end) => end > OFF && end < LIFT)) {
+        for (const beside of [bound - BESIDE, bound + BESIDE]) {
+          const [low, free, high] = [-OFF, 0, OFF].map((off) => freeAt(one, beside + off));
+          if (low !== free || free !== high) continue;
+          expect(out.leastFree(beside) === beside, JSON.stringify({ beside, bounds: out.bounds })).toBe(free);
+        }
       }
       // A shorter lift leaves nothing out that it can reach.
       const short = new BlockedHeights();

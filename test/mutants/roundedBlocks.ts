@@ -43,7 +43,8 @@ export function turned([x, y]: Point, angle: number, dx = 0, dy = 0): Point {
 
 export function pointToSegment([px, py]: Point, [ax, ay]: Point, [bx, by]: Point): number {
   const [dx, dy] = [bx - ax, by - ay];
-  const t = Math.max(0, Math.min(1, ((px - ax) * dx + (py - ay) * dy) / (dx * dx + dy * dy)));
+  const square = dx * dx + dy * dy;
+  const t = square === 0 ? 0 : Math.max(0, Math.min(1, ((px - ax) * dx + (py - ay) * dy) / square));
   return Math.hypot(px - ax - t * dx, py - ay - t * dy);
 }
 

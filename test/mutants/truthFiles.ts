@@ -10,6 +10,7 @@ export const TRUTH_FILES: readonly string[] = [
   "test/mutants/featureFigures.test.ts",
   "test/mutants/heights.test.ts",
   "test/mutants/meetings.test.ts",
+  "test/mutants/seatedPieces.test.ts",
   "test/mutants/directions.test.ts",
   "test/mutants/work.test.ts",
   "test/mutants/bends.test.ts",
