@@ -148,6 +148,20 @@ function holds(shape: Shape, x: number, y: number): boolean {
   return inside;
 }
 
+/** How far the deepest vertex of `a` lies within `b`; 0 where none does. Tells what shares too little area to be seen. */
+export function depthOf(a: Shape, b: Shape): number {
+  const box = boxOf(b);
+  let deepest = 0;
+  for (let i = 0; i < a.length; i += 2) {
+    const [x, y] = [a[i]!, a[i + 1]!];
+    if (boxGap([x, y, x, y], box) > 0 || !holds(b, x, y)) continue;
+    const off: Nearest = { gap: Infinity, from: [0, 0], to: [0, 0] };
+    vertexToEdge(Float64Array.of(x, y), b, off, false);
+    deepest = Math.max(deepest, off.gap);
+  }
+  return deepest;
+}
+
 /** Nearest vertex of `a` to an edge of `b`, if nearer than `best`. */
 function vertexToEdge(a: Shape, b: Shape, best: Nearest, swapped: boolean): void {
   const box = boxOf(b);

@@ -7,7 +7,7 @@ import type { Step } from "../../src/contact/step.ts";
 import type { Piece } from "../reference/chain.ts";
 import { clearancePairs } from "../reference/clearance.ts";
 import { contactPairs } from "../reference/contact.ts";
-import { distance, overlaps, roomBetween, separation } from "../reference/overlap.ts";
+import { depthOf, distance, overlaps, roomBetween, separation } from "../reference/overlap.ts";
 import { leafAgainst, type Pair, type Stage, stageOf } from "../reference/pairs.ts";
 import type { PlainJob, State } from "../reference/plainJob.ts";
 import { nearBend } from "../reference/pose.ts";
@@ -17,6 +17,8 @@ const INSET_MM = 0.01;
 const CHORD_MM = 0.0005;
 /** Where bodies close in by less than a micrometre in a degree, or graze by less, the finer ones tell. */
 const FINE_CHORDS_MM = [0.00004, 0.0000025, 1e-8];
+/** Deeper than rounding puts a corner that only touches. */
+const DEEP_MM = 1e-8;
 /** What two answers may differ by: the bounds of the proof. */
 export const ANGLE_RAD = (0.05 * Math.PI) / 180;
 export const LENGTH_MM = 0.02;
@@ -104,7 +106,15 @@ function sharesAreaAfter(pairs: readonly Pair[], contactRad: number, endRad: num
 export function meetsRightAfter(file: PlainJob, state: State, contactRad: number): boolean {
   return FINE_CHORDS_MM.some((chordMm) => {
     const stage = stageOf(file, state, INSET_MM, chordMm);
-    return sharesAreaAfter(allPairs(stage), contactRad, stage.endPhi);
+    const pairs = allPairs(stage);
+    if (sharesAreaAfter(pairs, contactRad, stage.endPhi)) return true;
+    // A corner may lie in a small round of a large body, and share next to nothing with it.
+    const phi = Math.min(stage.endPhi, contactRad + ANGLE_RAD / 2);
+    return pairs.some((pair) => {
+      const shape = pair.at(phi);
+      if (shape === null || separation(shape, pair.convex, pair.still, pair.stillConvex) > 0) return false;
+      return Math.max(depthOf(shape, pair.still), depthOf(pair.still, shape)) > DEEP_MM;
+    });
   });
 }
 
