@@ -72,6 +72,7 @@ if (process.argv.includes("--bench")) {
     ...node,
     entryPoints: ["test/bench/bench.ts"],
     outfile: "dist/bench.mjs",
+    external: ["paper"],
     banner: { js: requireBanner },
   });
 }

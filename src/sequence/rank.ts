@@ -234,7 +234,7 @@ class Ranking {
         if (cost !== changes[at] || cost + toGo[at]! !== fewest || mm <= width[at]!) continue;
         let through = Math.min(mm, this.clearance.fromBrake(set, bend, endHeld));
         if (through <= width[at]!) continue;
-        if (withSelf) through = Math.min(through, this.clearance.fromSelf(set, bend, endHeld, mm));
+        if (withSelf) through = Math.min(through, this.clearance.fromSelf(set, bend, endHeld, mm, through));
         if (through <= width[at]!) continue;
         width[at] = through;
         from[at] = before;

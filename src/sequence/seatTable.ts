@@ -57,13 +57,19 @@ export class SeatTable {
   /** Clearance of a state that can be made; exact where it is less than `beyondMm`, else some value not less than that. */
   clearance(formedMoving: number, formedClamped: number, beyondMm: number): number {
     const brake = this.brakeClearance(formedMoving, formedClamped);
-    return Math.min(brake, this.selfDistance(formedMoving, formedClamped, beyondMm));
+    return Math.min(
+      brake,
+      this.selfDistance(formedMoving, formedClamped, beyondMm, Math.min(brake, beyondMm)),
+    );
   }
 
-  /** Distance of the two sides of a state that can be made; exact where it is less than `beyondMm`, else Infinity. */
-  selfDistance(formedMoving: number, formedClamped: number, beyondMm: number): number {
+  /**
+   * Distance of the two sides of a state that can be made; exact where it is less than `enoughMm`, else that or more. What
+   * is kept for other states reaches up to `upToMm`, which should not rise from one call to the next.
+   */
+  selfDistance(formedMoving: number, formedClamped: number, upToMm: number, enoughMm: number): number {
     this.missesBrake(formedMoving, formedClamped);
-    return this.self.distance(this.sides, beyondMm);
+    return this.self.distance(this.sides, upToMm, enoughMm);
   }
 
   /** Whether neither side meets the brake; takes them in for what is asked next. */

@@ -11,7 +11,7 @@ const UNKNOWN = 0;
 const APART = 1;
 const MEET = 2;
 
-const PAGE_BITS = 10;
+const PAGE_BITS = 7;
 
 /** The joints formed on the two sides, and how many of them decide for each side against the brake. */
 export interface Sides {
@@ -50,8 +50,10 @@ export class SelfTable {
     return this.beginningsMeet(this.pairs, this.moving.joints, this.clamped.joints, sides);
   }
 
-  /** The distance that the two sides keep, exact where it is less than `upToMm`; else Infinity. */
-  distance(sides: Sides, upToMm: number): number {
+  /** The distance that the two sides keep, exact where it is less than `enoughMm`, itself at most `upToMm`; else that or more. */
+  distance(sides: Sides, upToMm: number, enoughMm: number): number {
+    if (this.leastDistance(this.moving.joints, this.clamped.joints, sides) >= enoughMm)
+      return Number.POSITIVE_INFINITY;
     // What was not less than was asked is known of less only.
     if (upToMm > this.distancesUpToMm) this.distances = [];
     this.distancesUpToMm = upToMm;

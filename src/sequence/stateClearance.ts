@@ -34,12 +34,14 @@ export class StateClearance {
     return Math.max(0, Math.min(near, far));
   }
 
-  /** From the part's own other side; exact where it is less than `upToMm`, else Infinity. */
-  fromSelf(set: number, bend: number, endHeld: number, upToMm: number): number {
+  /** From the part's own other side; exact where it is less than `enoughMm`, at most `upToMm` (seatTable.ts), else that or more. */
+  fromSelf(set: number, bend: number, endHeld: number, upToMm: number, enoughMm: number = upToMm): number {
     const table = this.seats[2 * bend + endHeld]!;
     const lower = reversedSet(set & ((1 << bend) - 1), bend);
     const upper = set >>> (bend + 1);
-    return endHeld ? table.selfDistance(lower, upper, upToMm) : table.selfDistance(upper, lower, upToMm);
+    return endHeld
+      ? table.selfDistance(lower, upper, upToMm, enoughMm)
+      : table.selfDistance(upper, lower, upToMm, enoughMm);
   }
 
   /** A bound on the clearance of a bend with one end clamped, whatever the bends done. */

@@ -1,33 +1,57 @@
 /**
  * Jobs for the benchmark, made by rule so that they can be of any number of bends.
- * "hat": ribs of 60° side by side, many orders work; "spiral": a flat scroll of square bends, few orders;
- * "shut": a scroll too tight for the brake, no order; "open": slight bends, every order of one side works.
+ * Easy: "open", slight bends, each possible with one end only; "wide", every bend possible at any time with either end, all
+ * n!·2^n orders. Hard: "hat", ribs of 60° side by side, few orders of many states, near to themselves; "wide" with a margin
+ * that nothing keeps ("tight"), so that ranking has to look everywhere. Impossible: "spiral", "shut", scrolls of square
+ * bends; "curl", slight bends that close to a ring only at the end, so that all states are looked at in vain.
  */
 import { type Job, readJob } from "../../src/index.ts";
 
-export type Shape = "hat" | "spiral" | "shut" | "open";
+export type Shape = "hat" | "spiral" | "shut" | "open" | "wide" | "tight" | "curl";
 
-export const SHAPES: readonly Shape[] = ["hat", "spiral", "shut", "open"];
+export const SHAPES: readonly (readonly [Shape, "easy" | "hard" | "impossible"])[] = [
+  ["open", "easy"],
+  ["wide", "easy"],
+  ["hat", "hard"],
+  ["tight", "hard"],
+  ["spiral", "impossible"],
+  ["shut", "impossible"],
+  ["curl", "impossible"],
+];
+
+const ANGLE_DEG: Readonly<Record<Shape, number>> = {
+  hat: 60,
+  spiral: 90,
+  shut: 90,
+  open: 3,
+  wide: 3,
+  tight: 3,
+  curl: 25,
+};
+
+function flatMm(shape: Shape, i: number, n: number): number {
+  if (shape === "hat") return i === 0 || i === n ? 20 : i % 4 === 0 ? 50 : 24;
+  if (shape === "spiral") return 14 + 5 * i;
+  if (shape === "shut") return 14;
+  if (shape === "curl") return 15;
+  return shape === "open" ? 22 : 50;
+}
 
 /** A job of the given shape with n bends. */
 export function benchJob(shape: Shape, n: number): Job {
-  const flats: number[] = [];
-  const bends: { angle: number; turn: "up" | "down"; overbend: number }[] = [];
-  for (let i = 0; i <= n; i++) {
-    if (shape === "hat") flats.push(i === 0 || i === n ? 20 : i % 4 === 0 ? 50 : 24);
-    else if (shape === "spiral") flats.push(14 + 5 * i);
-    else if (shape === "shut") flats.push(14);
-    else flats.push(22);
-  }
-  for (let i = 0; i < n; i++) {
+  const flats = Array.from({ length: n + 1 }, (_, i) => flatMm(shape, i, n));
+  const angle = ANGLE_DEG[shape];
+  const bends = Array.from({ length: n }, (_, i) => {
     const down = shape === "hat" && (i % 4 === 0 || i % 4 === 3);
-    const angle = shape === "hat" ? 60 : shape === "open" ? 3 : 90;
-    bends.push({ angle, turn: down ? "down" : "up", overbend: angle });
-  }
+    return { angle, turn: down ? "down" : "up", overbend: angle };
+  });
+  const depth = shape === "curl" ? 12 : 45;
+  const holder = shape === "curl" ? {} : { holderBack: 30, holderHeight: 50, holderDepth: 40 };
   const read = readJob(
     JSON.stringify({
       noseroom: 1,
       units: "mm",
+      ...(shape === "tight" ? { margin: 8 } : {}),
       part: {
         name: `${shape} of ${n} bends`,
         material: "mild steel",
@@ -40,16 +64,7 @@ export function benchJob(shape: Shape, n: number): Job {
       },
       brake: {
         name: "bar brake of the benchmark",
-        clamp: {
-          type: "bar",
-          thickness: 8,
-          depth: 45,
-          noseRadius: 0.8,
-          topRadius: 0.8,
-          holderBack: 30,
-          holderHeight: 50,
-          holderDepth: 40,
-        },
+        clamp: { type: "bar", thickness: 8, depth, noseRadius: 0.8, topRadius: 0.8, ...holder },
         bed: {
           profile: [
             [-160, -80],

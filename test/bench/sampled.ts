@@ -5,7 +5,9 @@
 import Flatten from "@flatten-js/core";
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
+import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.js";
 import RelateOp from "jsts/org/locationtech/jts/operation/relate/RelateOp.js";
+import paperCore from "paper/dist/paper-core.js";
 import { seatFor } from "../../src/motion/seat.ts";
 import { slideAt } from "../../src/motion/swing.ts";
 import { formedJoints } from "../../src/part/chain.ts";
@@ -66,15 +68,17 @@ function standing(at: SweepCase): Outline[] {
 }
 
 function sampled(at: SweepCase, meets: (moved: Xy[]) => boolean): Sampler {
+  return () => posesOf(at, STEP_RAD, meets);
+}
+
+/** Goes through the sampled poses until one is what is looked for; its angle, else Infinity. */
+function posesOf(at: SweepCase, stepRad: number, wanted: (moved: Xy[]) => boolean): number {
   const { corners: rest, startX, slide } = movingCorners(at);
-  const end = Math.PI / 2;
-  return () => {
-    for (let phi = 0; phi <= end + 1e-12; phi += STEP_RAD) {
-      const [c, s, x0] = [Math.cos(phi), Math.sin(phi), startX + slide(phi)];
-      if (meets(rest.map(([x, y]): Xy => [c * (x + x0) - s * y, s * (x + x0) + c * y]))) return phi;
-    }
-    return Infinity;
-  };
+  for (let phi = 0; phi <= Math.PI / 2 + 1e-12; phi += stepRad) {
+    const [c, s, x0] = [Math.cos(phi), Math.sin(phi), startX + slide(phi)];
+    if (wanted(rest.map(([x, y]): Xy => [c * (x + x0) - s * y, s * (x + x0) + c * y]))) return phi;
+  }
+  return Number.POSITIVE_INFINITY;
 }
 
 /** On @flatten-js/core: polygons of points, `intersect` (its Relations.intersect is about ten times slower). */
@@ -99,4 +103,77 @@ export function jstsSampler(at: SweepCase): Sampler {
     const part = polygon(moved);
     return bodies.some((body) => RelateOp.intersects(part, body));
   });
+}
+
+/** On paper's path booleans: what part and body have in common has an area where they overlap. */
+export function paperSampler(at: SweepCase): Sampler {
+  // Its types are those of the whole library, declared for the page.
+  const scope = paperCore as unknown as paper.PaperScope;
+  scope.setup(new scope.Size(10, 10));
+  const path = (points: readonly Xy[]) =>
+    new scope.Path({ segments: points.map(([x, y]) => [x, y]), closed: true, insert: false });
+  const bodies = standing(at).map((outline) => path(corners(outline)));
+  return sampled(at, (moved) => {
+    const part = path(moved);
+    return bodies.some(
+      (body) => Math.abs((part.intersect(body, { insert: false }) as paper.Path).area) > 1e-9,
+    );
+  });
+}
+
+/** By hand: every edge of the one against every edge of the other, nothing left out. */
+export function plainSampler(at: SweepCase): Sampler {
+  const bodies = standing(at).map(corners);
+  return sampled(at, (moved) => bodies.some((body) => edgesCross(moved, body)));
+}
+
+function edgesCross(a: readonly Xy[], b: readonly Xy[]): boolean {
+  const side = (p: Xy, q: Xy, r: Xy) => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  return a.some((p, i) => {
+    const q = a[(i + 1) % a.length]!;
+    return b.some((r, j) => {
+      const s = b[(j + 1) % b.length]!;
+      return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
+    });
+  });
+}
+
+/** Least distance from clamp, bed and frame over the sampled sweep, in mm. */
+export type Distance = () => number;
+
+function leastOver(at: SweepCase, stepRad: number, distance: (moved: Xy[]) => number): Distance {
+  return () => {
+    let least = Number.POSITIVE_INFINITY;
+    posesOf(at, stepRad, (moved) => {
+      least = Math.min(least, distance(moved));
+      return false;
+    });
+    return least;
+  };
+}
+
+export function flattenClearance(at: SweepCase): Distance {
+  const polygon = (points: readonly Xy[]) => new Flatten.Polygon(points.map(([x, y]) => Flatten.point(x, y)));
+  const bodies = standing(at).map((outline) => polygon(corners(outline)));
+  // Its distance of polygons is slow: ten times coarser, and still dearer.
+  return leastOver(at, 10 * STEP_RAD, (moved) =>
+    Math.min(...bodies.map((body) => polygon(offBend(moved)).distanceTo(body)[0])),
+  );
+}
+
+export function jstsClearance(at: SweepCase): Distance {
+  const factory = new GeometryFactory();
+  const polygon = (points: readonly Xy[]) =>
+    factory.createPolygon(
+      factory.createLinearRing([...points, points[0]!].map(([x, y]) => new Coordinate(x, y))),
+    );
+  const bodies = standing(at).map((outline) => polygon(corners(outline)));
+  return leastOver(at, STEP_RAD, (moved) =>
+    Math.min(...bodies.map((body) => DistanceOp.distance(polygon(offBend(moved)), body))),
+  );
+}
+
+/** Without the run on the leaf, which lies on what it touches by design: the outline's first and last corner. */
+function offBend(points: readonly Xy[]): Xy[] {
+  return points.slice(1, -1);
 }

@@ -1,0 +1,83 @@
+/**
+ * The swept check for the benchmark: our kernel beside general libraries and plain sampling, and what the kernel does in
+ * it, counted: pairs of features there are, pairs left after culling, and the time for each.
+ */
+import { Machine } from "../../src/contact/machine.ts";
+import { noContact, SideChecks } from "../../src/contact/sideChecks.ts";
+import { seatFor } from "../../src/motion/seat.ts";
+import { formedJoints } from "../../src/part/chain.ts";
+import { flattenSampler, jstsSampler, paperSampler, plainSampler } from "./sampled.ts";
+import { type SweepCase, sweepCase } from "./sweepJob.ts";
+import { inTurn, type Row, ratio, row } from "./timing.ts";
+
+/** Contact of the whole moving side with clamp, bed, frame and leaf over the sweep, the seat set up once. */
+function ours(at: SweepCase): { readonly checks: SideChecks; readonly call: () => number } {
+  const seat = seatFor(at.part, at.brake, at.bend, "start");
+  const checks = new SideChecks(seat, new Machine(at.brake, at.part.thicknessMm));
+  const formed = formedJoints(seat.movingChain, at.bendsDone);
+  const record = noContact();
+  const call = () => {
+    record.phiRad = Number.POSITIVE_INFINITY;
+    for (let k = 0; k <= seat.movingChain.joints; k++) checks.withBrake("moving", k, formed, record);
+    return record.phiRad;
+  };
+  return { checks, call };
+}
+
+/** How many pairs are looked into over one sweep: each of them writes its curve, the seventh coefficient once. */
+function pairsSolved({ checks, call }: ReturnType<typeof ours>): number {
+  let solved = 0;
+  const told = new Proxy(checks.curve, {
+    set(target, key, value: number) {
+      if (key === "6") solved++;
+      target[Number(key)] = value;
+      return true;
+    },
+    get: (target, key) => target[Number(key)],
+  });
+  Object.defineProperty(checks, "curve", { value: told });
+  call();
+  return solved;
+}
+
+export function sweepRows(): Row[] {
+  const rows: Row[] = [];
+  for (const [name, bar] of [
+    ["goes clear", 20],
+    ["meets the bar", 30],
+  ] as const) {
+    const at = sweepCase(bar);
+    const mine = ours(at);
+    const rivals = [
+      ["@flatten-js/core", flattenSampler(at)],
+      ["jsts", jstsSampler(at)],
+      ["paper's paths", paperSampler(at)],
+      ["plain sampling", plainSampler(at)],
+    ] as const;
+    const degrees = (phi: number) =>
+      phi === Number.POSITIVE_INFINITY ? "no contact" : `${((phi * 180) / Math.PI).toFixed(2)}°`;
+    const [own, ...others] = inTurn(7, [
+      { calls: 400, call: mine.call },
+      ...rivals.map(([, call]) => ({ calls: 1, call })),
+    ]);
+    const pairs = pairsSolved(ours(at));
+    const each = Math.round((Math.min(...own!) * 1000) / Math.max(1, pairs));
+    rows.push(
+      row(
+        `sweep of 48 edges, ${name}: noseroom`,
+        own!,
+        `${degrees(mine.call())}, solved; ${pairs} pairs left after culling, ${each} ns for each with all else`,
+      ),
+    );
+    rivals.forEach(([library, call], i) => {
+      rows.push(
+        row(
+          `  the same on ${library}, every 0.5°`,
+          others[i]!,
+          `${degrees(call())}, ${ratio(others[i]!, own!)}`,
+        ),
+      );
+    });
+  }
+  return rows;
+}

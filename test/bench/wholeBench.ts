@@ -1,0 +1,101 @@
+/**
+ * Whole answers for the benchmark: clearance of one bend, ways out, the chart, `check` from a cold start, and, where asked
+ * for and a browser is at hand, the page from keystroke to answer.
+ */
+import { execFileSync } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import { ClearanceChecks, noClearance } from "../../src/contact/clearance.ts";
+import { Machine } from "../../src/contact/machine.ts";
+import { SideChecks } from "../../src/contact/sideChecks.ts";
+import { check, flangeChart, type Job, type JobFile, readJob, waysOut } from "../../src/index.ts";
+import { seatFor } from "../../src/motion/seat.ts";
+import { formedJoints } from "../../src/part/chain.ts";
+import { flattenClearance, jstsClearance } from "./sampled.ts";
+import { sweepCase } from "./sweepJob.ts";
+import { inTurn, median, type Row, ratio, row } from "./timing.ts";
+
+function example(name: string): { readonly job: Job; readonly file: JobFile } {
+  const read = readJob(readFileSync(`examples/${name}.json`, "utf8"));
+  if (!read.ok) throw new Error(`example ${name}: ${JSON.stringify(read.problems)}`);
+  return read;
+}
+
+/** Least distance of the whole moving side from clamp, bed, frame and leaf over the sweep. */
+export function clearanceRows(): Row[] {
+  const at = sweepCase(20);
+  const seat = seatFor(at.part, at.brake, at.bend, "start");
+  const measure = new ClearanceChecks(new SideChecks(seat, new Machine(at.brake, at.part.thicknessMm)));
+  const formed = formedJoints(seat.movingChain, at.bendsDone);
+  const ours = () => {
+    const record = noClearance();
+    for (let k = 0; k <= seat.movingChain.joints; k++) measure.withBrake("moving", k, formed, record);
+    return record.mm;
+  };
+  const rivals = [flattenClearance(at), jstsClearance(at)];
+  const said = [ours, ...rivals].map((call) => call().toFixed(3));
+  const [mine, flatten, jsts] = inTurn(5, [
+    { calls: 200, call: ours },
+    ...rivals.map((call) => ({ calls: 1, call })),
+  ]);
+  return [
+    row("clearance over the sweep: noseroom", mine!, `${said[0]} mm, solved`),
+    row(
+      "  clamp and bed on @flatten-js/core, every 5°",
+      flatten!,
+      `${said[1]} mm, ${ratio(flatten!, mine!)}`,
+    ),
+    row("  clamp and bed on jsts, every 0.5°", jsts!, `${said[2]} mm, ${ratio(jsts!, mine!)}`),
+  ];
+}
+
+export function answerRows(): Row[] {
+  const rows: Row[] = [];
+  for (const name of ["cable-trough-bar", "eight-bends"]) {
+    const { job, file } = example(name);
+    const answer = check(job);
+    const [whole, ways, chart] = inTurn(5, [
+      { calls: 1, call: () => check(job) },
+      { calls: 1, call: () => waysOut(file, job, answer) },
+      { calls: 1, call: () => flangeChart(job) },
+    ]);
+    rows.push(row(`check of ${name}`, whole!, `${job.part.bends.length} bends, ${answer.verdict}`));
+    rows.push(row(`ways out of ${name}`, ways!, `${waysOut(file, job, answer).length} ways`));
+    rows.push(row(`chart of return flanges, ${name}`, chart!, `${flangeChart(job).curves.length} curves`));
+  }
+  return rows;
+}
+
+/** The whole command from a cold start, and a bare Node beside it. */
+export function coldRow(): Row[] {
+  const timed = (words: readonly string[]) => {
+    const from = performance.now();
+    execFileSync(process.execPath, words);
+    return (performance.now() - from) * 1000;
+  };
+  const [check, bare]: [number[], number[]] = [[], []];
+  for (let run = -1; run < 10; run++) {
+    const spent = [
+      timed(["dist/noseroom.mjs", "check", "examples/cable-trough-bar.json"]),
+      timed(["-e", "0"]),
+    ];
+    if (run < 0) continue;
+    check.push(spent[0]!);
+    bare.push(spent[1]!);
+  }
+  const own = (median(check) - median(bare)) / 1000;
+  return [
+    row("`noseroom check` from a cold start", check, `of it ${own.toFixed(0)} ms over a bare Node`),
+    row("  a bare Node", bare, ""),
+  ];
+}
+
+/** The page's own bench in a browser, where asked for: its sentences, told as rows. */
+export function pageRows(): Row[] {
+  if (!existsSync("node_modules/.bin/vitest")) return [];
+  const words = execFileSync("node_modules/.bin/vitest", ["run", "--config", "test/page/bench.config.ts"], {
+    encoding: "utf8",
+    stdio: ["ignore", "pipe", "ignore"],
+  });
+  const told = [...words.matchAll(/^(keystroke to answer|frame of a drag): median ([\d.]+) ms, (.*)$/gmu)];
+  return told.map(([, what, ms, rest]) => row(`page, 8 bends: ${what}`, [Number(ms) * 1000], rest!));
+}
