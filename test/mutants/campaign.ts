@@ -8,10 +8,9 @@ import { instrumented, type Mutant } from "./instrument.ts";
 import type { Fate, Tried } from "./tally.ts";
 import { VERDICT } from "./task.ts";
 import { learnCover, tryAll } from "./threads.ts";
-import { LEFT_OUT } from "./truthFiles.ts";
 
 /** A truth slower than this is left out: each survivor would pay for it. */
-const SLOWEST_MS = 200;
+const SLOWEST_MS = 500;
 
 export interface Campaign {
   readonly tried: readonly Tried[];
@@ -34,9 +33,7 @@ export async function tryFile(
   await bundleTruths(coverBundle, truthFiles, { file, text }, true);
   await bundleTruths(bundle, truthFiles, { file, text }, false);
   const { loading, learned } = await learnCover(coverBundle);
-  const asked = learned.map(
-    ({ name, missed, ms }) => missed === undefined && ms <= SLOWEST_MS && !LEFT_OUT.test(name),
-  );
+  const asked = learned.map(({ missed, ms }) => missed === undefined && ms <= SLOWEST_MS);
   const covers: number[][] = mutants.map(() => []);
   for (const [truth, { passed }] of learned.entries()) {
     if (asked[truth]) for (const mutant of passed) covers[mutant]!.push(truth);

@@ -8,7 +8,7 @@ import { parseArgs } from "node:util";
 import { type Campaign, tryFile } from "./campaign.ts";
 import type { Mutant } from "./instrument.ts";
 import { isLeft, type Row, readJudged, reasonFor, rowOf, type Tried, table } from "./tally.ts";
-import { TRUTH_FILES } from "./truthFiles.ts";
+import { truthFilesFor } from "./truthFiles.ts";
 
 const ROOMS = ["src/motion", "src/contact", "src/sequence"];
 
@@ -34,7 +34,11 @@ const tried: Tried[] = [];
 let last: Campaign | undefined;
 mkdirSync(dirname(values.out), { recursive: true });
 for (const file of files) {
-  last = await tryFile(file, values.truths ?? TRUTH_FILES, (mutant) => again?.has(textOf(mutant)) ?? true);
+  last = await tryFile(
+    file,
+    values.truths ?? truthFilesFor(file),
+    (mutant) => again?.has(textOf(mutant)) ?? true,
+  );
   tried.push(...last.tried);
   const row = rowOf(file, last.tried, judged);
   const seconds = ((Date.now() - start) / 1000).toFixed(0);
