@@ -2,7 +2,7 @@
  * Whole answers for the benchmark: clearance of one bend, ways out, the chart, `check` from a cold start, and, where asked
  * for and a browser is at hand, the page from keystroke to answer.
  */
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { ClearanceChecks, noClearance } from "../../src/contact/clearance.ts";
 import { Machine } from "../../src/contact/machine.ts";
@@ -92,10 +92,12 @@ export function coldRow(): Row[] {
 /** The page's own bench in a browser, where asked for: its sentences, told as rows. */
 export function pageRows(): Row[] {
   if (!existsSync("node_modules/.bin/vitest")) return [];
-  const words = execFileSync("node_modules/.bin/vitest", ["run", "--config", "test/page/bench.config.ts"], {
-    encoding: "utf8",
-    stdio: ["ignore", "pipe", "ignore"],
-  });
+  // A page slower than its own bench allows is told here with its figure, not as a fault.
+  const { stdout: words } = spawnSync(
+    "node_modules/.bin/vitest",
+    ["run", "--config", "test/page/bench.config.ts"],
+    { encoding: "utf8" },
+  );
   const told = [...words.matchAll(/^(keystroke to answer|frame of a drag): median ([\d.]+) ms, (.*)$/gmu)];
   return told.map(([, what, ms, rest]) => row(`page, 8 bends: ${what}`, [Number(ms) * 1000], rest!));
 }
