@@ -24,6 +24,7 @@ export async function tryFile(
   file: string,
   truthFiles: readonly string[],
   wanted: (mutant: Mutant) => boolean,
+  mostMs = Infinity,
 ): Promise<Campaign> {
   const folder = "dist/mutants";
   mkdirSync(folder, { recursive: true });
@@ -45,7 +46,7 @@ export async function tryFile(
     .filter(({ number }) => covers[number]!.length > 0)
     .map(({ number }) => ({ number, truths: covers[number]! }));
   const ms = learned.map((truth) => truth.ms);
-  const verdicts = await tryAll(bundle, mutants.length, tasks, new Set(loading), ms);
+  const verdicts = await tryAll(bundle, mutants.length, tasks, new Set(loading), ms, mostMs);
   return {
     tried: chosen.map((mutant): Tried => {
       const verdict = verdicts[mutant.number]!;

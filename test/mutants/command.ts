@@ -17,6 +17,7 @@ const { values } = parseArgs({
     file: { type: "string", multiple: true },
     truths: { type: "string", multiple: true },
     left: { type: "string" },
+    most: { type: "string", default: "Infinity" },
     out: { type: "string", default: "reports/mutants.json" },
   },
 });
@@ -38,6 +39,7 @@ for (const file of files) {
     file,
     values.truths ?? truthFilesFor(file),
     (mutant) => again?.has(textOf(mutant)) ?? true,
+    Number(values.most),
   );
   tried.push(...last.tried);
   const row = rowOf(file, last.tried, judged);

@@ -1,5 +1,6 @@
-// npm run mutation -- [--file src/contact/crossing.ts …] [--sample N] [--seed S]
-// Bundles the mutation run and starts it; survivors are listed in reports/mutants.json.
+// npm run mutation -- [--file src/contact/crossing.ts …] [--left reports/mutants.json] [--most MS] [--out FILE]
+// Bundles the mutation run and starts it; mutants left are listed in reports/mutants.json. --left tries those of an earlier run
+// alone; --most gives up on a mutant when truths of so many milliseconds have not noticed it.
 import { build } from "esbuild";
 
 await build({

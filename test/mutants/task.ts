@@ -27,6 +27,8 @@ export interface TryTask {
   /** For each mutant to try, its number and the truths that pass its place. */
   readonly mutants: readonly { readonly number: number; readonly truths: readonly number[] }[];
   readonly ms: readonly number[];
+  /** A mutant that truths of so much time together did not notice is left. */
+  readonly mostMs: number;
   readonly at: Int32Array;
   readonly verdicts: Int32Array;
   /** Mutants noticed so far, by truth. */

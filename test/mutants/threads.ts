@@ -75,6 +75,7 @@ export async function tryAll(
   mutants: TryTask["mutants"],
   loading: ReadonlySet<number>,
   ms: readonly number[],
+  mostMs: number,
 ): Promise<Int32Array> {
   const verdicts = new Int32Array(new SharedArrayBuffer(4 * count)).fill(VERDICT.unknown);
   const noticed = new Int32Array(new SharedArrayBuffer(4 * ms.length));
@@ -90,7 +91,7 @@ export async function tryAll(
       at[AT.mutant] = left[0]!.number;
       const end = await runWorker(
         bundle,
-        { kind: "try", first, mutants: left, ms, at, verdicts, noticed },
+        { kind: "try", first, mutants: left, ms, mostMs, at, verdicts, noticed },
         limitMs,
       );
       if ("said" in end) break;

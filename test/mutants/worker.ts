@@ -34,7 +34,7 @@ async function learn(): Promise<void> {
   parentPort!.postMessage({ loading, learned });
 }
 
-async function tryMutants({ mutants, ms, at, verdicts, noticed }: TryTask): Promise<void> {
+async function tryMutants({ mutants, ms, mostMs, at, verdicts, noticed }: TryTask): Promise<void> {
   let last = -1;
   for (const { number, truths: asked } of mutants) {
     at[AT.mutant] = number;
@@ -43,7 +43,10 @@ async function tryMutants({ mutants, ms, at, verdicts, noticed }: TryTask): Prom
     // What noticed the neighbour first, then what notices most for its time.
     const worth = (truth: number) =>
       truth === last ? Infinity : (noticed[truth]! + 0.1) / (ms[truth]! + 0.05);
+    let spentMs = 0;
     for (const truth of asked.toSorted((a, b) => worth(b) - worth(a))) {
+      spentMs += ms[truth]!;
+      if (spentMs > mostMs) break;
       const miss = await missed(truth);
       if (miss === undefined) continue;
       verdicts[number] = miss === ENDLESS ? VERDICT.timedOut : truth;
