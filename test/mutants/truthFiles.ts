@@ -11,6 +11,7 @@ const EVERYWHERE: readonly string[] = [
   "test/mutants/heights.test.ts",
   "test/mutants/meetings.test.ts",
   "test/mutants/seatedPieces.test.ts",
+  "test/mutants/rooms.test.ts",
   "test/mutants/directions.test.ts",
   "test/mutants/work.test.ts",
   "test/mutants/bends.test.ts",
@@ -25,11 +26,12 @@ const EVERYWHERE: readonly string[] = [
   "test/cases/cases.test.ts",
 ];
 
-/** Asked of the search alone: they say of bends what others say in less time. */
+/** Asked of the search alone, and of what only it uses: they say of bends what others say in less time. */
 const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork.test.ts"];
 
 export function truthFilesFor(file: string): readonly string[] {
-  return file.startsWith("src/sequence/") ? [...EVERYWHERE, ...OF_THE_SEARCH] : EVERYWHERE;
+  const ofSearch = file.startsWith("src/sequence/") || file === "src/contact/beyond.ts";
+  return ofSearch ? [...EVERYWHERE, ...OF_THE_SEARCH] : EVERYWHERE;
 }
 
 /**
