@@ -11,7 +11,7 @@ const LEAST_SHARE = 0.25;
 
 /**
  * The window, at most `mostMm` wide and high but for the points in `seen`.
- * @example nearNose({ min: { x: -300, y: 0 }, max: { x: 100, y: 10 } }, 100, []) // 100 wide, from x = -75
+ * @example nearNose({ min: { x: -300, y: 0 }, max: { x: 100, y: 10 } }, 100, []).min.x // -75
  */
 export function nearNose(
   { min, max }: Drawing["window"],

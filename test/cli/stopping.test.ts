@@ -21,11 +21,11 @@ function longJob(): string {
   return JSON.stringify(job);
 }
 
-/** A shop with the long part alone. */
+/** A shop with the long part alone, and the brake of its job. */
 function longShop(): string {
   const shop = JSON.parse(example("shop/observatory.json"));
-  const { part } = JSON.parse(longJob());
-  return JSON.stringify({ ...shop, parts: [{ ...shop.parts[0], ...part }] });
+  const { units, part, brake } = JSON.parse(longJob());
+  return JSON.stringify({ ...shop, units, brakes: [brake], parts: [{ ...shop.parts[0], ...part }] });
 }
 
 /** Runs the command on `input` and signals it `afterMs` later. */
