@@ -7,19 +7,19 @@ import { CAUTIONS } from "../drawing/cautions.ts";
 import { grainWords } from "../drawing/grainArrow.ts";
 import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { sightLines } from "../drawing/sightLine.ts";
-import { angleWords } from "../drawing/stepWords.ts";
+import { angleWords, faceWords, throatWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { withCheckSquare } from "../drawing/trueSize.ts";
 import { verdictSentence } from "../drawing/verdictWords.ts";
+import { weightWords } from "../drawing/weightWords.ts";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
-import type { End } from "../part/part.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption } from "./optionLengths.ts";
-import { blankPlan, planText } from "./planJson.ts";
+import { blankPlan, blankWeight, planText } from "./planJson.ts";
 import { table } from "./table.ts";
 import { type TemplateOptions, writeTemplates } from "./template.ts";
 import { columnsOf, wrap } from "./wrap.ts";
@@ -33,8 +33,12 @@ function figures(lengthMm: number, units: LengthUnit): string[] {
   return [lengthFigure(lengthMm, units), words, `${sign}${off}`];
 }
 
-function sightWords(clamped: End): string {
-  return `sight line, ${clamped} of the part clamped`;
+/** When the order makes a bend, and how it is held then. */
+function whenWords(answer: Answer, bend: number, bendCount: number): string {
+  const strokes = answer.order.flatMap((step, i) => (step.bend === bend ? [`${i + 1}.`] : []));
+  const step = answer.order.find((one) => one.bend === bend);
+  if (step === undefined) return `  not reached; ${throatWords({ bend, clamped: "start" }, bendCount)}`;
+  return `  ${strokes.join(" and ")} ${throatWords(step, bendCount)}, ${faceWords(step)}`;
 }
 
 /**
@@ -54,23 +58,29 @@ export function blankLines(
   const rows = bends.flatMap((bend, i) => {
     const { turn = "up", angleDeg = 0 } = part.bends[i] ?? {};
     const sight = sights[i];
-    const sightRow = sight === undefined ? [] : [sightWords(sight.clamped), ...figures(sight.atMm, units)];
+    const sightRow = sight === undefined ? [] : ["sight line", ...figures(sight.atMm, units)];
     return [
       [
         `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}`,
         "bend tangent line",
         ...figures(bend.tangents[0], units),
       ],
-      ["", ...sightRow],
+      [whenWords(answer, bend.bend, part.bends.length), ...sightRow],
       ["", "bend tangent line", ...figures(bend.tangents[1], units)],
     ];
   });
   const headings = ["", "", `from the edge, ${units}`, "nearest 1/64 in", `rounds by, ${units}`];
   const width = ["developed width", "", ...figures(developedWidth, units)];
   const length = part.lengthMm === undefined ? "" : `, ${lengthWords(part.lengthMm, units)} along the bends`;
+  const weightKg = blankWeight(job, developedWidth);
+  const weight = weightKg === null ? "" : `, ${weightWords(weightKg, units)}`;
   return [
-    ink.strong(`Blank of ${part.name}: ${lengthWords(developedWidth, units)} wide${length}.`),
-    "Marked face up, all measured from the free end of flat 1.",
+    ink.strong(`Blank of ${part.name}: ${lengthWords(developedWidth, units)} wide${length}${weight}.`),
+    ...wrap(
+      "Marked face up, all measured from the free end of flat 1. Under each bend: when it is made, with which flats in the throat and which face up then; its sight line is for that side.",
+      columns,
+      "",
+    ),
     "",
     ...table([headings, width, ...rows], ["left", "left", "right", "right", "right"]),
     "",

@@ -38,7 +38,7 @@ export function blankPlan(job: Job, answer: Answer): object {
       clamped: sights[i]?.clamped,
     })),
     others: { empirical: others.empiricalOffMm, din6935: others.din6935OffMm },
-    weight: weightOf(job, developedWidth),
+    weight: blankWeight(job, developedWidth),
     grain: job.grainDeg ?? null,
     ...(cutOuts !== undefined && {
       cutOuts: cutOuts.map(({ acrossMm, alongMm }) => ({ across: acrossMm, along: alongMm })),
@@ -48,7 +48,8 @@ export function blankPlan(job: Job, answer: Answer): object {
   };
 }
 
-function weightOf({ part, cutOuts = [] }: Job, widthMm: Mm): number | null {
+/** Weight of the blank in kg, cut-outs and holes taken off; null without a length or the metal's density. */
+export function blankWeight({ part, cutOuts = [] }: Job, widthMm: Mm): number | null {
   const { lengthMm, thicknessMm, metal } = part;
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return null;
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
