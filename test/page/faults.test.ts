@@ -136,12 +136,19 @@ describe("the browser's store", () => {
   );
 });
 
+/** Ends the page as a crash does, and waits until the browser has seen that. */
+async function crash(page: Page): Promise<void> {
+  const gone = page.waitForEvent("crash");
+  await Promise.all([gone, page.goto("chrome://crash").catch(() => null)]);
+  await page.close();
+}
+
 describe("what was typed up to the last keystroke is there on reopening", () => {
   it.each([
     ["the tab is closed", (page: Page) => page.close()],
     ["another page is opened in it", (page: Page) => page.goto("about:blank")],
     // The page is ended by the browser in the middle of its work, without a last word.
-    ["the page crashes", (page: Page) => page.goto("chrome://crash").catch(() => null)],
+    ["the page crashes", crash],
   ] as const)("when %s", async (_name, leave) => {
     const page = await tab();
     await type(page, "Name", "Lens-box tray");
