@@ -5,8 +5,8 @@ import type { Answer } from "./answer.ts";
 import type { OrderStep } from "./job.ts";
 
 /** Steps of the answer's order. @example orderMade(check(job)) // [{ bend: 1, clamped: "start" }, …] */
-export function orderMade(answer: Answer): OrderStep[] {
-  return answer.order.map(({ bend, clamped, stroke, angle }) => ({
+export function orderMade({ order }: Pick<Answer, "order">): OrderStep[] {
+  return order.map(({ bend, clamped, stroke, angle }) => ({
     bend: bend - 1,
     clamped,
     ...(stroke === "begin" && { toDeg: angle }),

@@ -15,9 +15,9 @@ import { barToMake, otherBrakes, withBrake } from "./brakeWays.ts";
 import { changedFile } from "./changeFile.ts";
 import type { Job, OrderStep } from "./job.ts";
 import { untriedWords, whyNothingHelps } from "./noWay.ts";
+import { orderMade } from "./orderMade.ts";
 import { jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
-import { orderOf } from "./stageAt.ts";
 import type { FileChange, Remedy, WayOut } from "./wayOut.ts";
 import { clearWords, limitWords, waySentence } from "./wayWords.ts";
 
@@ -82,7 +82,7 @@ function situationOf(file: JobFile, job: Job, answer: Answer): Situation {
     trial: job,
     clamp: clampMeasures(file),
     ...(job.order && { own: wholeStrokes(job.order) }),
-    reached: wholeStrokes(orderOf(answer)),
+    reached: wholeStrokes(orderMade(answer)),
     goal: { marginMm: job.marginMm, leastMm: answer.verdict === "tight" ? job.marginMm : 0 },
     tryout,
     machines: new Machines(),

@@ -3,7 +3,8 @@
  * Up to WHOLE_SEARCH bends the order is the best of all; beyond, one that is clear where there is one, else one that folds.
  */
 import { Machine } from "../contact/machine.ts";
-import { judgeStep, type Step } from "../contact/step.ts";
+import { judgeStage, type Step } from "../contact/step.ts";
+import { stagesOf } from "../motion/stages.ts";
 import { searchOrders } from "../sequence/search.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
@@ -32,10 +33,14 @@ export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBe
   const order = given ?? goodOrder(trial, marginMm);
   if (order === undefined) return { verdict: "hits", clearanceMm: null, order: [] };
   const machine = new Machine(brake, part.thicknessMm);
-  let [done, clearanceMm, tight, hits] = [0, Number.POSITIVE_INFINITY, false, false];
-  for (const { bend, clamped } of order) {
-    const step = judgeStep(part, brake, done, bend - 1, clamped, marginMm, machine);
-    done |= 1 << (bend - 1);
+  const steps = order.map(({ bend, clamped, to }) => ({
+    bend: bend - 1,
+    clamped,
+    ...(to !== undefined && { toDeg: to }),
+  }));
+  let [clearanceMm, tight, hits] = [Number.POSITIVE_INFINITY, false, false];
+  for (const stage of stagesOf(part, brake, steps)) {
+    const step = judgeStage(stage, marginMm, machine);
     clearanceMm = Math.min(clearanceMm, step.clearanceMm ?? Number.POSITIVE_INFINITY);
     tight ||= step.verdict === "tight";
     hits ||= step.verdict === "hits";

@@ -4,13 +4,12 @@
  * Bound: the angles are scanned in steps of SCAN_DEG; a window narrower than that may be missed, never invented.
  */
 import { Machine } from "../contact/machine.ts";
-import { judgeStage } from "../contact/step.ts";
-import { stagesOf } from "../motion/stages.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
-import type { OrderedBend, Trial } from "./change.ts";
+import type { Deg } from "../units/quantity.ts";
+import type { Trial } from "./change.ts";
 import { costOf } from "./cost.ts";
 import { STEP, TOLERANCE } from "./family.ts";
-import type { Goal } from "./handling.ts";
+import { outcomeOf } from "./folds.ts";
+import { type Goal, reaches } from "./handling.ts";
 import { type Begun, TwoStrokes } from "./twoStrokes.ts";
 import type { Way } from "./way.ts";
 
@@ -88,7 +87,7 @@ function wayOf(
     [5, 1].map((grain) => grain * Math.round(middle / grain)).find((at) => isInside(at, window)) ?? middle;
   const order = strokes.order({ ...begun, toDeg });
   const outcome = order && outcomeOf(trial, goal.marginMm, order);
-  if (!order || !outcome) return undefined;
+  if (!outcome || !reaches(outcome, goal)) return undefined;
   const most = strokes.order({ ...begun, toDeg: window.mostDeg });
   const past = window.mostDeg + STEP.deg;
   return {
@@ -114,32 +113,10 @@ function wayOf(
       },
     }),
     ...outcome,
-    order,
     cost: costOf("partWay"),
   };
 }
 
 function isInside(angleDeg: Deg, { leastDeg, mostDeg }: Window): boolean {
   return angleDeg - leastDeg > STEP.deg && mostDeg - angleDeg > STEP.deg;
-}
-
-/** How an order with a bend in two strokes comes out; undefined where it does not fold. */
-function outcomeOf(
-  { part, brake }: Trial,
-  marginMm: Mm,
-  order: readonly OrderedBend[],
-): { readonly verdict: "clear" | "tight"; readonly clearanceMm: Mm | null } | undefined {
-  const machine = new Machine(brake, part.thicknessMm);
-  const steps = order.map(({ bend, clamped, to }) => ({
-    bend: bend - 1,
-    clamped,
-    ...(to !== undefined && { toDeg: to }),
-  }));
-  const judged = stagesOf(part, brake, steps).map((stage) => judgeStage(stage, marginMm, machine));
-  if (judged.some(({ verdict }) => verdict === "hits")) return undefined;
-  const least = Math.min(...judged.map(({ clearanceMm }) => clearanceMm ?? Number.POSITIVE_INFINITY));
-  return {
-    verdict: judged.some(({ verdict }) => verdict === "tight") ? "tight" : "clear",
-    clearanceMm: least === Number.POSITIVE_INFINITY ? null : least,
-  };
 }

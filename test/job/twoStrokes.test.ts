@@ -3,8 +3,9 @@
  * Source: the model (design, sections 5 and 11); springback in proportion, as for whole bends.
  */
 import { describe, expect, it } from "vitest";
+import { orderMade } from "../../src/job/orderMade.ts";
 import { readJob } from "../../src/job/readJob.ts";
-import { orderOf, stageAt } from "../../src/job/stageAt.ts";
+import { stageAt } from "../../src/job/stageAt.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
 
 const hat = (order: object[], flats = [20, 30, 20]) => ({
@@ -86,7 +87,7 @@ describe("an order that begins a bend and finishes it later", () => {
       [...flatsMm, ...bends.map(({ allowanceMm }) => allowanceMm)].reduce((sum, one) => sum + one, 0);
     for (const index of [0, 1, 2])
       expect(length(stageAt(job, answer, index).part)).toBeCloseTo(length(job.part), 9);
-    expect(orderOf(answer)).toEqual(job.order);
+    expect(orderMade(answer)).toEqual(job.order);
   });
 
   it.each<[string, object[], string, RegExp]>([
