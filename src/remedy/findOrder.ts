@@ -3,13 +3,11 @@
  * Sets of bends from the flat blank forward and from the finished part back, the smaller front first, until they meet or
  * one of them is empty: the same yes or no as sequence/search.ts, exact unless the states that may be judged run out.
  */
-import { seatFor } from "../motion/seat.ts";
-import type { End } from "../part/part.ts";
 import { formedToward, reversedSet } from "../sequence/bendSets.ts";
-import { SeatTable } from "../sequence/seatTable.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
 import { Machines } from "./machines.ts";
+import { ENDS, WholeStrokes } from "./wholeStrokes.ts";
 
 /** `unknown`: the states that may be judged ran out before there was an answer. */
 export type Finding =
@@ -24,8 +22,6 @@ export interface OrderSearch {
   readonly mostStates?: number;
   readonly machines?: Machines;
 }
-
-const ENDS: readonly End[] = ["start", "end"];
 
 /** A dive may judge so many states, and the fronts so many before it, in multiples of n²: a straight dive takes n²/2. */
 const DIVE = 1;
@@ -43,8 +39,7 @@ class OrderFinder {
   private readonly n: number;
   private readonly whole: number;
   private readonly most: number;
-  private readonly seats: (SeatTable | undefined)[] = [];
-  private readonly machines: Machines;
+  private readonly strokes: WholeStrokes;
   /** By which move each set was come to from the flat blank, and by which it goes on to the finished part. */
   private readonly cameBy = new Map<number, number>([[0, 0]]);
   private readonly goesBy: Map<number, number>;
@@ -53,13 +48,14 @@ class OrderFinder {
   private levelsBetween: number;
 
   constructor(
-    private readonly trial: Trial,
+    trial: Trial,
     private readonly search: OrderSearch,
   ) {
     this.n = trial.part.bends.length;
     this.whole = 2 ** this.n - 1;
     this.most = search.mostStates ?? Number.POSITIVE_INFINITY;
-    this.machines = search.machines ?? new Machines();
+    const machine = (search.machines ?? new Machines()).of(trial.brake, trial.part.thicknessMm);
+    this.strokes = new WholeStrokes(trial.part, machine, search.leastMm);
     this.goesBy = new Map([[this.whole, 0]]);
     this.aft = [this.whole];
     this.levelsBetween = this.n;
@@ -83,26 +79,9 @@ class OrderFinder {
     const toward = [formedToward("start", bend, set, back, n), formedToward("end", bend, set, back, n)];
     for (const end of [0, 1] as const) {
       this.states++;
-      if (this.passes(bend, end, toward[1 - end]!, toward[end]!)) return end === 0 ? 1 : 2;
+      if (this.strokes.passes(bend, end, toward[1 - end]!, toward[end]!)) return end === 0 ? 1 : 2;
     }
     return 0;
-  }
-
-  private passes(bend: number, end: 0 | 1, moving: number, clamped: number): boolean {
-    const { leastMm } = this.search;
-    const seat = this.seatOf(bend, end);
-    if (!seat.canMake(moving, clamped)) return false;
-    return leastMm <= 0 || seat.clearance(moving, clamped, leastMm) >= leastMm;
-  }
-
-  private seatOf(bend: number, end: 0 | 1): SeatTable {
-    const known = this.seats[2 * bend + end];
-    if (known) return known;
-    const { part, brake } = this.trial;
-    const machine = this.machines.of(brake, part.thicknessMm);
-    const made = new SeatTable(seatFor(part, brake, bend, ENDS[end]!), machine);
-    this.seats[2 * bend + end] = made;
-    return made;
   }
 
   /** The hint with whichever ends pass; undefined where a bend of it passes with neither. */

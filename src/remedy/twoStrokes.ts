@@ -5,14 +5,13 @@
  */
 import type { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
-import { seatFor } from "../motion/seat.ts";
 import { type Stage, stagesOf } from "../motion/stages.ts";
-import type { End, Part } from "../part/part.ts";
+import type { End } from "../part/part.ts";
 import { formedToward, reversedSet } from "../sequence/bendSets.ts";
 import { changesBetween, type Hold } from "../sequence/moves.ts";
-import { SeatTable } from "../sequence/seatTable.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
+import { ENDS, WholeStrokes } from "./wholeStrokes.ts";
 
 /** Which bend is begun (from 0) and how far, with which end in the throat. */
 export interface Begun {
@@ -21,33 +20,11 @@ export interface Begun {
   readonly toDeg: Deg;
 }
 
-const ENDS: readonly End[] = ["start", "end"];
-
-/** Whole strokes of a part, as it is or with a bend left part way: which bend can be made after which. */
-class WholeStrokes {
-  private readonly seats: (SeatTable | undefined)[] = [];
-
-  constructor(
-    private readonly part: Part,
-    private readonly machine: Machine,
-    private readonly leastMm: Mm,
-  ) {}
-
-  can(set: number, bend: number, end: 0 | 1): boolean {
-    const n = this.part.bends.length;
-    const back = reversedSet(set, n);
-    const moving = formedToward(ENDS[1 - end]!, bend, set, back, n);
-    const clamped = formedToward(ENDS[end]!, bend, set, back, n);
-    const seat = this.seatOf(bend, end);
-    if (!seat.canMake(moving, clamped)) return false;
-    return this.leastMm <= 0 || seat.clearance(moving, clamped, this.leastMm) >= this.leastMm;
-  }
-
-  private seatOf(bend: number, end: 0 | 1): SeatTable {
-    const at = 2 * bend + end;
-    this.seats[at] ??= new SeatTable(seatFor(this.part, this.machine.brake, bend, ENDS[end]!), this.machine);
-    return this.seats[at];
-  }
+/** Whether a bend can be made after a set of others, one end clamped. */
+function canMake(strokes: WholeStrokes, n: number, set: number, bend: number, end: 0 | 1): boolean {
+  const back = reversedSet(set, n);
+  const moving = formedToward(ENDS[1 - end]!, bend, set, back, n);
+  return strokes.passes(bend, end, moving, formedToward(ENDS[end]!, bend, set, back, n));
 }
 
 /** Where an order stands: bends made, whether the one bend is flat, begun or finished, and how the part was held last. */
@@ -108,7 +85,8 @@ export class TwoStrokes {
       for (let bend = 0; bend < this.n; bend++) {
         const before: number = set & ~(1 << bend);
         if (bend === begun.bend || before === set || seen.has(before)) continue;
-        if (!halfWay.can(before, bend, 0) && !halfWay.can(before, bend, 1)) continue;
+        if (!canMake(halfWay, this.n, before, bend, 0) && !canMake(halfWay, this.n, before, bend, 1))
+          continue;
         seen.add(before);
         waiting.push(before);
       }
@@ -123,7 +101,11 @@ export class TwoStrokes {
   private each(set: number, visit: (next: number) => void): void {
     for (let bend = 0; bend < this.n; bend++) {
       const next = set | (1 << bend);
-      if (next !== set && (this.flat.can(set, bend, 0) || this.flat.can(set, bend, 1))) visit(next);
+      if (
+        next !== set &&
+        (canMake(this.flat, this.n, set, bend, 0) || canMake(this.flat, this.n, set, bend, 1))
+      )
+        visit(next);
     }
   }
 
@@ -167,7 +149,7 @@ export class TwoStrokes {
       if (bend === begun.bend || (set >>> bend) & 1) return;
       const strokes = phase === 1 ? halfWay : this.flat;
       for (const end of [0, 1] as const) {
-        if (!strokes.can(set, bend, end)) continue;
+        if (!canMake(strokes, this.n, set, bend, end)) continue;
         next.push(this.after(standing, { bend: bend + 1, clamped: ENDS[end]! }, set | (1 << bend), phase));
       }
     });

@@ -1,0 +1,36 @@
+/**
+ * Whole strokes of one part on one brake, each asked of the search's own tables: the same yes or no as sequence/search.ts.
+ * Tables are made when a bend is first asked for.
+ */
+import type { Machine } from "../contact/machine.ts";
+import { seatFor } from "../motion/seat.ts";
+import type { End, Part } from "../part/part.ts";
+import { SeatTable } from "../sequence/seatTable.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** The end clamped, by number. */
+export const ENDS: readonly End[] = ["start", "end"];
+
+export class WholeStrokes {
+  private readonly seats: (SeatTable | undefined)[] = [];
+
+  /** A stroke passes with every clearance at least `leastMm`; 0 asks for no contact only. */
+  constructor(
+    private readonly part: Part,
+    private readonly machine: Machine,
+    private readonly leastMm: Mm,
+  ) {}
+
+  /** Whether `bend` (from 0) can be made with these joints formed on the two sides. */
+  passes(bend: number, end: 0 | 1, formedMoving: number, formedClamped: number): boolean {
+    const seat = this.seatOf(bend, end);
+    if (!seat.canMake(formedMoving, formedClamped)) return false;
+    return this.leastMm <= 0 || seat.clearance(formedMoving, formedClamped, this.leastMm) >= this.leastMm;
+  }
+
+  private seatOf(bend: number, end: 0 | 1): SeatTable {
+    const at = 2 * bend + end;
+    this.seats[at] ??= new SeatTable(seatFor(this.part, this.machine.brake, bend, ENDS[end]!), this.machine);
+    return this.seats[at];
+  }
+}
