@@ -44,7 +44,7 @@ export function orderWords(order: readonly OrderedBend[], bendCount: number): st
 
 /** What to do, as one sentence; how it comes out is the second half. */
 export function waySentence(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
-  return `${whatToDo(job, way, leftOpen)}: ${outcomeWords(way, job.units)}.`;
+  return `${instruction(job, way, leftOpen)}: ${outcomeWords(way, job.units)}.`;
 }
 
 /** @example outcomeWords({ verdict: "tight", clearanceMm: 0.3 }, "mm") // "folds, but only just, 0.30 mm to spare" */
@@ -55,7 +55,7 @@ export function outcomeWords(
   return `folds${verdict === "tight" ? ", but only just" : ""}, ${roomWords(clearanceMm, units)}`;
 }
 
-function whatToDo(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
+function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
   const { units, part } = job;
   const [from, to] = [way.from ?? 0, way.to ?? 0];
   const length = (mm: Mm) => lengthIn(mm, units);
