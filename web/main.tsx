@@ -85,9 +85,11 @@ function answer(): void {
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
     if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
+    // An outcome for what stood there before leaves the newest question open.
+    const working = asked !== file;
     if (reply.kind === "problems")
-      standing = { ...standing, file, problems: reply.problems, failed: null, working: false };
-    if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working: false };
+      standing = { ...standing, file, problems: reply.problems, failed: null, working };
+    if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working };
     if (reply.kind === "answer") {
       standing = {
         ...standing,
@@ -97,7 +99,7 @@ function answer(): void {
         answer: reply.answer,
         ways: null,
         failed: null,
-        working: asked !== file,
+        working,
         progress: null,
       };
       if (fresh) look.set({ step: worstStep(reply.answer) });

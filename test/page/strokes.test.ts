@@ -126,8 +126,12 @@ describe.each([
   it("lies where it was left until the leaf comes up to it, then follows", async () => {
     await press(page, "Show step 3, bend 1, second stroke");
     const places = async (deg: number) => {
-      await leaf(deg);
-      await until(() => words(page.locator(".leaf output")), new RegExp(`^${deg}°$`));
+      // A step just shown swings its leaf all the way once it is drawn: the slider is moved until it stays.
+      const moved = async () => {
+        await leaf(deg);
+        return words(page.locator(".leaf output"));
+      };
+      await until(moved, new RegExp(`^${deg}°$`));
       const drawn = await page
         .locator(".flat-label")
         .evaluateAll((all) => all.map((one) => (one as HTMLElement).getAttribute("style") ?? ""));
