@@ -6,7 +6,5 @@ export default defineConfig({
     globalSetup: ["test/page/unpackBrowser.ts"],
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    // A browser on two busy cores now and then misses its moment; whatever is really wrong fails every time.
-    retry: 2,
   },
 });
