@@ -108,8 +108,9 @@ export class SeatPieces {
   /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
   lowestFinished(F: Features): number {
     const slide = this.finishedX - this.startX;
-    const fromX = this.finishedSin * ((this.finishedSin > 0 ? F.minX : F.maxX) + slide);
-    return fromX + this.finishedCos * (this.finishedCos > 0 ? F.minY : F.maxY);
+    // No bend is of more than half a turn, so its sine is never under 0.
+    const fromX = this.finishedSin * (F.minX + slide);
+    return fromX + Math.min(this.finishedCos * F.minY, this.finishedCos * F.maxY);
   }
 
   /**
