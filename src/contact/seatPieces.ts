@@ -161,7 +161,7 @@ export class SeatPieces {
       strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
     } else if (parts & JOINT) {
       strip.addStraight(F, stripMm, insetMm, flat, openCorners ? 3 : 0, false);
-    } else if (parts & FLAT) {
+    } else {
       strip.x += stripMm * strip.c;
       strip.y += stripMm * strip.s;
       strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, corners, freeEnd);

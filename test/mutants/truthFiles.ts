@@ -29,9 +29,18 @@ const EVERYWHERE: readonly string[] = [
 /** Asked of the search alone, and of what only it uses: they say of bends what others say in less time. */
 const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork.test.ts"];
 
+/** Asked only of the files that they are about. */
+const OF_SOME: Readonly<Record<string, readonly string[]>> = {
+  "test/mutants/elements.test.ts": ["contact/seatPieces", "contact/strip", "contact/sideChecks"],
+  "test/mutants/metBySides.test.ts": ["contact/sideChecks", "contact/seatPieces"],
+};
+
 export function truthFilesFor(file: string): readonly string[] {
   const ofSearch = file.startsWith("src/sequence/") || file === "src/contact/beyond.ts";
-  return ofSearch ? [...EVERYWHERE, ...OF_THE_SEARCH] : EVERYWHERE;
+  const some = Object.keys(OF_SOME).filter((truths) =>
+    OF_SOME[truths]!.some((of) => file === `src/${of}.ts`),
+  );
+  return [...EVERYWHERE, ...some, ...(ofSearch ? OF_THE_SEARCH : [])];
 }
 
 /**
