@@ -90,7 +90,6 @@ function judged(swing: Swing, phi: number, judge: Judge): number {
 
 /** The root of f between lo (f ≥ 0) and hi (f < 0), where f falls all the way: Newton steps kept inside the bracket. */
 function closeIn(k: PairCurve, swing: Swing, lo: number, hi: number, fLo: number, fHi: number): number {
-  if (fLo === 0) return lo;
   let [a, b] = [lo, hi];
   let phi = lo + ((hi - lo) * fLo) / (fLo - fHi);
   for (let i = 0; i < 60; i++) {

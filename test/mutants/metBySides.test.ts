@@ -335,7 +335,7 @@ it("draws no corner where a piece only joins the next", () => {
     [2, 1, 1],
   ]);
   // Begun: the leaf's four corners and sides against two faces and a bend, once as it rises, once as it carries them.
-  const begun = checksOf(of(30), { leaf: block(0, -5, 40, 0) });
+  const begun = checksOf(of(30), { leaf: block(20, -5, 24, -1) });
   const pairs = watched(begun);
   begun.withBrake("moving", 1, 1, noContact());
   const seen = pairs();

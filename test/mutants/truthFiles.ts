@@ -33,6 +33,10 @@ const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork
 const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/elements.test.ts": ["contact/seatPieces", "contact/strip", "contact/sideChecks"],
   "test/mutants/metBySides.test.ts": ["contact/sideChecks", "contact/seatPieces"],
+  "test/mutants/stages.test.ts": ["motion/stages", "motion/partWay"],
+  "test/mutants/swings.test.ts": ["motion/swing"],
+  "test/mutants/roots.test.ts": ["contact/crossing"],
+  "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
 };
 
 export function truthFilesFor(file: string): readonly string[] {

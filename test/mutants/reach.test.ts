@@ -1,0 +1,137 @@
+/**
+ * What is out of reach is passed over as a whole: a body for a body, a body for a round, and an edge for a round between others
+ * that are in reach. Source: distances from the pivot, worked out beside each; work.test.ts looks at pairs alone.
+ */
+import { describe, expect, it } from "vitest";
+import type { Features } from "../../src/contact/features.ts";
+import { firstContact } from "../../src/contact/firstContact.ts";
+import { type DistanceFound, leastDistance } from "../../src/contact/leastDistance.ts";
+import { Meeting, type PairKind } from "../../src/contact/meeting.ts";
+import { makePairCurve } from "../../src/contact/pairCurve.ts";
+import { tableSwing } from "../../src/motion/swing.ts";
+import { edge, hollow, round, together, watched } from "./alone.ts";
+
+const swing = tableSwing(1, 1, 0, 1);
+/** The most that it slides. */
+const slide = Math.tan(0.5);
+
+function contact(A: Features, B: Features, meeting = new Meeting()): void {
+  const found = { phiRad: Infinity, kind: "roundOnEdge" as const, a: 0, b: 0 };
+  firstContact(A, B, swing, swing.sweepRad, makePairCurve(), meeting, found);
+}
+
+function distance(A: Features, B: Features, mm: number, meeting = new Meeting()): void {
+  const found: DistanceFound = { mm, phiRad: 0, movingX: 0, movingY: 0, fixedX: 0, fixedY: 0 };
+  leastDistance(A, B, swing, makePairCurve(), meeting, found);
+}
+
+/** A body that tells when a list of its features is gone through. */
+function telling(F: Features, lists: readonly ("segments" | "rounds" | "hollows")[]): () => boolean {
+  let told = false;
+  for (const list of lists) {
+    const count = F[list];
+    Object.defineProperty(F, list, {
+      get: () => {
+        told = true;
+        return count;
+      },
+    });
+  }
+  return () => told;
+}
+
+const ALL = ["segments", "rounds", "hollows"] as const;
+const HAIR = 1e-6;
+
+describe("two bodies", () => {
+  it.each([
+    // An edge with its middle 10 out ends √101 out.
+    ["farther out by more than the slide", 10, Math.hypot(10, 1) + slide, false],
+    ["farther in by more than the slide", 10, 10 - slide, true],
+  ] as const)("of which one lies %s are not looked into", (_, out, limit, under) => {
+    for (const [beyond, looked] of [
+      [HAIR, false],
+      [-HAIR, true],
+    ] as const) {
+      // The round is a point, as far out as the limit and a hair more or less.
+      const point = () => round(limit + (under ? -beyond : beyond), 0);
+      for (const [A, B] of [
+        [point(), edge(out)],
+        [edge(out), point()],
+      ] as const) {
+        const told = telling(A, ALL);
+        contact(A, B);
+        expect(told()).toBe(looked);
+      }
+    }
+  });
+
+  it.each([0.5, 2])("farther apart than the %d mm known are not measured", (mm) => {
+    for (const [beyond, looked] of [
+      [HAIR, false],
+      [-HAIR, true],
+    ] as const)
+      for (const at of [Math.hypot(10, 1) + slide + mm + beyond, 10 - slide - mm - beyond])
+        for (const [A, B] of [
+          [round(at, 0), edge(10)],
+          [edge(10), round(at, 0)],
+        ] as const) {
+          const told = telling(A, ALL);
+          distance(A, B, mm);
+          expect(told()).toBe(looked);
+        }
+  });
+});
+
+describe("a round that is out of a body's reach", () => {
+  // Each body keeps the other in reach by a second piece: a small hollow, which no round fits into.
+  const far = Math.hypot(10, 1);
+
+  it("is not held against its edges, nor the body's round against the other's edges", () => {
+    for (const [out, looked] of [
+      [far + slide + 0.5 - HAIR, true],
+      [far + slide + 0.5 + HAIR, false],
+      [10 - slide - 0.5 + HAIR, true],
+      [10 - slide - 0.5 - HAIR, false],
+    ] as const) {
+      const one = () => together(round(out, 0.5), hollow(10, 0));
+      const [A, B] = [one(), together(edge(10))];
+      const told = telling(B, ["segments"]);
+      contact(A, B);
+      expect(told()).toBe(looked);
+      const [C, D] = [together(edge(10)), one()];
+      const toldToo = telling(C, ["segments"]);
+      contact(C, D);
+      expect(toldToo()).toBe(looked);
+    }
+  });
+});
+
+describe("an edge out of a round's reach, among others that keep both bodies in reach,", () => {
+  const far = Math.hypot(10, 1);
+  const pairs = (A: Features, B: Features, mm?: number): PairKind[] => {
+    const { meeting, pairs } = watched();
+    if (mm === undefined) contact(A, B, meeting);
+    else distance(A, B, mm, meeting);
+    return pairs.filter((kind) => kind === "roundOnEdge" || kind === "edgeOnRound");
+  };
+  // Hollows of no size 1 and 40 out, which no round fits into.
+  const among = (F: Features) => together(F, hollow(1, 0), hollow(40, 0));
+
+  it.each([
+    [far + slide + 0.5, 1],
+    [10 - slide - 0.5, -1],
+  ])("is passed over: past %d", (limit, way) => {
+    for (const [beyond, count] of [
+      [-HAIR, 1],
+      [HAIR, 0],
+    ] as const) {
+      const out = limit + way * beyond;
+      expect(pairs(among(round(out, 0.5)), among(edge(10)))).toHaveLength(count);
+      expect(pairs(among(edge(10)), among(round(out, 0.5)))).toHaveLength(count);
+      const measured = out + way * 2;
+      expect(pairs(among(round(measured, 0.5)), among(edge(10)), 2)).toHaveLength(count);
+      expect(pairs(among(edge(10)), among(round(measured, 0.5)), 2)).toHaveLength(count);
+    }
+  });
+});
