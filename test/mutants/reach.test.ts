@@ -3,7 +3,7 @@
  * that are in reach. Source: distances from the pivot, worked out beside each; work.test.ts looks at pairs alone.
  */
 import { describe, expect, it } from "vitest";
-import type { Features } from "../../src/contact/features.ts";
+import { Features } from "../../src/contact/features.ts";
 import { firstContact } from "../../src/contact/firstContact.ts";
 import { type DistanceFound, leastDistance } from "../../src/contact/leastDistance.ts";
 import { Meeting, type PairKind } from "../../src/contact/meeting.ts";
@@ -133,5 +133,44 @@ describe("an edge out of a round's reach, among others that keep both bodies in 
       expect(pairs(among(round(measured, 0.5)), among(edge(10)), 2)).toHaveLength(count);
       expect(pairs(among(edge(10)), among(round(measured, 0.5)), 2)).toHaveLength(count);
     }
+  });
+});
+
+describe("what just reaches is looked into", () => {
+  // Of an edge 8 off the pivot and 6 to either side the ends are 10 out: 3-4-5. Nothing slides, so that all figures are exact.
+  const still = tableSwing(1, 0, 0, 1);
+  const side = () => {
+    const F = new Features(1, 0, 0);
+    F.addSegment(8, -6, 8, 6, 0);
+    return F;
+  };
+  const among = (F: Features) => together(F, hollow(1, 0), hollow(40, 0));
+  const looked = (A: Features, B: Features, mm?: number) => {
+    const { meeting, pairs } = watched();
+    const curve = makePairCurve();
+    const found = { phiRad: 0, movingX: 0, movingY: 0, fixedX: 0, fixedY: 0 };
+    if (mm === undefined)
+      firstContact(A, B, still, 1, curve, meeting, { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 });
+    else leastDistance(A, B, still, curve, meeting, { ...found, mm });
+    return pairs.length > 0;
+  };
+
+  it.each([
+    ["an edge's ends", () => round(10.5, 0.5), side, () => round(12.5, 0.5)],
+    ["an edge's middle", () => round(7.5, 0.5), side, () => round(5.5, 0.5)],
+    ["a round", () => round(10, 0.5), () => round(11, 0.5), () => round(8, 0.5)],
+    ["a round farther in", () => round(10, 0.5), () => round(9, 0.5), () => round(12, 0.5)],
+  ] as const)("%s", (_, one, other, apart) => {
+    for (const wrap of [(F: Features) => F, among]) {
+      expect(looked(wrap(one()), wrap(other()))).toBe(true);
+      expect(looked(wrap(other()), wrap(one()))).toBe(true);
+      expect(looked(wrap(apart()), wrap(other()), 2)).toBe(true);
+      expect(looked(wrap(other()), wrap(apart()), 2)).toBe(true);
+    }
+  });
+
+  it("a hollow's wall", () => {
+    expect(looked(round(1.75, 0.5), hollow(1.75, 4))).toBe(true);
+    expect(looked(hollow(1.75, 4), round(1.75, 0.5))).toBe(true);
   });
 });

@@ -36,6 +36,7 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/stages.test.ts": ["motion/stages", "motion/partWay"],
   "test/mutants/swings.test.ts": ["motion/swing"],
   "test/mutants/roots.test.ts": ["contact/crossing"],
+  "test/mutants/measured.test.ts": ["contact/leastDistance"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
 };
 
