@@ -37,6 +37,7 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/swings.test.ts": ["motion/swing"],
   "test/mutants/roots.test.ts": ["contact/crossing"],
   "test/mutants/measured.test.ts": ["contact/leastDistance"],
+  "test/mutants/arcsCrossing.test.ts": ["contact/overlap"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
 };
 
