@@ -283,10 +283,10 @@ describe("pieces are looked into only where they can meet:", () => {
     ["a body in the sweep", [2, 20, 6, 25], UP, true],
     ["a body under the leaf", [23.5, -12, 26, -8], UP, false],
     ["a body under the leaf, for a flange that hangs down", [23.5, -12, 26, -8], DOWN, true],
-  ] as const)("%s", (_, corners, joint, looked) => {
+  ] as const)("%s", (_, [x0, y0, x1, y1], joint, looked) => {
     // The sweep of 60° ends before 110°, what the flange's box adds to it.
     const seat = seatOnPaper({ sweepDeg: 60, moving: chainWith([20, 10], [joint]) });
-    const checks = checksOf(seat, { frame: block(...corners) });
+    const checks = checksOf(seat, { frame: block(x0, y0, x1, y1) });
     const pairs = watched(checks);
     checks.withBrake("moving", 1, 1, noContact());
     expect(pairs().length > 0).toBe(looked);

@@ -38,6 +38,10 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/roots.test.ts": ["contact/crossing"],
   "test/mutants/measured.test.ts": ["contact/leastDistance"],
   "test/mutants/arcsCrossing.test.ts": ["contact/overlap"],
+  "test/mutants/sweptPieces.test.ts": ["contact/sweptPiece"],
+  "test/mutants/solids.test.ts": ["contact/solidBody", "contact/sector"],
+  "test/mutants/curveBounds.test.ts": ["contact/pairCurve"],
+  "test/mutants/planes.test.ts": ["contact/strip", "contact/clearance"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
 };
 
