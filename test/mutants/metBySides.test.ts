@@ -3,73 +3,10 @@
  * angle, the member, the part's feature and the point. Source: plane geometry, worked out beside each post.
  */
 import { describe, expect, it } from "vitest";
-import type { Brake } from "../../src/brake/brake.ts";
-import { Machine } from "../../src/contact/machine.ts";
-import { noContact, SideChecks } from "../../src/contact/sideChecks.ts";
-import { END_OF_FLAT, FACE_OF_FLAT } from "../../src/contact/strip.ts";
-import type { Seat } from "../../src/motion/seat.ts";
-import type { Outline } from "../../src/plane/outline.ts";
+import { noContact } from "../../src/contact/sideChecks.ts";
 import { outlineOf } from "../contact/shapes.ts";
-import { chainWith, type Joint, seatOnPaper, startAndZone, T } from "./seatOnPaper.ts";
-
-const INSET = 0.01;
-const UP: Joint = { turn: 1, angleDeg: 90 };
-const DOWN: Joint = { turn: -1, angleDeg: 90 };
-
-const block = (x0: number, y0: number, x1: number, y1: number) =>
-  outlineOf([x0, y0], [x1, y0], [x1, y1], [x0, y1]);
-
-/** A round post of radius 1. */
-const postAt = (x: number, y: number) =>
-  outlineOf([x - 1, y - 1, 1], [x + 1, y - 1, 1], [x + 1, y + 1, 1], [x - 1, y + 1, 1]);
-
-interface Bodies {
-  readonly clamp?: Outline;
-  readonly bed?: Outline;
-  readonly leaf?: Outline;
-  readonly frame?: Outline;
-}
-
-/** Bodies where they are wanted, all others out of reach. Nose coordinates undone: setback 1, sheet 1 thick. */
-function checksOf(seat: Seat, { clamp, bed, leaf, frame }: Bodies): SideChecks {
-  const away = block(900, 900, 901, 901);
-  const noseAt = clamp ?? away;
-  const nose = {
-    edges: noseAt.edges.map((edge) => {
-      const back = ({ x, y }: { x: number; y: number }) => ({ x: x + seat.noseSetbackMm, y: y - T });
-      const moved = { ...edge, from: back(edge.from), to: back(edge.to) };
-      return edge.kind === "arc" ? { ...moved, center: back(edge.center) } : moved;
-    }),
-  } as Outline;
-  const brake = {
-    clamp: { kind: "profile", noseRadiusMm: 1, outlines: [nose] },
-    bed: bed ?? away,
-    leaf: { outline: leaf ?? away, swingDeg: 150, pivot: seat.pivot },
-    frame: [frame ?? away],
-  } as unknown as Brake;
-  return new SideChecks(seat, new Machine(brake, T));
-}
-
-/** Counts the pairs of features looked into: each is named in the meeting first. */
-function watched(checks: SideChecks): () => string[] {
-  let pairs: string[] = [];
-  let kind = "";
-  Object.defineProperty(checks.meeting, "kind", {
-    get: () => kind,
-    set: (next: string) => {
-      kind = next;
-      pairs.push(next);
-    },
-  });
-  return () => {
-    const seen = pairs;
-    pairs = [];
-    return seen;
-  };
-}
-
-const face = (flat: number) => (flat << 2) | FACE_OF_FLAT;
-const end = (flat: number) => (flat << 2) | END_OF_FLAT;
+import { chainWith, seatOnPaper, startAndZone, T } from "./seatOnPaper.ts";
+import { block, checksOf, end, face, fall, INSET, postAt, UP, watched } from "./sides.ts";
 
 describe("a post over the moving flat", () => {
   // The drawn-in upper face stands T − 0.01 off the pivot: −x·sin φ + y·cos φ = T − 0.01 + 1, at (10, 10).
@@ -124,6 +61,51 @@ it("meets the clamped flange with a post of the leaf, and a begun flat with one 
   expect(late.phiRad).toBeCloseTo(Math.acos((T - INSET + 1) / Math.hypot(10, 10)) - Math.PI / 4, 9);
 });
 
+it("lifts the free end, as far out as it has slid, to a ceiling, and tells where", () => {
+  const seat = seatOnPaper({ moving: chainWith([20], []) });
+  const out = (phi: number) => startAndZone(seat, phi)[0] + 20;
+  // The end's upper corner, its faces drawn in, comes up to y = 9.
+  const phi = fall((at) => 9 - out(at) * Math.sin(at) - (T - INSET) * Math.cos(at), 0, 1);
+  const record = noContact();
+  checksOf(seat, { frame: block(-5, 9, 40, 12) }).withBrake("moving", 0, 0, record);
+  expect(record.phiRad).toBeCloseTo(phi, 8);
+  expect([record.member, record.tag]).toEqual(["frame", end(10)]);
+  expect(record.x).toBeCloseTo(out(phi) * Math.cos(phi) - (T - INSET) * Math.sin(phi), 7);
+  expect(record.y).toBeCloseTo(9, 7);
+});
+
+it("takes a begun flange up from where it was left", () => {
+  // Its inner face, drawn in, stands 21.01 past the start; the post at (17, 13) comes over to it, 1 round.
+  const seat = seatOnPaper({ fromDeg: 20 });
+  const apart = (at: number) =>
+    startAndZone(seat, at)[0] + 21 + INSET - (17 * Math.cos(at) + 13 * Math.sin(at)) - 1;
+  expect(apart(seat.fromRad)).toBeGreaterThan(0);
+  const phi = fall(apart, seat.fromRad, 0.65);
+  const record = noContact();
+  checksOf(seat, { frame: postAt(17, 13) }).withBrake("moving", 1, 1, record);
+  expect(record.phiRad).toBeCloseTo(phi, 8);
+  expect([record.member, record.tag]).toEqual(["frame", face(11)]);
+});
+
+it("runs the start that the zone has cut onto a tip that lies in the zone until then", () => {
+  // r = 0.2, so the zone's end, 1.2·tan(φ/2) out, is slower than what stands 0.9 over the flat's lower face. At φ = 0.5 it is
+  // at the tip of a needle that leads along the sheet.
+  const [phi, high] = [0.5, 0.9];
+  const seat = seatOnPaper({ angleDeg: 135, radius: 0.2 });
+  const [start, zone] = startAndZone(seat, phi);
+  expect(zone).toBeGreaterThan(start + 1);
+  const along = (x: number, y: number): [number, number] => [
+    x * Math.cos(phi) - y * Math.sin(phi),
+    x * Math.sin(phi) + y * Math.cos(phi),
+  ];
+  const needle = outlineOf(along(zone, high), along(zone - 0.3, high + 0.02), along(zone - 0.3, high - 0.02));
+  const record = noContact();
+  checksOf(seat, { frame: needle }).withBrake("moving", 0, 0, record);
+  expect(record.phiRad).toBeCloseTo(phi, 8);
+  expect([record.member, record.tag]).toEqual(["frame", face(10)]);
+  expect(Math.hypot(record.x - along(zone, high)[0], record.y - along(zone, high)[1])).toBeLessThan(1e-7);
+});
+
 it("slides the moving flat's start, and it alone, onto a lip of the leaf, and tells the point with the leaf turned", () => {
   // Pivot 1 over the bed: the start at 1.356 slides in by up to 0.43; a lip of 1.1 stands half into the thickness.
   const seat = seatOnPaper({ pivot: [0, 1], moving: chainWith([20, 10, 5], [UP, UP]) });
@@ -174,6 +156,15 @@ describe("what overlaps a piece where it lies at rest", () => {
       checks.withBrake(side, k, 0, before);
       expect(before.tag).toBe(77);
     }
+    // In the throat a begun bend is like any other.
+    const begun = noContact();
+    checksOf(seatOnPaper({ fromDeg: 30 }), { frame: block(-30, 0.4, -28, 0.6) }).withBrake(
+      "clamped",
+      1,
+      0,
+      begun,
+    );
+    expect([begun.phiRad, begun.member]).toEqual([0, "frame"]);
   });
 
   it("leaves out what is bend zone, at rest and as the zone grows", () => {
@@ -258,88 +249,4 @@ describe("the leaf itself", () => {
     expect(record.phiRad).toBeCloseTo(Math.PI / 4 - Math.asin((1 - 0.001) / Math.hypot(10, 10)), 9);
     expect([record.member, record.tag]).toEqual(["bed", -1]);
   });
-});
-
-describe("pieces are looked into only where they can meet:", () => {
-  const low = block(0, -5, 40, 0);
-  const high = block(0, -5, 40, 0.5);
-
-  it.each([
-    // Seen from the pivot the flange starts at atan2(32, −13): 112°.
-    ["a flange past the sweep of a low leaf", low, 90, UP, false],
-    ["a flange past the sweep of a leaf that stands up", high, 90, UP, true],
-    ["a flange that the leaf comes to", low, 120, UP, true],
-    ["a flange that hangs down", low, 90, DOWN, true],
-  ] as const)("%s", (_, leaf, angleDeg, joint, looked) => {
-    const clamped = chainWith([10, 30], [joint], 30, 40);
-    const checks = checksOf(seatOnPaper({ clamped, angleDeg }), { leaf });
-    const pairs = watched(checks);
-    checks.withBrake("clamped", 1, 1, noContact());
-    expect(pairs().length > 0).toBe(looked);
-  });
-
-  it.each([
-    ["a body past the sweep", [-20, 10, -15, 15], UP, false],
-    ["a body in the sweep", [2, 20, 6, 25], UP, true],
-    ["a body under the leaf", [23.5, -12, 26, -8], UP, false],
-    ["a body under the leaf, for a flange that hangs down", [23.5, -12, 26, -8], DOWN, true],
-  ] as const)("%s", (_, [x0, y0, x1, y1], joint, looked) => {
-    // The sweep of 60° ends before 110°, what the flange's box adds to it.
-    const seat = seatOnPaper({ sweepDeg: 60, moving: chainWith([20, 10], [joint]) });
-    const checks = checksOf(seat, { frame: block(x0, y0, x1, y1) });
-    const pairs = watched(checks);
-    checks.withBrake("moving", 1, 1, noContact());
-    expect(pairs().length > 0).toBe(looked);
-  });
-
-  it("two flats joined through the bend never", () => {
-    const checks = checksOf(seatOnPaper(), {});
-    const pairs = watched(checks);
-    const record = noContact();
-    for (const m of [0, 1]) for (const c of [0, 1]) checks.withSelf(m, 0, c, 0, record);
-    expect([pairs(), record]).toEqual([[], noContact()]);
-    checks.withSelf(1, 0, 1, 1, record);
-    expect(pairs().length).toBeGreaterThan(0);
-  });
-
-  it("the leaf for a piece where it lies, for what rides on it and for its start, not for the start that the zone cuts", () => {
-    const checks = checksOf(seatOnPaper({ angleDeg: 135 }), {});
-    expect(checks.pieces.startCut).toBeDefined();
-    const { leaf } = checks.machine;
-    const { features } = leaf;
-    const asked: object[] = [];
-    Object.defineProperty(leaf, "features", {
-      get: () => {
-        asked.push(features);
-        return features;
-      },
-    });
-    checks.withBrake("moving", 0, 0, noContact());
-    expect(asked).toHaveLength(3);
-  });
-});
-
-it("draws no corner where a piece only joins the next", () => {
-  const three = (flat: number) => chainWith([20, 10, 5], [UP, UP], flat, flat + 10);
-  const of = (fromDeg: number) => seatOnPaper({ fromDeg, moving: three(10), clamped: three(30) });
-  const checks = checksOf(of(0), {});
-  const counts = () => [checks.a, checks.b].map((F) => [F.segments, F.rounds, F.hollows]);
-  checks.withBrake("clamped", 1, 0, noContact());
-  expect(counts()[0]).toEqual([2, 0, 0]);
-  checks.withBrake("clamped", 1, 1, noContact());
-  expect(counts()[0]).toEqual([2, 1, 1]);
-  checks.withBrake("moving", 1, 0, noContact());
-  checks.withSelf(1, 0, 1, 1, noContact());
-  expect(counts()).toEqual([
-    [2, 0, 0],
-    [2, 1, 1],
-  ]);
-  // Begun: the leaf's four corners and sides against two faces and a bend, once as it rises, once as it carries them.
-  const begun = checksOf(of(30), { leaf: block(20, -5, 24, -1) });
-  const pairs = watched(begun);
-  begun.withBrake("moving", 1, 1, noContact());
-  const seen = pairs();
-  const most = { roundOnEdge: 4 * 2 + 4, edgeOnRound: 4 + 4 * 2 };
-  for (const [kind, count] of Object.entries(most))
-    expect(seen.filter((one) => one === kind).length, kind).toBeLessThanOrEqual(count);
 });

@@ -107,6 +107,28 @@ it("meets what only touches where the swing starts where it is as near again, to
   }
 });
 
+it("keeps to a graze however flat the curve is there", () => {
+  // c − R·cos(φ − at) is under −TOUCH for √(2·deep/R) either side of its low point, and all but level: no step of a root
+  // finder may lead away from there. Under 1e-14 rounding may hide the dip, not move it.
+  let met = 0;
+  for (const R of [1, 40])
+    for (const deep of [1e-11, 1e-13, 1e-14, 2e-15, 1e-15, 5e-16])
+      for (let i = 0; i < 12; i++) {
+        const at = 0.1 + i / 7.3;
+        const found = firstCrossing(
+          Float64Array.from(dip(R - TOUCH - deep * R, R, at)),
+          turning,
+          1.8,
+          always,
+        );
+        if (deep > 5e-14) expect(found).toBeLessThan(Infinity);
+        if (found === Infinity) continue;
+        met++;
+        expect(Math.abs(found - at), `${R} ${deep} ${at}`).toBeLessThan(1.5 * Math.sqrt(2 * deep) + 1e-8);
+      }
+  expect(met).toBeGreaterThan(70);
+});
+
 it("takes what comes down to its touch just where the swing ends for no contact", () => {
   let tried = 0;
   for (let i = 0; i < 40; i++) {
