@@ -3,6 +3,7 @@
  * Source: followed on paper; nose setback and the begun bend's flats by the formulas of the design, section 5, written out again.
  */
 import { expect, it } from "vitest";
+import { stageScene } from "../../src/motion/scene.ts";
 import { type OrderStep, stagesOf } from "../../src/motion/stages.ts";
 import { jobOf } from "../cases/answers.ts";
 
@@ -127,4 +128,30 @@ it("tells a first stroke that would eat a whole flat by its bend, counted from 1
     new RangeError("bend 3 left at 75 degrees would eat a whole flat"),
   );
   expect(stagesOf(withLast(0.8), brake, order)[0]!.part.flatsMm[3]).toBeCloseTo(0.8 - 0.751, 3);
+});
+
+it("shows a begun bend as it was left until the leaf has come up to it", () => {
+  const stages = stagesOf(part, brake, [
+    { bend: 0, clamped: "start", toDeg: 40 },
+    { bend: 0, clamped: "start" },
+  ]);
+  const [, second] = stages;
+  const sheet = (deg: number) => stageScene(second!, rad(deg)).sheet;
+  const leaf = (deg: number) => stageScene(second!, rad(deg)).leaf;
+  for (const deg of [0, 15, 39.9]) expect(sheet(deg)).toEqual(sheet(40));
+  expect(sheet(41)).not.toEqual(sheet(40));
+  // The leaf's outer lower corner, (20, −5), turned about the bed's edge.
+  const corner = (deg: number) => {
+    const [x, y] = [20, -5];
+    return [x * Math.cos(rad(deg)) - y * Math.sin(rad(deg)), x * Math.sin(rad(deg)) + y * Math.cos(rad(deg))];
+  };
+  for (const deg of [0, 15, 39.9, 40, 60, 93]) {
+    const [x, y] = corner(deg);
+    expect(Math.min(...leaf(deg).edges.map(({ from }) => Math.hypot(from.x - x!, from.y - y!)))).toBeLessThan(
+      1e-9,
+    );
+  }
+  // A bend made from the flat turns with the leaf from the start.
+  const [first] = stages;
+  expect(stageScene(first!, rad(15)).sheet).not.toEqual(stageScene(first!, rad(0)).sheet);
 });

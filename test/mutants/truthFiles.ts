@@ -32,10 +32,11 @@ const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork
 /** Asked only of the files that they are about. */
 const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/elements.test.ts": ["contact/seatPieces", "contact/strip", "contact/sideChecks"],
+  "test/mutants/corners.test.ts": ["contact/features", "contact/machine"],
   "test/mutants/cutRuns.test.ts": ["contact/seatPieces"],
   "test/mutants/lookedInto.test.ts": ["contact/sideChecks"],
   "test/mutants/metBySides.test.ts": ["contact/sideChecks", "contact/seatPieces"],
-  "test/mutants/stages.test.ts": ["motion/stages", "motion/partWay"],
+  "test/mutants/stages.test.ts": ["motion/stages", "motion/partWay", "motion/scene"],
   "test/mutants/swings.test.ts": ["motion/swing"],
   "test/mutants/roots.test.ts": ["contact/crossing"],
   "test/mutants/measured.test.ts": ["contact/leastDistance"],
