@@ -45,6 +45,7 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/solids.test.ts": ["contact/solidBody", "contact/sector"],
   "test/mutants/curveBounds.test.ts": ["contact/pairCurve"],
   "test/mutants/planes.test.ts": ["contact/strip", "contact/clearance"],
+  "test/mutants/verdicts.test.ts": ["contact/step"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
 };
 
