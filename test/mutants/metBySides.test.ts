@@ -250,3 +250,19 @@ describe("the leaf itself", () => {
     expect([record.member, record.tag]).toEqual(["bed", -1]);
   });
 });
+
+it("meets the clamped flat's start with what has come down into the bend zone", () => {
+  // Three bends up bring the last flange down over the bend: its outer face, drawn in, at x = −1.89 from y = 3 to 0.8, the
+  // clamped flat's start at x = −2. Turned back by φ and less the slide, its upper corner comes to that face.
+  const seat = seatOnPaper();
+  const over = seat.movingTangentX + 2 - 2 + 1.9;
+  const moving = chainWith([2, 1, over, 2.2], [UP, UP, UP]);
+  const slide = (at: number) => startAndZone(seat, at)[0] - seat.movingTangentX;
+  const high = T - INSET;
+  const phi = fall((at) => -1.9 + INSET - (-2 * Math.cos(at) + high * Math.sin(at) - slide(at)), 0, 0.5);
+  const record = noContact();
+  checksOf(seatOnPaper({ moving }), {}).withSelf(3, 7, 0, 0, record);
+  expect(record.phiRad).toBeCloseTo(phi, 8);
+  expect([record.member, record.tag]).toEqual(["part", face(13)]);
+  expect(Math.hypot(record.x + 2, record.y - high)).toBeLessThan(1e-7);
+});
