@@ -24,7 +24,7 @@ export class Pages<Page> {
   }
 
   private begin(k: number): (Page | undefined)[] {
-    const level: (Page | undefined)[] = new Array(1 << Math.max(0, k - PAGE_BITS)).fill(undefined);
+    const level = new Array<Page | undefined>(1 << Math.max(0, k - PAGE_BITS));
     this.levels[k] = level;
     return level;
   }

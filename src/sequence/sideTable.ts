@@ -12,7 +12,7 @@ import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
 import { BARRED, Beginnings, FREE, FREE_ON } from "./beginnings.ts";
 import { Pages } from "./pages.ts";
-import { OPEN, Rooms } from "./rooms.ts";
+import { NO_WAY, OPEN, Rooms } from "./rooms.ts";
 import { SideClearance } from "./sideClearance.ts";
 import { SideReach } from "./sideReach.ts";
 
@@ -188,17 +188,19 @@ export class SideTable {
   /** Takes in the heights that element `k` blocks; whether any are left that let this side pass. */
   private leavesHeights(k: number, formed: number): boolean {
     const { side, checks, loading, rooms } = this;
-    loading.piece(checks.a, rooms.ofElement());
-    const load = rooms.joined(this.roomBefore(k, formed, false));
+    const loadBefore = this.roomBefore(k, formed, false);
+    loading.piece(checks.a, rooms.ofElement(loadBefore));
+    const load = rooms.joined(loadBefore);
     let unload = load;
-    if (side === "moving") {
-      loading.element(side, k, formed, true, rooms.ofElement());
-      unload = rooms.joined(this.roomBefore(k, formed, true));
+    if (side === "moving" && load !== NO_WAY) {
+      const unloadBefore = this.roomBefore(k, formed, true);
+      loading.element(side, k, formed, true, rooms.ofElement(unloadBefore));
+      unload = rooms.joined(unloadBefore);
     }
     const page = this.blocked.of(k, formed);
     const at = 2 * this.blocked.at(k, formed);
     page[at] = load;
     page[at + 1] = unload;
-    return rooms.letsPass(load) && rooms.letsPass(unload);
+    return unload !== NO_WAY;
   }
 }
