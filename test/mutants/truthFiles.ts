@@ -30,6 +30,7 @@ const EVERYWHERE: readonly string[] = [
 const OF_THE_SEARCH = [
   "test/mutants/rankings.test.ts",
   "test/mutants/widestBack.test.ts",
+  "test/mutants/sideReach.test.ts",
   "test/mutants/searchWork.test.ts",
 ];
 
