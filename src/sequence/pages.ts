@@ -13,25 +13,20 @@ export class Pages<Page> {
 
   /** The page of the first `k` joints formed as in `formed`, which has no joint beyond them. */
   of(k: number, formed: number): Page {
-    const level = this.levels[k] ?? this.begin(k);
-    const number = k > PAGE_BITS ? formed & ((1 << (k - PAGE_BITS)) - 1) : 0;
-    return level[number] ?? this.turnTo(level, k, number);
+    this.levels[k] ??= [];
+    const level = this.levels[k];
+    const number = formed & ((1 << beyond(k)) - 1);
+    level[number] ??= this.make(1 << (k - beyond(k)));
+    return level[number];
   }
 
   /** Which of the beginnings on that page it is. */
   at(k: number, formed: number): number {
-    return k > PAGE_BITS ? formed >>> (k - PAGE_BITS) : formed;
+    return formed >>> beyond(k);
   }
+}
 
-  private begin(k: number): (Page | undefined)[] {
-    const level = new Array<Page | undefined>(1 << Math.max(0, k - PAGE_BITS));
-    this.levels[k] = level;
-    return level;
-  }
-
-  private turnTo(level: (Page | undefined)[], k: number, number: number): Page {
-    const page = this.make(1 << Math.min(k, PAGE_BITS));
-    level[number] = page;
-    return page;
-  }
+/** How many of `k` joints tell pages apart. */
+function beyond(k: number): number {
+  return Math.max(0, k - PAGE_BITS);
 }

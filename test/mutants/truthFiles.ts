@@ -31,6 +31,9 @@ const OF_THE_SEARCH = [
   "test/mutants/rankings.test.ts",
   "test/mutants/widestBack.test.ts",
   "test/mutants/sideReach.test.ts",
+  "test/mutants/quickLook.test.ts",
+  "test/mutants/kept.test.ts",
+  "test/mutants/counterparts.test.ts",
   "test/mutants/searchWork.test.ts",
 ];
 
