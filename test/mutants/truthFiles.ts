@@ -33,6 +33,8 @@ const OF_THE_SEARCH = [
   "test/mutants/sideReach.test.ts",
   "test/mutants/quickLook.test.ts",
   "test/mutants/kept.test.ts",
+  "test/mutants/goals.test.ts",
+  "test/mutants/watched.test.ts",
   "test/mutants/counterparts.test.ts",
   "test/mutants/searchWork.test.ts",
 ];
