@@ -33,6 +33,7 @@ const OF_THE_SEARCH = [
   "test/mutants/sideReach.test.ts",
   "test/mutants/quickLook.test.ts",
   "test/mutants/kept.test.ts",
+  "test/mutants/selfTable.test.ts",
   "test/mutants/seatStates.test.ts",
   "test/mutants/goals.test.ts",
   "test/mutants/watched.test.ts",
