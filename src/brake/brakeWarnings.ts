@@ -86,5 +86,10 @@ function frontOfTop(body: Outline, box: Box): Mm {
 }
 
 function inOnePlace(a: Outline, b: Outline): boolean {
+  // Leaf and bed mostly stand side by side: their boxes tell, and the library need not be started.
+  const [boxA, boxB] = [boxOf(a), boxOf(b)];
+  const wide = Math.min(boxA.maxX, boxB.maxX) - Math.max(boxA.minX, boxB.minX);
+  const high = Math.min(boxA.maxY, boxB.maxY) - Math.max(boxA.minY, boxB.minY);
+  if (wide <= 0 || high <= 0) return false;
   return commonArea(a, b) > SHARED_MM2;
 }

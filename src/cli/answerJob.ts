@@ -2,7 +2,6 @@
  * Does what may take long in a thread of its own, so that Ctrl-C and progress get through (stops.ts).
  * Few bends are answered on the spot: starting a thread would take longer than the answer.
  */
-import { Worker } from "node:worker_threads";
 import type { Answer } from "../job/answer.ts";
 import type { Job } from "../job/job.ts";
 import type { JobFile } from "../job/schema.ts";
@@ -42,10 +41,11 @@ async function worked<T extends Task>(task: T, bends: number): Promise<Done<T>> 
   return result;
 }
 
-function inThread<T extends Task>(task: T): Promise<Done<T>> {
+async function inThread<T extends Task>(task: T): Promise<Done<T>> {
+  const { Worker } = await import("node:worker_threads");
   return new Promise((resolve, reject) => {
     const progress = progressLine(process.stderr);
-    const worker = new Worker(new URL(import.meta.url), { workerData: task });
+    const worker = new Worker(new URL("./searchThread.mjs", import.meta.url), { workerData: task });
     worker.on("message", (news: TaskNews) => {
       if ("fraction" in news) {
         progress.show(news.fraction);

@@ -8,19 +8,16 @@ import { done, type Task } from "./task.ts";
 /** Oftener than this nobody can read. */
 const NEWS_EVERY_MS = 200;
 
-/** Runs in the thread; returns when the result is on its way. */
-export function runSearchThread(): void {
-  const send = (news: TaskNews) => parentPort?.postMessage(news);
-  let last = Date.now();
-  const result = done(workerData as Task, {
-    progress(fraction) {
-      const now = Date.now();
-      if (now - last < NEWS_EVERY_MS) return;
-      last = now;
-      send({ fraction });
-    },
-    // Stopping ends the whole process, thread and all.
-    stopped: () => false,
-  });
-  send({ result });
-}
+const send = (news: TaskNews) => parentPort?.postMessage(news);
+let last = Date.now();
+const result = done(workerData as Task, {
+  progress(fraction) {
+    const now = Date.now();
+    if (now - last < NEWS_EVERY_MS) return;
+    last = now;
+    send({ fraction });
+  },
+  // Stopping ends the whole process, thread and all.
+  stopped: () => false,
+});
+send({ result });

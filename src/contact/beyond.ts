@@ -46,6 +46,12 @@ export class Beyond {
     ];
   }
 
+  /** How far from the pivot any of this side can lie, whatever its joints; flat 0 is taken to start near the pivot. */
+  mostMm(): Mm {
+    this.after(0, 0);
+    return this.near + 2 * (this.r + this.slideMm);
+  }
+
   /** Takes in what lies beyond flat `k`, with the joints before it as in `formed`. */
   after(k: number, formed: number): void {
     const strip = this.checks.pieces.stripOf(this.side);

@@ -17,10 +17,15 @@ export class BlockedHeights {
     const hi = to;
     const lo = from < -TOUCH_MM ? -1 : Math.max(0, from);
     if (hi <= TOUCH_MM || hi - lo <= TOUCH_MM) return;
-    const b = this.bounds;
     // Most intervals fall into one that is known: the edges of one body block neighbouring heights.
-    for (let i = 0; i < b.length; i += 2) if (b[i]! <= lo && b[i + 1]! >= hi) return;
-    this.merge(lo, hi);
+    if (!this.blocksAll(lo, hi)) this.merge(lo, hi);
+  }
+
+  /** Whether all heights between two are blocked already. */
+  blocksAll(from: number, to: number): boolean {
+    const b = this.bounds;
+    for (let i = 0; i < b.length; i += 2) if (b[i]! <= from && b[i + 1]! >= to) return true;
+    return false;
   }
 
   private merge(from: number, to: number): void {
@@ -162,7 +167,7 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
       // The body's edge runs up: heights between the two edges, the way they pass.
       const least = p.up > 0 ? qy1 - maxY : minY - qy2;
       const most = p.up > 0 ? qy2 - minY : maxY - qy1;
-      if (most <= TOUCH_MM || least >= p.liftMm) continue;
+      if (most <= TOUCH_MM || least >= p.liftMm || p.out.blocksAll(Math.max(-1, least), most)) continue;
       slide(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
     }
   }

@@ -1,67 +1,44 @@
 /**
- * Figures kept for every beginning of one side: its first k joints, formed or flat. The figures, of four bytes each, lie side by
- * side, so that one look fetches them, in pages that are made when first touched: short trials touch few.
+ * What is known of every beginning of one side, its first k joints formed or flat: a byte each, side by side, since far more is
+ * asked of it than of anything else.
  */
 
-const PAGE_BITS = 9;
-
-/** Of the states of a beginning: it meets the brake, or leaves no way in or out. 0 is not known; the others are sideTable.ts's. */
+/** 0 is not known. */
+export const FREE = 1;
+/** It meets the brake, or leaves no way in or out. */
 export const BARRED = 2;
-export const STATE_BITS = 3;
+/** Free, and so is whatever comes beyond. */
+export const FREE_ON = 3;
+
+const STATE_BITS = 3;
 /** Beside the state: what comes beyond can't lower the clearance. */
-export const CLEAR_ON = 4;
-
-/** Where each figure of a beginning stands, counted from the first. */
-export const STATE = 0;
-export const ANGLE = 1;
-export const NEAR = 2;
-/** Direction in which a run of the other side is seen out at NEAR. */
-export const RISE = 3;
-/** Clearance so far; 0 not known, −1 for a clearance of 0. */
-export const CLEAR = 4;
-/** Of the last element alone: its distances from the pivot and its direction. */
-export const LAST_NEAR = 5;
-export const LAST_FAR = 6;
-export const LAST_ANGLE = 7;
-/** Only where heights matter. */
-export const LOAD_ROOM = 8;
-export const UNLOAD_ROOM = 9;
-
-/** Figures of the beginnings on one page, as whole numbers and as fractions; all 0 at first. */
-export interface Page {
-  readonly whole: Int32Array;
-  readonly real: Float32Array;
-}
+const CLEAR_ON = 4;
 
 export class Beginnings {
-  private readonly levels: (Page | undefined)[][] = [];
-  private readonly figures: number;
+  /** By joints formed, with one more bit set past the last of the k. */
+  private readonly known: Uint8Array;
 
-  constructor(withRooms: boolean) {
-    this.figures = withRooms ? UNLOAD_ROOM + 1 : LAST_ANGLE + 1;
+  constructor(joints: number) {
+    this.known = new Uint8Array(2 << joints);
   }
 
-  /** The page of the first `k` joints formed as in `formed`. */
-  page(k: number, formed: number): Page {
-    const level = this.levels[k] ?? this.begin(k);
-    return level[formed >>> PAGE_BITS] ?? this.turnTo(level, k, formed >>> PAGE_BITS);
+  /** State of the first `k` joints formed as in `formed`, which has no joint beyond them; 0 where it is not known. */
+  state(k: number, formed: number): number {
+    return this.known[(1 << k) | formed]! & STATE_BITS;
   }
 
-  /** Where its figures stand on that page. */
-  at(formed: number): number {
-    return this.figures * (formed & ((1 << PAGE_BITS) - 1));
+  keepState(k: number, formed: number, state: number): void {
+    const at = (1 << k) | formed;
+    this.known[at] = this.known[at]! | state;
   }
 
-  private begin(k: number): (Page | undefined)[] {
-    const level: (Page | undefined)[] = new Array(1 << Math.max(0, k - PAGE_BITS)).fill(undefined);
-    this.levels[k] = level;
-    return level;
+  /** Whether what comes beyond is known not to lower the clearance. */
+  isClearOn(k: number, formed: number): boolean {
+    return (this.known[(1 << k) | formed]! & CLEAR_ON) !== 0;
   }
 
-  private turnTo(level: (Page | undefined)[], k: number, number: number): Page {
-    const store = new ArrayBuffer(4 * this.figures * (1 << Math.min(k, PAGE_BITS)));
-    const page = { whole: new Int32Array(store), real: new Float32Array(store) };
-    level[number] = page;
-    return page;
+  keepClearOn(k: number, formed: number): void {
+    const at = (1 << k) | formed;
+    this.known[at] = this.known[at]! | CLEAR_ON;
   }
 }

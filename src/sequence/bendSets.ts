@@ -22,3 +22,10 @@ export function countOf(mask: number): number {
   for (let rest = mask; rest !== 0; rest &= rest - 1) n++;
   return n;
 }
+
+/** The next larger set of as many bends; `mask` is not empty. */
+export function nextOfAsMany(mask: number): number {
+  const lowest = mask & -mask;
+  const carried = mask + lowest;
+  return carried | (((mask ^ carried) >>> 2) / lowest);
+}

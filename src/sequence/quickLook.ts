@@ -66,6 +66,6 @@ export class QuickLook {
 
 /** The number of a free side, decided by its first k joints. */
 function signOf(side: SideTable, k: number, formed: number): number {
-  const steps = Math.min(ANGLE_STEPS, Math.max(0, Math.ceil(side.reachInto(k, formed) / STEP_RAD)));
+  const steps = Math.min(ANGLE_STEPS, Math.max(0, Math.ceil(side.reach.reachInto(k, formed) / STEP_RAD)));
   return (steps << ANGLE_SHIFT) | (side.isOpen(k, formed) ? OPEN : FREE);
 }

@@ -9,6 +9,8 @@ import { type Allowed, changesBetween, type Frugal, type Hold, type Move, Moves,
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 import { StateClearance } from "./stateClearance.ts";
+import { WaysThere } from "./waysThere.ts";
+import { WidestBack } from "./widestBack.ts";
 import { WidestFirst } from "./widestFirst.ts";
 
 /** Clearances nearer than this are of equal rank. */
@@ -16,6 +18,9 @@ const SAME_MM = 1e-6;
 
 /** A way is found soon within so many times n² looks: a straight dive takes n. */
 const SOON = 16;
+
+/** After so many looks from the flat blank the way is looked for from the goals too. */
+const LONG = 5000;
 
 /** A best way from the flat blank to one of the goals. */
 export interface Way {
@@ -51,11 +56,9 @@ interface Best {
 
 const NONE: Best = { ways: [], widestMm: -1 };
 
-/** Where the search for the widest way stands: by set and hold, the widest way there and how it ends. */
+/** Where the search for the widest way stands. */
 interface Widest {
-  readonly width: Float64Array;
-  readonly from: Uint8Array;
-  readonly lastBend: Uint8Array;
+  readonly ways: WaysThere;
   readonly queue: WidestFirst;
   /** Counts the part's distance from itself too. */
   readonly withSelf: boolean;
@@ -112,42 +115,42 @@ class Ranking {
    */
   private widest(frugal: Frugal, withSelf: boolean, looks: number): Best | undefined {
     const states = 4 * this.moves.sets;
-    const so: Widest = {
-      width: new Float64Array(states).fill(-1),
-      from: new Uint8Array(states),
-      lastBend: new Uint8Array(states),
-      queue: new WidestFirst(),
-      withSelf,
-    };
+    const so: Widest = { ways: new WaysThere(states), queue: new WidestFirst(), withSelf };
     const goals = new Set(this.goals);
     const goneOn = new Uint8Array(states);
     // No way is wider than its last move, nor than the widest that any of its bends is made: past the least of these all
     // ways are alike, and the queue dives for the goal.
-    const most = Math.min(this.lastMovesAllow(frugal, withSelf), this.mostOf(this.moves.endsUsed(frugal)));
+    let most = Math.min(this.lastMovesAllow(frugal, withSelf), this.mostOf(this.moves.endsUsed(frugal)));
     this.goOn(frugal, so, 0, 0, most);
+    let back: WidestBack | undefined;
     for (let looked = 0; so.queue.size > 0; looked++) {
       if (looked > looks) return undefined;
+      if (looked === LONG) back = new WidestBack(this.moves, this.clearance, frugal, most);
+      // From either side nothing is wider than the widest still to be gone on from.
+      if (back) most = Math.min(most, back.mostMm, so.queue.first.width);
+      const through = back?.stepBack(most);
+      if (back && through !== undefined)
+        return this.found(frugal, so, so.ways.keepAll(back, through), through);
       const at = so.queue.take();
       if (goneOn[at]) continue;
       goneOn[at] = 1;
-      const mm = so.width[at]!;
-      if (!goals.has(at >> 2)) {
-        this.goOn(frugal, so, at >> 2, at & 3, mm);
-        continue;
-      }
-      const ends = this.goals.length === 1 ? [at] : this.asWide(frugal, so, mm);
-      const ways = ends.map((end) => ({
-        set: end >> 2,
-        moves: () => retrace(end >> 2, end & 3, so.from, so.lastBend),
-      }));
-      return { ways, widestMm: mm };
+      const mm = Math.min(most, so.ways.width[at]!);
+      if (goals.has(at >> 2)) return this.found(frugal, so, at, mm);
+      this.goOn(frugal, so, at >> 2, at & 3, mm);
     }
     return NONE;
   }
 
+  /** A way found, by the set and hold it ends with, and those to other goals that are as wide. */
+  private found(frugal: Frugal, so: Widest, at: number, widestMm: number): Best {
+    const ends = this.goals.length === 1 ? [at] : this.asWide(frugal, so, widestMm);
+    return { ways: ends.map((end) => ({ set: end >> 2, moves: () => so.ways.movesTo(end) })), widestMm };
+  }
+
   /** The goals, with their last holds, to which a frugal way of this width leads, lower sets first. */
   private asWide({ allowed, changes, fewest }: Frugal, so: Widest, widestMm: number): number[] {
-    const { width, from, lastBend, withSelf } = so;
+    const { ways, withSelf } = so;
+    const { width } = ways;
     const least = widestMm - SAME_MM;
     const none = new Uint8Array(width.length);
     /** Whether a way so wide leads to a set and hold; looked for from its last move back, each set and hold once. */
@@ -168,9 +171,7 @@ class Ranking {
         for (let before = 0; before < 4; before++) {
           const on = changes[4 * earlier + before]! + changesBetween(before, hold) === changes[at];
           if (earlier !== 0 && !(on && leadsTo(4 * earlier + before))) continue;
-          width[at] = least;
-          from[at] = before;
-          lastBend[at] = bend;
+          ways.keep(at, least, before, bend);
           return true;
         }
       }
@@ -220,7 +221,8 @@ class Ranking {
   /** Puts every frugal move from a set and hold into the queue, as wide as the way there and the move let it be. */
   private goOn(frugal: Frugal, so: Widest, set: number, before: Hold, mm: number): void {
     const { allowed, changes, toGo, fewest } = frugal;
-    const { width, from, lastBend, queue, withSelf } = so;
+    const { queue, withSelf } = so;
+    const { width } = so.ways;
     const sofar = set === 0 ? 0 : changes[4 * set + before]!;
     const depth = countOf(set) + 1;
     for (let ways = allowed.start[set]! | allowed.end[set]!; ways !== 0; ways &= ways - 1) {
@@ -236,9 +238,7 @@ class Ranking {
         if (through <= width[at]!) continue;
         if (withSelf) through = Math.min(through, this.clearance.fromSelf(set, bend, endHeld, mm, through));
         if (through <= width[at]!) continue;
-        width[at] = through;
-        from[at] = before;
-        lastBend[at] = bend;
+        so.ways.keep(at, through, before, bend);
         queue.put(at, through, depth);
       }
     }
@@ -246,15 +246,16 @@ class Ranking {
 
   /** The moves with clearance of at least `leastMm` that still lead to a goal. */
   private over(leastMm: number): Allowed {
-    const { all, sets } = this.moves;
+    const { all, n, sets } = this.moves;
     if (leastMm === 0) return all;
     const wide = { start: new Int32Array(sets), end: new Int32Array(sets) };
-    for (let set = 0; set < sets; set++) {
+    // One bend after the other: what is kept for it is then at hand.
+    for (let bend = 0; bend < n; bend++) {
+      const bit = 1 << bend;
       for (let endHeld = 0; endHeld < 2; endHeld++) {
-        const kept = endHeld ? wide.end : wide.start;
-        for (let ways = (endHeld ? all.end : all.start)[set]!; ways !== 0; ways &= ways - 1) {
-          const bit = ways & -ways;
-          const bend = 31 - Math.clz32(bit);
+        const [ways, kept] = endHeld ? [all.end, wide.end] : [all.start, wide.start];
+        for (let set = 0; set < sets; set++) {
+          if ((ways[set]! & bit) === 0) continue;
           if (this.clearance.fromBrake(set, bend, endHeld) < leastMm) continue;
           if (this.clearance.fromSelf(set, bend, endHeld, leastMm) < leastMm) continue;
           kept[set] = kept[set]! | bit;
@@ -263,16 +264,4 @@ class Ranking {
     }
     return this.moves.leadingOn(wide);
   }
-}
-
-function retrace(goal: number, held: Hold, from: Uint8Array, lastBend: Uint8Array): Move[] {
-  const moves: Move[] = [];
-  let [set, hold] = [goal, held];
-  while (set !== 0) {
-    const bend = lastBend[4 * set + hold]!;
-    moves.push({ bend, clamped: hold & 1 ? "end" : "start" });
-    hold = from[4 * set + hold]!;
-    set &= ~(1 << bend);
-  }
-  return moves.reverse();
 }

@@ -1,15 +1,12 @@
 /**
  * Which sets of bends can be reached, through which bends and ends, and in how many orders: one pass over all sets.
  * What a set can do next does not depend on the order in which it was made, so each set is looked at once.
- * The count is exact: it is carried in two parts, low 2^48 and the rest, good up to 2^101 (20!·2^20 is under 2^82).
  */
 import type { Part } from "../part/part.ts";
-import { formedToward, reversedSet } from "./bendSets.ts";
+import { formedToward, nextOfAsMany, reversedSet } from "./bendSets.ts";
+import { OrderCount } from "./orderCount.ts";
 import { QuickLook } from "./quickLook.ts";
 import type { SeatTable } from "./seatTable.ts";
-
-const LOW = 2 ** 48;
-const WATCH_EVERY = 1 << 11;
 
 /** Told now and then how far a long search is; may end it. */
 export interface Watch {
@@ -42,46 +39,70 @@ export function reachFrom(part: Part, seats: readonly SeatTable[], watch?: Watch
   const withStart = new Int32Array(sets);
   const withEnd = new Int32Array(sets);
   const reached = new Uint8Array(sets);
-  const low = new Float64Array(sets);
-  const high = new Float64Array(sets);
-  const looks = seats.map((seat) => new QuickLook(seat));
+  const orders = new OrderCount(sets);
   reached[0] = 1;
-  low[0] = 1;
   let statesChecked = 0;
-  for (let set = 0; set < sets - 1; set++) {
-    if (set % WATCH_EVERY === 0 && watch) {
-      watch.progress(set / sets);
-      if (watch.stopped()) throw new SearchStopped();
-    }
-    if (!reached[set]) continue;
-    const back = reversedSet(set, n);
-    let [startMask, endMask] = [0, 0];
-    for (let rest = ~set & (sets - 1); rest !== 0; rest &= rest - 1) {
-      const bit = rest & -rest;
-      const bend = 31 - Math.clz32(bit);
-      const lower = set & (bit - 1);
-      const upper = set >>> (bend + 1);
-      const towardStart = formedToward("start", bend, set, back, n);
-      statesChecked += 2;
-      const start = looks[2 * bend]!.canMake(upper, upper, lower, towardStart) ? 1 : 0;
-      const end = looks[2 * bend + 1]!.canMake(lower, towardStart, upper, upper) ? 1 : 0;
-      if (start) startMask |= bit;
-      if (end) endMask |= bit;
-      const ways = start + end;
-      if (ways === 0) continue;
-      const next = set | bit;
-      reached[next] = 1;
-      low[next] = low[next]! + ways * low[set]!;
-      high[next] = high[next]! + ways * high[set]!;
-      if (low[next]! >= LOW) {
-        const carry = Math.floor(low[next]! / LOW);
-        high[next] = high[next]! + carry;
-        low[next] = low[next]! - carry * LOW;
+  let setsDone = 0;
+  const looks = seats.map((seat) => new QuickLook(seat));
+  // All sets of equally many bends together, and of these one bend after the other: what is kept for a bend is then at hand.
+  for (let made = 0; made < n; made++) {
+    const { forward, backward } = reachedOf(made, n, reached);
+    for (let bend = 0; bend < n; bend++) {
+      watch?.progress((setsDone + (forward.sets.length * bend) / n) / sets);
+      if (watch?.stopped()) throw new SearchStopped();
+      // Of the longer side the sets come in the order in which those that begin alike, nearest to the bend, are together.
+      const looked = 2 * bend < n ? backward : forward;
+      const bit = 1 << bend;
+      const [start, end] = [looks[2 * bend]!, looks[2 * bend + 1]!];
+      for (let i = 0; i < looked.sets.length; i++) {
+        const set = looked.sets[i]!;
+        if ((set & bit) !== 0) continue;
+        const lower = set & (bit - 1);
+        const upper = set >>> (bend + 1);
+        const towardStart = formedToward("start", bend, set, looked.backs[i]!, n);
+        statesChecked += 2;
+        if (start.canMake(upper, upper, lower, towardStart)) withStart[set] = withStart[set]! | bit;
+        if (end.canMake(lower, towardStart, upper, upper)) withEnd[set] = withEnd[set]! | bit;
       }
     }
-    withStart[set] = startMask;
-    withEnd[set] = endMask;
+    for (const set of forward.sets) {
+      for (let ways = withStart[set]! | withEnd[set]!; ways !== 0; ways &= ways - 1) {
+        const bit = ways & -ways;
+        reached[set | bit] = 1;
+        orders.add(set | bit, set, (withStart[set]! & bit ? 1 : 0) + (withEnd[set]! & bit ? 1 : 0));
+      }
+    }
+    setsDone += forward.sets.length;
   }
-  const viableOrders = BigInt(high[sets - 1]!) * BigInt(LOW) + BigInt(low[sets - 1]!);
-  return { withStart, withEnd, reached, statesChecked, viableOrders };
+  return { withStart, withEnd, reached, statesChecked, viableOrders: orders.of(sets - 1) };
+}
+
+/** Sets in some order, and each run backwards. */
+interface InTurn {
+  readonly sets: Int32Array;
+  readonly backs: Int32Array;
+}
+
+/** The sets of so many bends that are reached, lower ones first, and by what they are run backwards. */
+function reachedOf(made: number, n: number, reached: Uint8Array) {
+  const [sets, backs]: [number[], number[]] = [[], []];
+  const [setsBack, backsBack]: [number[], number[]] = [[], []];
+  const last = ((1 << made) - 1) << (n - made);
+  for (let set = (1 << made) - 1; ; set = nextOfAsMany(set)) {
+    const back = reversedSet(set, n);
+    if (reached[set]) {
+      sets.push(set);
+      backs.push(back);
+    }
+    if (reached[back]) {
+      setsBack.push(back);
+      backsBack.push(set);
+    }
+    if (set === last) break;
+  }
+  return { forward: inTurn(sets, backs), backward: inTurn(setsBack, backsBack) };
+}
+
+function inTurn(sets: readonly number[], backs: readonly number[]): InTurn {
+  return { sets: Int32Array.from(sets), backs: Int32Array.from(backs) };
 }

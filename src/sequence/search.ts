@@ -4,14 +4,13 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import { Machine } from "../contact/machine.ts";
-import { seatFor } from "../motion/seat.ts";
 import type { Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
 import { furthestOrder } from "./furthest.ts";
 import type { Move } from "./moves.ts";
 import { bestWays } from "./rank.ts";
 import { reachFrom, type Watch } from "./reach.ts";
-import { SeatTable } from "./seatTable.ts";
+import { seatTables } from "./seatTables.ts";
 
 export interface Found {
   /** All bends where there is a viable order; else those of the furthest one, the last of them blocked. */
@@ -25,9 +24,7 @@ export interface Found {
 /** Searches all orders of the part on the brake. Throws SearchStopped when the watcher says so. */
 export function searchOrders(part: Part, brake: Brake, marginMm: Mm, watch?: Watch): Found {
   const machine = new Machine(brake, part.thicknessMm);
-  const seats = part.bends.flatMap((_, bend) =>
-    (["start", "end"] as const).map((end) => new SeatTable(seatFor(part, brake, bend, end), machine)),
-  );
+  const seats = seatTables(part, brake, machine);
   const reach = reachFrom(part, seats, watch);
   const whole = (1 << part.bends.length) - 1;
   const viable = reach.reached[whole] === 1;

@@ -68,10 +68,10 @@ export class SelfTable {
     const { moving, clamped } = this;
     const dm = Math.min(m, sides.decideMoving);
     const dc = Math.min(c, sides.decideClamped);
-    const leading = moving.reachAngle(dm, sides.moving);
-    const trailing = clamped.reachAngle(dc, sides.clamped);
-    const movingRun = clamped.offRunRise(dc, sides.clamped);
-    const clampedRun = moving.offRunRise(dm, sides.moving);
+    const leading = moving.reach.angle(dm, sides.moving);
+    const trailing = clamped.reach.angle(dc, sides.clamped);
+    const movingRun = clamped.reach.rise(dc, sides.clamped);
+    const clampedRun = moving.reach.rise(dm, sides.moving);
     return Math.min(trailing - Math.max(leading, movingRun), Math.PI - clampedRun - leading) - this.sweepRad;
   }
 
@@ -82,8 +82,8 @@ export class SelfTable {
   private leastDistance(m: number, c: number, sides: Sides): number {
     const parted = this.partedRad(m, c, sides);
     if (parted <= 0) return 0;
-    const moving = this.moving.offRunNear(Math.min(m, sides.decideMoving), sides.moving);
-    const clamped = this.clamped.offRunNear(Math.min(c, sides.decideClamped), sides.clamped);
+    const moving = this.moving.reach.near(Math.min(m, sides.decideMoving), sides.moving);
+    const clamped = this.clamped.reach.near(Math.min(c, sides.decideClamped), sides.clamped);
     return (Math.min(moving, clamped) - this.slideMm) * Math.sin(Math.min(parted, Math.PI / 2));
   }
 
@@ -142,9 +142,10 @@ export class SelfTable {
 
   /** A distance that one moving and one clamped element surely keep, from where they are seen from the pivot; 0 if unknown. */
   private lastOnesKeep(m: number, formedMoving: number, c: number, formedClamped: number): number {
-    const { moving, clamped, slideMm } = this;
-    moving.lastOf(m, formedMoving);
-    clamped.lastOf(c, formedClamped);
+    const { slideMm } = this;
+    const [moving, clamped] = [this.moving.reach, this.clamped.reach];
+    this.moving.readLast(m, formedMoving);
+    this.clamped.readLast(c, formedClamped);
     const inner = moving.lastNear - slideMm;
     const byReach = Math.max(inner - clamped.lastFar, clamped.lastNear - moving.lastFar - slideMm);
     if (byReach > 0) return byReach;

@@ -5,7 +5,8 @@
 import type { Beyond } from "../contact/beyond.ts";
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
 import type { Side } from "../contact/seatPieces.ts";
-import { BARRED, type Beginnings, CLEAR, CLEAR_ON, STATE, STATE_BITS } from "./beginnings.ts";
+import { BARRED, type Beginnings } from "./beginnings.ts";
+import { Pages } from "./pages.ts";
 import { WidestFirst } from "./widestFirst.ts";
 
 /** Deeper than any joint: all of the side is taken in. */
@@ -15,6 +16,8 @@ const MOST_LOOKS = 400;
 
 export class SideClearance {
   private readonly measured: ClearanceRecord = { mm: 0, partX: 0, partY: 0, otherX: 0, otherY: 0 };
+  /** By beginning: what its elements keep; 0 not known, −1 for a clearance of 0. */
+  private readonly pages = new Pages((beginnings) => new Float32Array(beginnings));
   private mostMm: number | undefined;
 
   constructor(
@@ -27,16 +30,18 @@ export class SideClearance {
 
   /** Clearance with `formed` made; Infinity where nothing is measured. */
   of(formed: number): number {
-    let mm = Number.POSITIVE_INFINITY;
-    for (let k = 0; k <= this.joints; k++) {
-      const set = formed & ((1 << k) - 1);
-      const { whole, real } = this.kept.page(k, set);
-      const at = this.kept.at(set);
-      const known = real[at + CLEAR]!;
-      mm = known === 0 ? this.ofLast(k, set, mm) : Math.max(known, 0);
-      if ((whole[at + STATE]! & CLEAR_ON) !== 0) return mm;
+    // Sets that begin alike have been measured so far: from the longest such beginning on.
+    let k = this.joints;
+    let mm = 0;
+    for (; k >= 0 && mm === 0; k--) mm = this.known(k, formed & ((1 << k) - 1));
+    k++;
+    if (mm === 0) mm = this.ofLast(0, 0, Number.POSITIVE_INFINITY);
+    else mm = Math.max(0, mm);
+    for (;;) {
+      if (k === this.joints || this.kept.isClearOn(k, formed & ((1 << k) - 1))) return mm;
+      k++;
+      mm = this.ofLast(k, formed & ((1 << k) - 1), mm);
     }
-    return mm;
   }
 
   /** A clearance that no set of joints formed beats: of what may be formed the widest is gone on from first. */
@@ -45,14 +50,17 @@ export class SideClearance {
     return this.mostMm;
   }
 
+  private known(k: number, formed: number): number {
+    return this.pages.of(k, formed)[this.pages.at(k, formed)]!;
+  }
+
   private findMost(): number {
     const queue = new WidestFirst();
     const begin = (k: number, formed: number, before: number) => {
-      const { whole, real } = this.kept.page(k, formed);
-      const at = this.kept.at(formed);
-      if ((whole[at + STATE]! & STATE_BITS) === BARRED) return;
-      const mm = real[at + CLEAR]! === 0 ? this.ofLast(k, formed, before) : Math.max(real[at + CLEAR]!, 0);
-      const done = k === this.joints || (whole[at + STATE]! & CLEAR_ON) !== 0;
+      if (this.kept.state(k, formed) === BARRED) return;
+      const known = this.known(k, formed);
+      const mm = known === 0 ? this.ofLast(k, formed, before) : Math.max(known, 0);
+      const done = k === this.joints || this.kept.isClearOn(k, formed);
       queue.put((1 << k) | formed, mm, done ? DONE : k);
     };
     begin(0, 0, Number.POSITIVE_INFINITY);
@@ -70,16 +78,16 @@ export class SideClearance {
   /** Clearance of the elements up to `k`, where that of those before is `before`. */
   private ofLast(k: number, formed: number, before: number): number {
     const { measured, beyond } = this;
-    const { whole, real } = this.kept.page(k, formed);
-    const at = this.kept.at(formed);
+    const page = this.pages.of(k, formed);
+    const at = this.pages.at(k, formed);
     measured.mm = before;
     this.measure.withBrake(this.side, k, formed, measured);
-    real[at + CLEAR] = measured.mm === 0 ? -1 : measured.mm;
-    const mm = Math.max(0, real[at + CLEAR]!);
+    page[at] = measured.mm === 0 ? -1 : measured.mm;
+    const mm = Math.max(0, page[at]!);
     // Flat k may wait for the next joint to be measured, so that what is beyond is taken from the flat before.
     if (k > 0 && k < this.joints) {
       beyond.after(k - 1, formed & ((1 << (k - 1)) - 1));
-      if (beyond.leastClearance() >= mm) whole[at + STATE] = whole[at + STATE]! | CLEAR_ON;
+      if (beyond.leastClearance() >= mm) this.kept.keepClearOn(k, formed);
     }
     return mm;
   }

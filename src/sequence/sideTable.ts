@@ -10,51 +10,29 @@ import type { LoadingChecks, Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
-import {
-  ANGLE,
-  BARRED,
-  Beginnings,
-  LAST_ANGLE,
-  LAST_FAR,
-  LAST_NEAR,
-  LOAD_ROOM,
-  NEAR,
-  type Page,
-  RISE,
-  STATE,
-  STATE_BITS,
-  UNLOAD_ROOM,
-} from "./beginnings.ts";
-import { OPEN, Rooms } from "./rooms.ts";
+import { BARRED, Beginnings, FREE, FREE_ON } from "./beginnings.ts";
+import { Pages } from "./pages.ts";
+import { NO_WAY, OPEN, Rooms } from "./rooms.ts";
 import { SideClearance } from "./sideClearance.ts";
-
-const UNKNOWN = 0;
-const FREE = 1;
-/** Free, and so is whatever comes beyond. */
-const FREE_ON = 3;
+import { SideReach } from "./sideReach.ts";
 
 /** In place of the joints that decide for a side: it meets the brake, or can't be put in or taken out. */
 export const BARRED_SIDE = -1;
 
-/** In place of the last element's direction: it lies in the run, low over bed or leaf. */
-const IN_RUN = -1;
-
 export class SideTable {
   readonly joints: number;
-  /** The last element of what `lastOf` was asked: distances from the pivot, direction; −1 where it lies in the run. */
-  lastNear = 0;
-  lastFar = 0;
-  lastAngle = 0;
+  /** How far it reaches; only of sides that do not hit. */
+  readonly reach: SideReach;
   private readonly kept: Beginnings;
+  /** What is blocked before and after, by number; only where heights matter. */
+  private readonly blocked = new Pages((beginnings) => new Int32Array(2 * beginnings));
   private readonly rooms: Rooms;
   private readonly clear: SideClearance;
   private readonly openEnds: boolean;
   private readonly beyond: Beyond;
   /** The sector that is this side's own to fill: half of what the sweep leaves between the two sides. */
   private readonly fairRad: number;
-  /** How far this side slides inward, and the height of a run's upper face over the pivot. */
   private readonly slideMm: number;
-  private readonly runTopMm: number;
   /** The set looked at last: by how many joints it was decided, and how. */
   private lastFormed = 0;
   private lastDecided = -1;
@@ -71,12 +49,12 @@ export class SideTable {
   ) {
     this.joints = checks.pieces.chainOf(side).joints;
     this.openEnds = checks.machine.brake.openEnds;
-    this.kept = new Beginnings(!this.openEnds);
+    this.kept = new Beginnings(this.joints);
     this.rooms = new Rooms(loading);
     this.beyond = new Beyond(checks, side);
+    this.reach = new SideReach(side, checks, this.beyond.mostMm());
     this.clear = new SideClearance(side, this.joints, this.kept, this.beyond, measure);
     this.slideMm = side === "moving" ? checks.pieces.turning.maxInward : 0;
-    this.runTopMm = Math.max(0, checks.seat.thicknessMm - checks.seat.pivot.y);
     const half = Math.max(0, Math.PI - checks.seat.sweepRad) / 2;
     this.fairRad = side === "moving" ? half : Math.PI - half;
   }
@@ -124,43 +102,12 @@ export class SideTable {
     return this.roomNumber(k, formed, false) === OPEN && this.roomNumber(k, formed, true) === OPEN;
   }
 
-  /** Moving side: largest direction from the pivot at rest, in radians from the leaf. Clamped: smallest one. */
-  reachAngle(k: number, formed: number): number {
-    return this.real(k, formed, ANGLE);
-  }
-
-  /** Least distance from the pivot of all that lies beyond the run along bed or leaf. */
-  offRunNear(k: number, formed: number): number {
-    return this.real(k, formed, NEAR);
-  }
-
-  /** Direction in which a run of the other side is seen so far out. */
-  offRunRise(k: number, formed: number): number {
-    return this.real(k, formed, RISE);
-  }
-
-  /** Direction in which a run of sheet is seen, above bed or leaf, where it may meet what this side has so far out. */
-  runRises(nearMm: number): number {
-    const from = nearMm - this.slideMm;
-    return from > this.runTopMm ? Math.asin(this.runTopMm / from) : Math.PI / 2;
-  }
-
-  /** How far this side reaches into the sector that the sweep leaves free, with what that asks of the other's run. */
-  reachInto(k: number, formed: number): number {
-    const angle = this.reachAngle(k, formed);
-    return (this.side === "moving" ? angle : Math.PI - angle) + this.offRunRise(k, formed);
-  }
-
-  /** Looks up the last of the elements that the first `k` joints end with, into lastNear, lastFar and lastAngle. */
-  lastOf(k: number, formed: number): void {
-    const { whole, real } = this.kept.page(k, formed);
-    const at = this.kept.at(formed);
-    if ((whole[at + STATE]! & STATE_BITS) === UNKNOWN) {
+  /** Looks up the last of the elements that the first `k` joints end with (sideReach.ts), be the beginning known or not. */
+  readLast(k: number, formed: number): void {
+    if (this.kept.state(k, formed) === 0) {
       for (let j = 0; j <= k; j++) this.stateOf(j, formed & ((1 << j) - 1));
     }
-    this.lastNear = real[at + LAST_NEAR]!;
-    this.lastFar = real[at + LAST_FAR]!;
-    this.lastAngle = real[at + LAST_ANGLE]!;
+    this.reach.lastOf(k, formed);
   }
 
   /** Clearance of this side from the brake; Infinity where nothing is measured. */
@@ -174,23 +121,21 @@ export class SideTable {
   }
 
   private stateOf(k: number, formed: number): number {
-    const page = this.kept.page(k, formed);
-    const at = this.kept.at(formed);
-    const known = page.whole[at + STATE]! & STATE_BITS;
-    if (known !== UNKNOWN) return known;
-    const state = this.workOut(page, at, k, formed);
-    page.whole[at + STATE] = page.whole[at + STATE]! | state;
+    const known = this.kept.state(k, formed);
+    if (known !== 0) return known;
+    const state = this.workOut(k, formed);
+    this.kept.keepState(k, formed, state);
     return state;
   }
 
   /** Looks at element `k`, those before it being free. */
-  private workOut(page: Page, at: number, k: number, formed: number): number {
-    if (!this.isFree(page, at, k, formed)) return BARRED;
-    return k < this.joints && this.restIsFree(page, at, k, formed) ? FREE_ON : FREE;
+  private workOut(k: number, formed: number): number {
+    if (!this.isFree(k, formed)) return BARRED;
+    return k < this.joints && this.restIsFree(k, formed) ? FREE_ON : FREE;
   }
 
   /** Whether element `k`, laid out, misses the brake and leaves a way in and out; keeps what it reaches and blocks. */
-  private isFree(page: Page, at: number, k: number, formed: number): boolean {
+  private isFree(k: number, formed: number): boolean {
     const { record, checks, side, loading } = this;
     const { pieces, a } = checks;
     record.phiRad = Number.POSITIVE_INFINITY;
@@ -204,25 +149,21 @@ export class SideTable {
       side === "moving"
         ? leadingDirection(a, this.slideMm, FACE_INSET_MM)
         : trailingDirection(a, FACE_INSET_MM);
-    this.keepReach(page, at, k, formed, a.near - FACE_INSET_MM, a.far + FACE_INSET_MM, direction);
+    const inRun = checks.inRun(side, k, formed);
+    this.reach.keep(k, formed, inRun, a.near - FACE_INSET_MM, a.far + FACE_INSET_MM, direction);
     // Sliding in along the bend line is always left where ends are open: then only a wrong seat blocks.
     if (this.openEnds) return side === "clamped" || !loading.finishedOverlapsLeaf(a, k, formed);
-    return this.leavesHeights(page, at, k, formed);
+    return this.leavesHeights(k, formed);
   }
 
   /** Whether all that may come beyond flat `k` keeps off the brake and in this side's sector; takes it into what is kept. */
-  private restIsFree({ real }: Page, at: number, k: number, formed: number): boolean {
+  private restIsFree(k: number, formed: number): boolean {
     const { beyond } = this;
-    const angle = real[at + ANGLE]!;
-    const moving = this.side === "moving";
+    const angle = this.reach.angle(k, formed);
     beyond.after(k, formed);
-    if (!this.isFreeThere(moving ? Math.max(angle, this.fairRad) : Math.min(angle, this.fairRad)))
-      return false;
-    real[at + ANGLE] = moving
-      ? Math.max(angle, beyond.direction + 1e-6)
-      : Math.min(angle, beyond.direction - 1e-6);
-    real[at + NEAR] = Math.min(real[at + NEAR]!, beyond.near * (1 - 1e-6));
-    real[at + RISE] = this.runRises(real[at + NEAR]!) + 1e-6;
+    const bound = this.side === "moving" ? Math.max(angle, this.fairRad) : Math.min(angle, this.fairRad);
+    if (!this.isFreeThere(bound)) return false;
+    this.reach.widen(k, formed, beyond.near, beyond.direction);
     return true;
   }
 
@@ -234,15 +175,10 @@ export class SideTable {
     return beyond.keepsOff() && (this.openEnds || (beyond.letsPass(false) && beyond.letsPass(true)));
   }
 
-  private real(k: number, formed: number, figure: number): number {
-    const set = formed & ((1 << k) - 1);
-    return this.kept.page(k, set).real[this.kept.at(set) + figure]!;
-  }
-
   private roomNumber(k: number, formed: number, finished: boolean): number {
     if (this.openEnds) return OPEN;
     const set = formed & ((1 << k) - 1);
-    return this.kept.page(k, set).whole[this.kept.at(set) + (finished ? UNLOAD_ROOM : LOAD_ROOM)]!;
+    return this.blocked.of(k, set)[2 * this.blocked.at(k, set) + (finished ? 1 : 0)]!;
   }
 
   private roomBefore(k: number, formed: number, finished: boolean): number {
@@ -250,44 +186,21 @@ export class SideTable {
   }
 
   /** Takes in the heights that element `k` blocks; whether any are left that let this side pass. */
-  private leavesHeights(page: Page, at: number, k: number, formed: number): boolean {
+  private leavesHeights(k: number, formed: number): boolean {
     const { side, checks, loading, rooms } = this;
-    loading.piece(checks.a, rooms.ofElement());
-    const load = rooms.joined(this.roomBefore(k, formed, false));
+    const loadBefore = this.roomBefore(k, formed, false);
+    loading.piece(checks.a, rooms.ofElement(loadBefore));
+    const load = rooms.joined(loadBefore);
     let unload = load;
-    if (side === "moving") {
-      loading.element(side, k, formed, true, rooms.ofElement());
-      unload = rooms.joined(this.roomBefore(k, formed, true));
+    if (side === "moving" && load !== NO_WAY) {
+      const unloadBefore = this.roomBefore(k, formed, true);
+      loading.element(side, k, formed, true, rooms.ofElement(unloadBefore));
+      unload = rooms.joined(unloadBefore);
     }
-    page.whole[at + LOAD_ROOM] = load;
-    page.whole[at + UNLOAD_ROOM] = unload;
-    return rooms.letsPass(load) && rooms.letsPass(unload);
-  }
-
-  /** Keeps directions and distances from the pivot, for telling quickly that the two sides stay apart. */
-  private keepReach(
-    { real }: Page,
-    at: number,
-    k: number,
-    formed: number,
-    nearMm: number,
-    farMm: number,
-    directionRad: number,
-  ): void {
-    const moving = this.side === "moving";
-    const inRun = this.checks.inRun(this.side, k, formed);
-    let angle = k > 0 ? this.reachAngle(k - 1, formed) : moving ? 0 : Math.PI;
-    let near = k > 0 ? this.offRunNear(k - 1, formed) : Number.POSITIVE_INFINITY;
-    if (!inRun) {
-      near = Math.min(near, nearMm);
-      angle = moving ? Math.max(angle, directionRad) : Math.min(angle, directionRad);
-    }
-    // Rounded to be safe on the side that asks for the exact check.
-    real[at + ANGLE] = moving ? angle + 1e-6 : angle - 1e-6;
-    real[at + NEAR] = near * (1 - 1e-6);
-    real[at + RISE] = this.runRises(real[at + NEAR]!) + 1e-6;
-    real[at + LAST_NEAR] = inRun ? 0 : Math.max(0, nearMm) * (1 - 1e-6);
-    real[at + LAST_FAR] = inRun ? Number.POSITIVE_INFINITY : farMm * (1 + 1e-6);
-    real[at + LAST_ANGLE] = inRun ? IN_RUN : Math.max(0, moving ? directionRad + 1e-6 : directionRad - 1e-6);
+    const page = this.blocked.of(k, formed);
+    const at = 2 * this.blocked.at(k, formed);
+    page[at] = load;
+    page[at + 1] = unload;
+    return unload !== NO_WAY;
   }
 }

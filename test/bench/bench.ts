@@ -6,7 +6,7 @@
 import { writeFileSync } from "node:fs";
 import type { Shape } from "./benchJobs.ts";
 import { searchAlone, searchRows } from "./searchBench.ts";
-import { sweepRows } from "./sweepBench.ts";
+import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
 import { answerRows, clearanceRows, coldRow, pageRows } from "./wholeBench.ts";
 
@@ -29,5 +29,6 @@ function wholeTable(withPage: boolean): void {
 }
 
 const [, , word, shape, n] = process.argv;
-if (word === "--search") searchAlone(shape as Shape, Number(n));
+if (word === "--pairs") pairsAlone();
+else if (word === "--search") searchAlone(shape as Shape, Number(n));
 else wholeTable(process.argv.includes("--page"));

@@ -3,11 +3,12 @@
  * Easy: "open", slight bends, each possible with one end only; "wide", every bend possible at any time with either end, all
  * n!·2^n orders. Hard: "hat", ribs of 60° side by side, few orders of many states, near to themselves; "wide" with a margin
  * that nothing keeps ("tight"), so that ranking has to look everywhere. Impossible: "spiral", "shut", scrolls of square
- * bends; "curl", slight bends that close to a ring only at the end, so that all states are looked at in vain.
+ * bends; "curl", slight bends that close to a ring only at the end, so that all states are looked at in vain; "lopsided", such
+ * a ring of unlike flats, no bend of which has a counterpart; "boxed", the same between closed ends.
  */
 import { type Job, readJob } from "../../src/index.ts";
 
-export type Shape = "hat" | "spiral" | "shut" | "open" | "wide" | "tight" | "curl";
+export type Shape = "hat" | "spiral" | "shut" | "open" | "wide" | "tight" | "curl" | "lopsided" | "boxed";
 
 export const SHAPES: readonly (readonly [Shape, "easy" | "hard" | "impossible"])[] = [
   ["open", "easy"],
@@ -17,6 +18,8 @@ export const SHAPES: readonly (readonly [Shape, "easy" | "hard" | "impossible"])
   ["spiral", "impossible"],
   ["shut", "impossible"],
   ["curl", "impossible"],
+  ["lopsided", "impossible"],
+  ["boxed", "impossible"],
 ];
 
 const ANGLE_DEG: Readonly<Record<Shape, number>> = {
@@ -27,13 +30,18 @@ const ANGLE_DEG: Readonly<Record<Shape, number>> = {
   wide: 3,
   tight: 3,
   curl: 25,
+  lopsided: 25,
+  boxed: 25,
 };
+
+const isRing = (shape: Shape) => shape === "curl" || shape === "lopsided" || shape === "boxed";
 
 function flatMm(shape: Shape, i: number, n: number): number {
   if (shape === "hat") return i === 0 || i === n ? 20 : i % 4 === 0 ? 50 : 24;
   if (shape === "spiral") return 14 + 5 * i;
   if (shape === "shut") return 14;
   if (shape === "curl") return 15;
+  if (isRing(shape)) return 13 + ((7 * i) % 11) / 10;
   return shape === "open" ? 22 : 50;
 }
 
@@ -45,8 +53,8 @@ export function benchJob(shape: Shape, n: number): Job {
     const down = shape === "hat" && (i % 4 === 0 || i % 4 === 3);
     return { angle, turn: down ? "down" : "up", overbend: angle };
   });
-  const depth = shape === "curl" ? 12 : 45;
-  const holder = shape === "curl" ? {} : { holderBack: 30, holderHeight: 50, holderDepth: 40 };
+  const depth = isRing(shape) ? 12 : 45;
+  const holder = isRing(shape) ? {} : { holderBack: 30, holderHeight: 50, holderDepth: 40 };
   const read = readJob(
     JSON.stringify({
       noseroom: 1,
@@ -58,7 +66,7 @@ export function benchJob(shape: Shape, n: number): Job {
         thickness: 0.8,
         insideRadius: 1,
         kFactor: 0.44,
-        dimensions: "outside",
+        dimensions: shape === "lopsided" || shape === "boxed" ? "flat" : "outside",
         flats,
         bends,
       },
@@ -83,7 +91,7 @@ export function benchJob(shape: Shape, n: number): Job {
           swing: 135,
         },
         lift: 60,
-        openEnds: true,
+        openEnds: shape !== "boxed",
       },
     }),
   );

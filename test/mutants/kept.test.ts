@@ -1,0 +1,173 @@
+/**
+ * What the search keeps: counts of orders, pages, bytes and rooms, put in and asked for again. Source: whole numbers of any size,
+ * and lists made beside them.
+ */
+import { describe, expect, it } from "vitest";
+import type { LoadingChecks, Room } from "../../src/contact/loading.ts";
+import { openRoom } from "../../src/contact/loading.ts";
+import { BARRED, Beginnings, FREE, FREE_ON } from "../../src/sequence/beginnings.ts";
+import { countOf, nextOfAsMany, reversedSet } from "../../src/sequence/bendSets.ts";
+import { OrderCount } from "../../src/sequence/orderCount.ts";
+import { Pages } from "../../src/sequence/pages.ts";
+import { NO_WAY, OPEN, Rooms } from "../../src/sequence/rooms.ts";
+
+describe("a count of orders", () => {
+  it("is exact as far as 20!·2^20 and beyond", () => {
+    const orders = new OrderCount(60);
+    let exact = 1n;
+    for (let set = 1; set < 60; set++) {
+      const ways = 1 + (set % 3);
+      // Two sorts of ways from the same set, one after the other.
+      orders.add(set, set - 1, ways);
+      orders.add(set, set - 1, 1);
+      exact *= BigInt(ways + 1);
+      expect(orders.of(set)).toBe(exact);
+    }
+    expect(exact).toBeGreaterThan(2n ** 90n);
+  });
+
+  it("is exact where the low part is just full", () => {
+    const orders = new OrderCount(50);
+    for (let set = 1; set < 50; set++) {
+      orders.add(set, set - 1, 2);
+      expect(orders.of(set)).toBe(2n ** BigInt(set));
+    }
+  });
+});
+
+describe("sets of bends", () => {
+  it.each([1, 2, 3, 4])("come lowest first, %i at a time", (count) => {
+    const all = Array.from({ length: 1 << 7 }, (_, set) => set).filter((set) => countOf(set) === count);
+    const found = [(1 << count) - 1];
+    while (found.length < all.length) found.push(nextOfAsMany(found.at(-1)!));
+    expect(found).toEqual(all);
+  });
+
+  it("count and run backwards", () => {
+    for (let set = 0; set < 64; set++) {
+      const digits = [...set.toString(2).padStart(6, "0")];
+      expect(countOf(set)).toBe(digits.filter((digit) => digit === "1").length);
+      expect(reversedSet(set, 6)).toBe(Number.parseInt(digits.reverse().join(""), 2));
+    }
+  });
+});
+
+describe("pages", () => {
+  it("give every beginning a place of its own, on a page that its nearest joints choose", () => {
+    const made: number[] = [];
+    const pages = new Pages((beginnings) => {
+      made.push(beginnings);
+      return { number: made.length, beginnings };
+    });
+    for (let k = 0; k <= 12; k++) {
+      const places = new Set<string>();
+      const onPage = new Map<number, number>();
+      for (let formed = 0; formed < 1 << k; formed++) {
+        const { number, beginnings } = pages.of(k, formed);
+        const at = pages.at(k, formed);
+        expect(at).toBeLessThan(beginnings);
+        places.add(`${number} ${at}`);
+        const nearest = formed & ((1 << Math.max(0, k - 9)) - 1);
+        expect(onPage.get(nearest) ?? number).toBe(number);
+        onPage.set(nearest, number);
+      }
+      expect(places.size).toBe(1 << k);
+      expect(new Set(onPage.values()).size).toBe(onPage.size);
+    }
+    // Levels of 0 to 9 joints take one page each, those of 10, 11 and 12 two, four and eight.
+    expect(made).toEqual([1, 2, 4, 8, 16, 32, 64, 128, 256, ...Array.from({ length: 15 }, () => 512)]);
+  });
+});
+
+describe("what is known of beginnings", () => {
+  it("is kept apart for each of them", () => {
+    const known = new Beginnings(4);
+    const states = [0, FREE, BARRED, FREE_ON];
+    const stateOf = (k: number, formed: number) => states[(3 * k + formed) % 4]!;
+    const clearOn = (k: number, formed: number) => (k + formed) % 3 === 0;
+    const each = (look: (k: number, formed: number) => void) => {
+      for (let k = 0; k <= 4; k++) for (let formed = 0; formed < 1 << k; formed++) look(k, formed);
+    };
+    each((k, formed) => {
+      expect([known.state(k, formed), known.isClearOn(k, formed)]).toEqual([0, false]);
+      if (clearOn(k, formed)) known.keepClearOn(k, formed);
+      known.keepState(k, formed, stateOf(k, formed));
+    });
+    each((k, formed) => {
+      expect(known.state(k, formed)).toBe(stateOf(k, formed));
+      expect(known.isClearOn(k, formed)).toBe(clearOn(k, formed));
+    });
+  });
+});
+
+describe("rooms", () => {
+  /** Rooms on a brake that lets pass whatever does not overlap and blocks nothing over 100. */
+  const roomsOf = () =>
+    new Rooms({
+      lets: ({ overlaps, sheet, clamp }: Room) =>
+        !overlaps && ![...sheet.bounds, ...clamp.bounds].some((bound) => bound > 100),
+    } as unknown as LoadingChecks);
+  const bounds = ({ sheet, clamp }: Room) => [[...sheet.bounds], [...clamp.bounds]];
+
+  it("begin with one that blocks nothing", () => {
+    expect(bounds(roomsOf().at(OPEN))).toEqual([[], []]);
+  });
+
+  it("add what an element blocks to what those before it do, and keep every one", () => {
+    const rooms = roomsOf();
+    const kept: { readonly number: number; readonly sheet: number[]; readonly clamp: number[] }[] = [
+      { number: OPEN, sheet: [], clamp: [] },
+    ];
+    for (let i = 0; i < 40; i++) {
+      const before = kept[(7 * i) % kept.length]!;
+      const next = rooms.ofElement(before.number);
+      expect(bounds(next)).toEqual([before.sheet, before.clamp]);
+      const [sheet, clamp] = [openRoom().sheet, openRoom().clamp];
+      for (const [from, list] of [
+        [before.sheet, sheet],
+        [before.clamp, clamp],
+      ] as const) {
+        for (let b = 0; b < from.length; b += 2) list.add(from[b]!, from[b + 1]!);
+      }
+      const target = i % 3 === 0 ? next.clamp : next.sheet;
+      target.add(2 * i + 1, 2 * i + 2);
+      (i % 3 === 0 ? clamp : sheet).add(2 * i + 1, 2 * i + 2);
+      const number = rooms.joined(before.number);
+      expect(kept.map((one) => one.number)).not.toContain(number);
+      kept.push({ number, sheet: [...sheet.bounds], clamp: [...clamp.bounds] });
+    }
+    for (const { number, sheet, clamp } of kept) expect(bounds(rooms.at(number))).toEqual([sheet, clamp]);
+  });
+
+  it("share a number where no more is blocked", () => {
+    const rooms = roomsOf();
+    rooms.ofElement(OPEN).sheet.add(3, 9);
+    const number = rooms.joined(OPEN);
+    expect(number).not.toBe(OPEN);
+    rooms.ofElement(number).sheet.add(4, 8);
+    expect(rooms.joined(number)).toBe(number);
+    rooms.ofElement(number);
+    expect(rooms.joined(number)).toBe(number);
+    rooms.ofElement(number).sheet.add(4, 10);
+    expect(rooms.joined(number)).not.toBe(number);
+    rooms.ofElement(number).clamp.add(4, 8);
+    const other = rooms.joined(number);
+    expect(other).not.toBe(number);
+    rooms.ofElement(other).clamp.add(4, 9);
+    expect(bounds(rooms.at(rooms.joined(other)))).toEqual([
+      [3, 9],
+      [4, 9],
+    ]);
+  });
+
+  it("leave no way where the brake does not let them pass", () => {
+    const rooms = roomsOf();
+    rooms.ofElement(OPEN).overlaps = true;
+    expect(rooms.joined(OPEN)).toBe(NO_WAY);
+    rooms.ofElement(OPEN).sheet.add(3, 101);
+    expect(rooms.joined(OPEN)).toBe(NO_WAY);
+    rooms.ofElement(OPEN).sheet.add(3, 99);
+    const number = rooms.joined(OPEN);
+    expect(bounds(rooms.at(number))).toEqual([[3, 99], []]);
+  });
+});
