@@ -35,7 +35,7 @@ export function firstCrossing(k: PairCurve, swing: Swing, limitRad: number, judg
     const phi = fromRad + j * w;
     if (phi >= limitRad) break;
     const f1 = curveValue(k, cos[j + 1]!, sin[j + 1]!, slide[j + 1]!);
-    if ((f0 <= slack || f1 <= slack) && (f0 >= -slack || f1 >= -slack)) {
+    if (mayCross(f0, f1, slack)) {
       const root = crossingWithin(k, swing, bend, phi, fromRad + (j + 1) * w, f0, f1, judge);
       if (root < Infinity) return root < limitRad ? root : Infinity;
     }
@@ -44,6 +44,12 @@ export function firstCrossing(k: PairCurve, swing: Swing, limitRad: number, judg
   return Infinity;
 }
 
+/** Whether a curve that leaves its chord by no more than `slack` may be zero between two values. */
+function mayCross(f0: number, f1: number, slack: number): boolean {
+  return (f0 <= slack || f1 <= slack) && (f0 >= -slack || f1 >= -slack);
+}
+
+/** The first fall through zero between two angles between which there may be one. */
 function crossingWithin(
   k: PairCurve,
   swing: Swing,
@@ -55,9 +61,6 @@ function crossingWithin(
   judge: Judge,
 ): number {
   const w = hi - lo;
-  const slack = (bend * w * w) / 8;
-  if (fLo > slack && fHi > slack) return Infinity;
-  if (fLo < -slack && fHi < -slack) return Infinity;
   const mid = lo + w / 2;
   const c = swing.turns ? Math.cos(mid) : 1;
   const s = swing.turns ? Math.sin(mid) : 0;
@@ -69,8 +72,13 @@ function crossingWithin(
     return judged(swing, closeIn(k, swing, lo, hi, fLo, fHi), judge);
   }
   const fMid = curveValue(k, c, s, u);
-  const first = crossingWithin(k, swing, bend, lo, mid, fLo, fMid, judge);
-  return first < Infinity ? first : crossingWithin(k, swing, bend, mid, hi, fMid, fHi, judge);
+  // Half as wide: a quarter of the slack.
+  const slack = (bend * w * w) / 32;
+  if (mayCross(fLo, fMid, slack)) {
+    const first = crossingWithin(k, swing, bend, lo, mid, fLo, fMid, judge);
+    if (first < Infinity) return first;
+  }
+  return mayCross(fMid, fHi, slack) ? crossingWithin(k, swing, bend, mid, hi, fMid, fHi, judge) : Infinity;
 }
 
 function judged(swing: Swing, phi: number, judge: Judge): number {
@@ -82,7 +90,6 @@ function judged(swing: Swing, phi: number, judge: Judge): number {
 
 /** The root of f between lo (f ≥ 0) and hi (f < 0), where f falls all the way: Newton steps kept inside the bracket. */
 function closeIn(k: PairCurve, swing: Swing, lo: number, hi: number, fLo: number, fHi: number): number {
-  if (fLo === 0) return lo;
   let [a, b] = [lo, hi];
   let phi = lo + ((hi - lo) * fLo) / (fLo - fHi);
   for (let i = 0; i < 60; i++) {
@@ -96,7 +103,7 @@ function closeIn(k: PairCurve, swing: Swing, lo: number, hi: number, fLo: number
     const u1 = (swing.slideTan / 2) * (1 + half * half) - swing.slideTurn;
     const step = f / curveRate(k, swing.turns, c, s, u, u1);
     // Closed in: so small a step may lead out of the bracket by its rounding alone.
-    if (Math.abs(step) < 1e-13 || b - a < 1e-13) return phi;
+    if (Math.abs(step) < 1e-13) return phi;
     phi = phi - step > a && phi - step < b ? phi - step : a + (b - a) / 2;
   }
   return phi;

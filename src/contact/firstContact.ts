@@ -99,7 +99,7 @@ function solved(
   meeting.a = a;
   meeting.b = b;
   const phi = firstCrossing(k, swing, first, meeting);
-  if (phi >= first) return first;
+  if (phi === Infinity) return first;
   found.phiRad = phi;
   found.kind = kind;
   found.a = a;

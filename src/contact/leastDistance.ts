@@ -96,7 +96,7 @@ function search(
   form: number,
 ): void {
   const w = swing.stepRad;
-  const slack = swing.steps === 0 ? 0 : (curveBend(k, swing) * w * w) / 8;
+  const slack = (curveBend(k, swing) * w * w) / 8;
   const { cos, sin, slide, slideRate, turns, steps, fromRad } = swing;
   meeting.kind = kind;
   meeting.a = a;

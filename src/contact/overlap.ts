@@ -24,10 +24,10 @@ export function sheetOverlapsBody(piece: Features, body: SolidBody, at: Spot): b
   if (piece.hasCore) {
     at.x = piece.coreX1;
     at.y = piece.coreY1;
-  } else if (piece.rounds > 0) {
+  } else {
     at.x = piece.roundX[0]! + piece.roundR[0]! * piece.roundMx[0]!;
     at.y = piece.roundY[0]! + piece.roundR[0]! * piece.roundMy[0]!;
-  } else return false;
+  }
   return body.contains(at.x, at.y);
 }
 
@@ -39,12 +39,10 @@ function sheetHolds(piece: Features, x: number, y: number): boolean {
     const d = Math.sqrt(dx * dx + dy * dy);
     if (d <= piece.hollowR[i]! || dx * piece.hollowMx[i]! + dy * piece.hollowMy[i]! < d * piece.hollowCos[i]!)
       continue;
-    for (let a = 0; a < piece.rounds; a++) {
-      const about = piece.roundX[a] === piece.hollowX[i] && piece.roundY[a] === piece.hollowY[i];
-      if (about && d < piece.roundR[a]!) return true;
-    }
+    // A piece has one bend at most: its other rounds are corners, of no radius.
+    for (let a = 0; a < piece.rounds; a++) if (d < piece.roundR[a]!) return true;
   }
-  if (!piece.hasCore || piece.segments === 0) return false;
+  if (!piece.hasCore) return false;
   const [ux, uy] = [piece.segUx[0]!, piece.segUy[0]!];
   const half = Math.abs(ux * (piece.coreY1 - piece.segY[0]!) - uy * (piece.coreX1 - piece.segX[0]!));
   const along = ux * (x - piece.coreX1) + uy * (y - piece.coreY1);

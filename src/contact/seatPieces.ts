@@ -108,8 +108,9 @@ export class SeatPieces {
   /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
   lowestFinished(F: Features): number {
     const slide = this.finishedX - this.startX;
-    const fromX = this.finishedSin * ((this.finishedSin > 0 ? F.minX : F.maxX) + slide);
-    return fromX + this.finishedCos * (this.finishedCos > 0 ? F.minY : F.maxY);
+    // No bend is of more than half a turn, so its sine is never under 0.
+    const fromX = this.finishedSin * (F.minX + slide);
+    return fromX + Math.min(this.finishedCos * F.minY, this.finishedCos * F.maxY);
   }
 
   /**
@@ -160,7 +161,7 @@ export class SeatPieces {
       strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
     } else if (parts & JOINT) {
       strip.addStraight(F, stripMm, insetMm, flat, openCorners ? 3 : 0, false);
-    } else if (parts & FLAT) {
+    } else {
       strip.x += stripMm * strip.c;
       strip.y += stripMm * strip.s;
       strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, corners, freeEnd);

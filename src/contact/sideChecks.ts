@@ -19,6 +19,9 @@ import type { SolidBody } from "./solidBody.ts";
 /** What is met: a piece of the brake, or the part's own other side. */
 export type Member = "clamp" | "bed" | "frame" | "leaf" | "part";
 
+/** Tag of the leaf itself, where no part is in it. */
+const THE_LEAF = -1;
+
 /** The first contact seen so far; `tag` names the part's feature (strip.ts), −1 the leaf itself. */
 export interface ContactRecord {
   phiRad: number;
@@ -71,8 +74,7 @@ export class SideChecks {
     if (side === "moving" && pieces.leafRising) {
       // Whether there is room for the begun part where the leaf is at rest is a matter of loading (step.ts).
       pieces.begunElement(a, k, formed, WHOLE, FACE_INSET_MM, false);
-      this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", "fixed", record);
-      if (k > 0) pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+      this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", fixedTag, record);
     } else {
       if (side === "moving") pieces.movingAtRest(a, k, formed, FACE_INSET_MM);
       else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
@@ -83,10 +85,12 @@ export class SideChecks {
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
-      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", "fixed", record);
+      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", fixedTag, record);
       return;
     }
-    if (this.inRun(side, k, formed)) pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    // Laid anew where it lay begun, or cut as at rest.
+    if (pieces.leafRising || this.inRun(side, k, formed))
+      pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     this.movingWithBrake(a, pieces.turning, true, record);
     if (k === 0) {
       pieces.movingStart(a, FACE_INSET_MM);
@@ -102,9 +106,9 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
-      this.swept(F, body.features, swing, this.fixedNames[i]!, "moving", record);
+      this.swept(F, body.features, swing, this.fixedNames[i]!, movingTag, record);
     }
-    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", "moving", record);
+    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", movingTag, record);
   }
 
   /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
@@ -116,11 +120,11 @@ export class SideChecks {
     // A part whose bend was begun before lay like that, free of itself, when the bend before was done.
     const fromFlat = this.seat.fromRad === 0;
     if (fromFlat && record.phiRad > 0 && bordersOverlap(a, b, this.spot)) {
-      this.note(record, 0, "part", firstTag(a));
+      this.note(record, 0, "part", lastTag(a));
     }
     if (this.inRun("moving", m, formedMoving))
       pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
-    this.swept(a, b, pieces.turning, "part", "moving", record);
+    this.swept(a, b, pieces.turning, "part", movingTag, record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
@@ -130,9 +134,9 @@ export class SideChecks {
       const [member, body] = [this.fixedNames[i]!, this.fixed[i]!];
       if (member === "frame") continue;
       if (record.phiRad > 0 && bordersOverlap(leafWellOff, body.features, this.spot)) {
-        this.note(record, 0, member, -1);
+        this.note(record, 0, member, THE_LEAF);
       }
-      this.swept(leafJustOff, body.features, this.pieces.leafTurning, member, "none", record);
+      this.swept(leafJustOff, body.features, this.pieces.leafTurning, member, () => THE_LEAF, record);
     }
   }
 
@@ -142,7 +146,7 @@ export class SideChecks {
   }
 
   private atRest(F: Features, body: SolidBody, member: Member, record: ContactRecord): void {
-    if (record.phiRad > 0 && sheetOverlapsBody(F, body, this.spot)) this.note(record, 0, member, firstTag(F));
+    if (record.phiRad > 0 && sheetOverlapsBody(F, body, this.spot)) this.note(record, 0, member, lastTag(F));
   }
 
   private note(record: ContactRecord, phiRad: number, member: Member, tag: number): void {
@@ -153,19 +157,19 @@ export class SideChecks {
     record.y = this.spot.y;
   }
 
-  /** `sheet` says which of the two bodies is the part. */
+  /** `tagOf` gives the tag of the part's feature. */
   private swept(
     A: Features,
     B: Features,
     swing: Swing,
     member: Member,
-    sheet: "moving" | "fixed" | "none",
+    tagOf: (meeting: Meeting) => number,
     record: ContactRecord,
   ): void {
     const limit = Math.min(record.phiRad, this.seat.sweepRad);
     const { found, meeting } = this;
     const phi = firstContact(A, B, swing, limit, this.curve, meeting, found);
-    if (phi >= limit) return;
+    if (phi === Infinity) return;
     [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
     const c = swing.turns ? Math.cos(phi) : 1;
     const s = swing.turns ? Math.sin(phi) : 0;
@@ -178,15 +182,11 @@ export class SideChecks {
       this.spot.x = cos * meeting.fixedX - sin * meeting.fixedY;
       this.spot.y = sin * meeting.fixedX + cos * meeting.fixedY;
     }
-    this.note(
-      record,
-      phi,
-      member,
-      sheet === "none" ? -1 : sheet === "moving" ? movingTag(meeting) : fixedTag(meeting),
-    );
+    this.note(record, phi, member, tagOf(meeting));
   }
 }
 
-function firstTag(F: Features): number {
-  return F.segments > 0 ? F.segTag[F.segments - 1]! : F.roundTag[0]!;
+/** Tag of the piece's last edge: its free end where it has one. */
+function lastTag(F: Features): number {
+  return F.segTag[F.segments - 1]!;
 }

@@ -82,7 +82,7 @@ export class Strip {
       this.c = 1;
     }
     for (let flat = known + 1; flat <= k; flat++) {
-      this.step(flat, flat > 0 && ((formed >>> (flat - 1)) & 1) === 1);
+      this.step(flat, ((formed >>> (flat - 1)) & 1) === 1);
       this.walkedFormed[flat] = formed & ((1 << flat) - 1);
       this.walkedX[flat] = this.x;
       this.walkedY[flat] = this.y;
@@ -91,7 +91,7 @@ export class Strip {
     }
   }
 
-  /** Walks on over element k: its joint, formed or flat, and flat k. */
+  /** Walks on over element k: its joint, formed or flat, and flat k; the first element has no joint, whatever is said of it. */
   step(k: number, jointFormed: boolean): void {
     if (k > 0) {
       if (jointFormed) this.turnJoint(k - 1);

@@ -48,10 +48,10 @@ export class Drift {
 
 /** The bend in a laid out piece, as convex corners: none where it has no bend. */
 export function bendCorners(piece: Features): Point[][] {
-  if (piece.rounds === 0 || piece.hollows === 0) return [];
+  // A bend is the only thing hollow in a piece, and laid first of its rounds (strip.ts).
+  if (piece.hollows === 0) return [];
   const outer = piece.roundR[0]!;
   const inner = piece.hollowR[0]!;
-  if (outer === 0) return [];
   const half = Math.acos(piece.roundCos[0]!);
   const middle = Math.atan2(piece.roundMy[0]!, piece.roundMx[0]!);
   const count = Math.max(1, Math.ceil((2 * half) / LARGEST_PIECE_RAD));

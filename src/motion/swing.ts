@@ -65,15 +65,12 @@ export function tableSwing(
     maxSlide = Math.max(maxSlide, Math.abs(slides.slide[j]!));
     maxInward = Math.max(maxInward, -slides.slide[j]!);
   }
-  // s″ keeps its sign, so |s′| is largest at an end; s may turn between, where s′ = 0.
-  const peak = slideTan > 0 ? (2 * slideTurn) / slideTan - 1 : -1;
-  if (peak > 0) {
-    const phi = 2 * Math.atan(Math.sqrt(peak));
-    const turning = slideTan * Math.tan(phi / 2) - slideTurn * phi;
-    if (phi < sweepRad) {
-      maxSlide = Math.max(maxSlide, Math.abs(turning));
-      maxInward = Math.max(maxInward, -turning);
-    }
+  // s″ keeps its sign, so |s′| is largest at an end; s may turn between, where s′ = 0 (NaN: nowhere).
+  const turnRad = 2 * Math.atan(Math.sqrt((2 * slideTurn) / slideTan - 1));
+  if (turnRad < sweepRad) {
+    const turning = slideTan * Math.tan(turnRad / 2) - slideTurn * turnRad;
+    maxSlide = Math.max(maxSlide, Math.abs(turning));
+    maxInward = Math.max(maxInward, -turning);
   }
   const half = Math.tan(sweepRad / 2);
   return {

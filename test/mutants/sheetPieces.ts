@@ -42,7 +42,7 @@ export interface Laying {
   readonly mirrored: boolean;
 }
 
-/** A 3-4-5 turn, and the mirror: both exact. */
+/** A 3-4-5 turn, a quarter turn, and the mirror: all exact. */
 export const LAYINGS: readonly Laying[] = [
   {
     name: "as it is",
@@ -54,6 +54,12 @@ export const LAYINGS: readonly Laying[] = [
     name: "turned",
     lay: (strip) => strip.placeTurned(-3, 1, 0.8, 0.6),
     place: ([x, y]) => [0.8 * (x - 3) - 0.6 * (y + 1), 0.6 * (x - 3) + 0.8 * (y + 1)],
+    mirrored: false,
+  },
+  {
+    name: "upright",
+    lay: (strip) => strip.placeTurned(2, -1, 0, 1),
+    place: ([x, y]) => [1 - y, x + 2],
     mirrored: false,
   },
   {

@@ -41,9 +41,32 @@ const OF_THE_SEARCH = [
   "test/mutants/searchWork.test.ts",
 ];
 
+/** Asked only of the files that they are about. */
+const OF_SOME: Readonly<Record<string, readonly string[]>> = {
+  "test/mutants/elements.test.ts": ["contact/seatPieces", "contact/strip", "contact/sideChecks"],
+  "test/mutants/corners.test.ts": ["contact/features", "contact/machine"],
+  "test/mutants/cutRuns.test.ts": ["contact/seatPieces"],
+  "test/mutants/lookedInto.test.ts": ["contact/sideChecks"],
+  "test/mutants/metBySides.test.ts": ["contact/sideChecks", "contact/seatPieces"],
+  "test/mutants/stages.test.ts": ["motion/stages", "motion/partWay", "motion/scene"],
+  "test/mutants/swings.test.ts": ["motion/swing"],
+  "test/mutants/roots.test.ts": ["contact/crossing"],
+  "test/mutants/measured.test.ts": ["contact/leastDistance"],
+  "test/mutants/arcsCrossing.test.ts": ["contact/overlap"],
+  "test/mutants/sweptPieces.test.ts": ["contact/sweptPiece"],
+  "test/mutants/solids.test.ts": ["contact/solidBody", "contact/sector"],
+  "test/mutants/curveBounds.test.ts": ["contact/pairCurve"],
+  "test/mutants/planes.test.ts": ["contact/strip", "contact/clearance"],
+  "test/mutants/verdicts.test.ts": ["contact/step"],
+  "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
+};
+
 export function truthFilesFor(file: string): readonly string[] {
   const ofSearch = file.startsWith("src/sequence/") || file === "src/contact/beyond.ts";
-  return ofSearch ? [...EVERYWHERE, ...OF_THE_SEARCH] : EVERYWHERE;
+  const some = Object.keys(OF_SOME).filter((truths) =>
+    OF_SOME[truths]!.some((of) => file === `src/${of}.ts`),
+  );
+  return [...EVERYWHERE, ...some, ...(ofSearch ? OF_THE_SEARCH : [])];
 }
 
 /**
