@@ -6,10 +6,11 @@ import { describe, expect, it } from "vitest";
 import type { LoadingChecks, Room } from "../../src/contact/loading.ts";
 import { openRoom } from "../../src/contact/loading.ts";
 import { BARRED, Beginnings, FREE, FREE_ON } from "../../src/sequence/beginnings.ts";
-import { countOf, nextOfAsMany, reversedSet } from "../../src/sequence/bendSets.ts";
+import { countOf, formedToward, nextOfAsMany, reversedSet } from "../../src/sequence/bendSets.ts";
 import { OrderCount } from "../../src/sequence/orderCount.ts";
 import { Pages } from "../../src/sequence/pages.ts";
 import { NO_WAY, OPEN, Rooms } from "../../src/sequence/rooms.ts";
+import { WidestFirst } from "../../src/sequence/widestFirst.ts";
 
 describe("a count of orders", () => {
   it("is exact as far as 20!·2^20 and beyond", () => {
@@ -50,6 +51,44 @@ describe("sets of bends", () => {
       expect(reversedSet(set, 6)).toBe(Number.parseInt(digits.reverse().join(""), 2));
     }
   });
+});
+
+it("counts the joints formed toward either end, nearest first", () => {
+  // Of six bends the second, third and sixth are made; seen from the fourth.
+  const set = 0b100110;
+  expect(formedToward("end", 3, set, reversedSet(set, 6), 6)).toBe(0b10);
+  expect(formedToward("start", 3, set, reversedSet(set, 6), 6)).toBe(0b011);
+  expect(formedToward("end", 0, set, reversedSet(set, 6), 6)).toBe(0b10011);
+  expect(formedToward("start", 4, set, reversedSet(set, 6), 6)).toBe(0b0110);
+});
+
+describe("a queue", () => {
+  it.each([1, 5, 64, 65, 300])(
+    "of %i gives the widest first, then the deepest, then the first put in",
+    (count) => {
+      const queue = new WidestFirst();
+      const waiting: { readonly entry: number; readonly width: number; readonly depth: number }[] = [];
+      let entry = 0;
+      const put = () => {
+        const one = { entry: entry++, width: (entry * 7919) % 5, depth: (entry * 104729) % 3 };
+        queue.put(one.entry, one.width, one.depth);
+        waiting.push(one);
+        waiting.sort((a, b) => b.width - a.width || b.depth - a.depth || a.entry - b.entry);
+      };
+      const take = () => {
+        const { width, depth } = waiting[0]!;
+        expect(queue.first).toEqual({ width, depth });
+        expect(queue.take()).toBe(waiting.shift()!.entry);
+        expect(queue.size).toBe(waiting.length);
+      };
+      for (let i = 0; i < count; i++) put();
+      for (let i = 0; i < count; i++) {
+        take();
+        if (i % 3 === 0) put();
+      }
+      while (waiting.length > 0) take();
+    },
+  );
 });
 
 describe("pages", () => {

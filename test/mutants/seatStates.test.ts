@@ -2,7 +2,6 @@
  * One bend after the other in every state of some rough parts, asked of the search's own table: can it be made, and how clear.
  * Source: contact/step.ts, which looks at every piece of the sheet and keeps nothing (held to the reference elsewhere).
  */
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
@@ -10,27 +9,7 @@ import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { SeatTable } from "../../src/sequence/seatTable.ts";
 import { jobOf } from "../cases/answers.ts";
-import { randomJobs } from "../reference/randomJob.ts";
-
-/** Between closed ends with little lift much is blocked; gentle bends on a thin bar leave much to look at. */
-function roughParts(seed: number, count: number, gentle: boolean) {
-  const some = randomJobs(5).filter(({ part }) => part.bends.length >= 4);
-  return fc.sample(fc.noBias(some), { seed, numRuns: count }).map((file, i) => {
-    const share = gentle ? 0.5 : 1;
-    const bends = file.part.bends.map((bend) => ({
-      ...bend,
-      angle: bend.angle * share,
-      overbend: bend.overbend * share,
-    }));
-    const { noseRadius } = file.brake.clamp;
-    const clamp = { type: "bar" as const, thickness: 4, depth: 14, noseRadius, topRadius: noseRadius };
-    return {
-      ...file,
-      part: { ...file.part, dimensions: "flat" as const, bends },
-      brake: { ...file.brake, ...(gentle && { clamp }), lift: [3, 8, 20, 60][i % 4]!, openEnds: i % 3 === 0 },
-    };
-  });
-}
+import { roughParts } from "./roughParts.ts";
 
 const parts = [...roughParts(51, 14, false), ...roughParts(52, 14, true)];
 

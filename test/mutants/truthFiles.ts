@@ -35,6 +35,8 @@ const OF_THE_SEARCH = [
   "test/mutants/kept.test.ts",
   "test/mutants/selfTable.test.ts",
   "test/mutants/seatStates.test.ts",
+  "test/mutants/madeUp.test.ts",
+  "test/mutants/sideTables.test.ts",
   "test/mutants/goals.test.ts",
   "test/mutants/watched.test.ts",
   "test/mutants/counterparts.test.ts",

@@ -1,0 +1,84 @@
+/**
+ * Ranking among made-up bends: the best ways forward to all goals, and the widest way looked for from the goals back. Source: all
+ * orders listed one by one (design, section 8).
+ */
+import { describe, expect, it } from "vitest";
+import { countOf } from "../../src/sequence/bendSets.ts";
+import { Moves } from "../../src/sequence/moves.ts";
+import { bestWays } from "../../src/sequence/rank.ts";
+import { StateClearance } from "../../src/sequence/stateClearance.ts";
+import { WidestBack } from "../../src/sequence/widestBack.ts";
+import { compareRanks } from "../sequence/everyOrder.ts";
+import { bestOf, MadeUp, setOf } from "./madeUp.ts";
+
+const CASES = Array.from({ length: 40 }, (_, i) => [i, 0.35 + (i % 5) * 0.13, (i % 3) * 0.4] as const);
+
+describe.each(CASES)("made-up bends, %i", (seed, share, openShare) => {
+  const made = () => new MadeUp(4, seed, share, openShare);
+
+  it.each([0.5, 2, 4])("have the best ways to all goals, margin %f", (marginMm) => {
+    for (let size = 1; size <= 4; size++) {
+      const some = made();
+      const { part, seats, reach } = some;
+      const goals = [...reach.reached.keys()].filter((set) => reach.reached[set] && countOf(set) === size);
+      if (goals.length === 0) continue;
+      const listed = some.orders(size, marginMm);
+      const best = bestOf(listed);
+      const expected = new Set(listed.filter(({ rank }) => compareRanks(rank, best) === 0).map(setOf));
+      const ways = bestWays(part, seats, reach, goals.toReversed(), marginMm);
+      // A set may be there once for each way in which it is held last.
+      const sets = ways.map(({ set }) => set);
+      expect(sets).toEqual(sets.toSorted((a, b) => a - b));
+      expect(new Set(sets)).toEqual(expected);
+      for (const way of ways) {
+        const order = way.moves().map(({ bend, clamped }) => ({ bend, endHeld: clamped === "end" ? 1 : 0 }));
+        const same = listed.find((one) => JSON.stringify(one.order) === JSON.stringify(order));
+        expect(same?.rank).toEqual(best);
+        expect(setOf({ order, rank: best })).toBe(way.set);
+      }
+    }
+  });
+
+  it("have the widest way from the goals back", () => {
+    for (let size = 1; size <= 4; size++) {
+      const some = made();
+      const { part, seats, reach, n } = some;
+      const goals = [...reach.reached.keys()].filter((set) => reach.reached[set] && countOf(set) === size);
+      if (goals.length === 0) continue;
+      // Nothing is tight at no margin: fewest changes first, then the widest.
+      const best = bestOf(some.orders(size, 0));
+      const moves = new Moves(part, reach, goals);
+      const changes = moves.fewestChanges(moves.all);
+      const fewest = Math.min(...goals.flatMap((goal) => [...changes.slice(4 * goal, 4 * goal + 4)]));
+      expect(fewest).toBe(best.changes);
+      const frugal = { allowed: moves.all, changes, toGo: moves.changesToGo(moves.all, fewest), fewest };
+      const back = new WidestBack(moves, new StateClearance(seats, n), frugal, Number.POSITIVE_INFINITY);
+      let through: number | undefined;
+      let steps = 0;
+      while (through === undefined && back.mostMm >= 0) {
+        through = back.stepBack(Number.POSITIVE_INFINITY);
+        steps++;
+      }
+      expect(through).toBe(best.clearanceMm);
+      expect(steps).toBeLessThanOrEqual(4 * moves.sets);
+      let [set, held, least] = [0, -1, Number.POSITIVE_INFINITY];
+      let changed = 0;
+      for (const { at, bend } of back.way()) {
+        least = Math.min(least, some.clearance(set, bend, at & 1));
+        expect(at & 2).toBe(part.bends[bend]!.turn === "up" ? 2 : 0);
+        if (held >= 0) changed += ((held ^ at) & 1) + (((held ^ at) >> 1) & 1);
+        held = at & 3;
+        set |= 1 << bend;
+        expect(at >> 2).toBe(set);
+      }
+      expect([set, changed, least]).toEqual([expect.toSatisfy((s) => goals.includes(s)), fewest, through]);
+    }
+  });
+});
+
+it("asks of a part's distance from itself only where the brake leaves as much", () => {
+  const some = new MadeUp(5, 3, 1, 0);
+  bestWays(some.part, some.seats, some.reach, [31], 0.5);
+  // All states and ends of five bends are 160.
+  expect(some.selfAsked).toBeLessThan(40);
+});
