@@ -29,9 +29,14 @@ const EVERYWHERE: readonly string[] = [
 /** Asked of the search alone, and of what only it uses: they say of bends what others say in less time. */
 const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork.test.ts"];
 
+/** Asked of the files alone that they look at by themselves. */
+const OF_ONE_FILE: Readonly<Record<string, readonly string[]>> = {
+  "src/contact/beyond.ts": ["test/mutants/beyond.test.ts"],
+};
+
 export function truthFilesFor(file: string): readonly string[] {
   const ofSearch = file.startsWith("src/sequence/") || file === "src/contact/beyond.ts";
-  return ofSearch ? [...EVERYWHERE, ...OF_THE_SEARCH] : EVERYWHERE;
+  return [...EVERYWHERE, ...(OF_ONE_FILE[file] ?? []), ...(ofSearch ? OF_THE_SEARCH : [])];
 }
 
 /**
