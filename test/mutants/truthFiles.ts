@@ -31,7 +31,8 @@ const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork
 
 /** Asked of the files alone that they look at by themselves. */
 const OF_ONE_FILE: Readonly<Record<string, readonly string[]>> = {
-  "src/contact/beyond.ts": ["test/mutants/beyond.test.ts"],
+  "src/contact/alwaysHandled.ts": ["test/mutants/mixesHandled.test.ts"],
+  "src/contact/beyond.ts": ["test/mutants/beyond.test.ts", "test/mutants/everyRest.test.ts"],
 };
 
 export function truthFilesFor(file: string): readonly string[] {
