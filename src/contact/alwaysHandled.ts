@@ -45,6 +45,7 @@ class SweptHandling {
     private readonly finished: boolean,
   ) {
     this.checks = new SideChecks(seat, machine);
+    this.checks.pieces.layMoving(finished);
   }
 
   isFree(): boolean {
@@ -66,8 +67,7 @@ class SweptHandling {
     for (let k = 0; k <= chain.joints; k++) {
       this.layOut(side, k, formed);
       const half = halfMm[chain.flatNumber[k]!] ?? 0;
-      if (k > 0 && (formed >>> (k - 1)) & 1)
-        for (const corners of bendCorners(piece)) this.block(drift.over(corners));
+      for (const corners of bendCorners(piece)) this.block(drift.over(corners));
       if (!piece.hasCore) {
         // The first flat lies wholly in the bend zone; at rest it leads straight out.
         drift.add(1, 0, half);
@@ -82,14 +82,8 @@ class SweptHandling {
 
   private layOut(side: Side, k: number, formed: number): void {
     const { pieces } = this.checks;
-    if (side === "moving" && k === 0 && !this.finished) {
-      pieces.firstFlatAtRest(this.piece, FACE_INSET_MM);
-      return;
-    }
-    const turned = side === "moving" && this.finished;
-    if (turned) pieces.layMoving(true);
-    pieces.element(this.piece, side, k, formed, WHOLE, FACE_INSET_MM, false);
-    if (turned) pieces.layMoving(false);
+    if (side === "moving" && k === 0 && !this.finished) pieces.firstFlatAtRest(this.piece, FACE_INSET_MM);
+    else pieces.element(this.piece, side, k, formed, WHOLE, FACE_INSET_MM, false);
   }
 
   private block(hull: ReturnType<Drift["over"]>): void {

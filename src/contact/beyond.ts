@@ -63,7 +63,7 @@ export class Beyond {
     const far = Math.sqrt(this.x * this.x + this.y * this.y);
     this.near = far - wide;
     this.direction = Number.NaN;
-    if (this.near <= 0) return;
+    // Not a number, and so are both directions, where the disc holds the pivot.
     const half = Math.asin(wide / far);
     const at = Math.atan2(this.y, this.x);
     if (this.moving) {
@@ -72,7 +72,7 @@ export class Beyond {
       this.lowest = at - half;
     } else {
       if (this.x + wide >= 0 && this.y - wide < 0) return;
-      this.direction = Math.min(Math.PI, (at < 0 && this.x < 0 ? at + 2 * Math.PI : at) - half);
+      this.direction = Math.min(Math.PI, (at < 0 ? at + 2 * Math.PI : at) - half);
     }
   }
 

@@ -61,6 +61,9 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/planes.test.ts": ["contact/strip", "contact/clearance"],
   "test/mutants/verdicts.test.ts": ["contact/step"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
+  "test/mutants/mixesHandled.test.ts": ["contact/alwaysHandled"],
+  "test/mutants/beyond.test.ts": ["contact/beyond"],
+  "test/mutants/everyRest.test.ts": ["contact/beyond"],
 };
 
 export function truthFilesFor(file: string): readonly string[] {
