@@ -3,11 +3,14 @@
  * Source: contact/step.ts, which looks at every piece of the sheet and keeps nothing (held to the reference elsewhere).
  */
 import { describe, expect, it } from "vitest";
+import { isOpen, LoadingChecks, openRoom } from "../../src/contact/loading.ts";
 import { Machine } from "../../src/contact/machine.ts";
+import { SideChecks } from "../../src/contact/sideChecks.ts";
 import { judgeStep } from "../../src/contact/step.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { SeatTable } from "../../src/sequence/seatTable.ts";
+import { seatTables } from "../../src/sequence/seatTables.ts";
 import { jobOf } from "../cases/answers.ts";
 import { roughParts } from "./roughParts.ts";
 
@@ -22,6 +25,13 @@ describe.each(parts)("a rough part, %#", (file) => {
     for (let bend = 0; bend < n; bend++) {
       const seat = seatFor(part, brake, bend, clamped);
       const table = new SeatTable(seat, machine);
+      const loading = new LoadingChecks(new SideChecks(seat, machine));
+      const zone = [false, true].map((finished) => {
+        const room = openRoom();
+        loading.bendZone(finished, room);
+        return isOpen(room);
+      });
+      expect(table.zoneIsOpen).toBe(zone.every((open) => open));
       const sets = Array.from({ length: 1 << n }, (_, set) => set).filter(
         (set) => ((set >>> bend) & 1) === 0,
       );
@@ -45,4 +55,45 @@ describe.each(parts)("a rough part, %#", (file) => {
       }
     }
   });
+});
+
+it("makes no bend for which the leaf would swing into the clamp itself", () => {
+  const [file] = roughParts(51, 1, false);
+  const bends = [120, 45].map((angle) => ({ angle, turn: "up" as const, overbend: angle }));
+  // The clamp stands up square behind its setback: at 120° a leaf of 16 mm would lie 8 mm behind the bend line.
+  const { part, brake } = jobOf({
+    ...file!,
+    units: "mm",
+    part: { ...file!.part, dimensions: "flat", thickness: 0.8, flats: [30, 30, 30], bends },
+    brake: {
+      ...file!.brake,
+      setback: 0.8,
+      clamp: {
+        type: "profile",
+        profiles: [
+          [
+            [0, 0],
+            [0, 40],
+            [-30, 40],
+            [-30, 0],
+          ],
+        ],
+        noseRadius: 0.5,
+      },
+      leaf: {
+        profile: [
+          [0, -10],
+          [16, -10],
+          [16, 0],
+          [0, 0],
+        ],
+        swing: 135,
+      },
+      frame: [],
+      openEnds: true,
+    },
+  });
+  const tables = seatTables(part, brake, new Machine(brake, part.thicknessMm));
+  expect(tables.map(({ never }) => never)).toEqual([true, true, false, false]);
+  expect(tables[0]!.canMake(0, 0)).toBe(false);
 });
