@@ -125,6 +125,13 @@ export class SideChecks {
     if (this.inRun("moving", m, formedMoving))
       pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     this.swept(a, b, pieces.turning, "part", movingTag, record);
+    // What has come through the bend zone, which is checked against nothing, may meet the flat where it starts.
+    if (m === 0) {
+      pieces.movingStart(a, FACE_INSET_MM);
+      this.swept(a, b, pieces.turning, "part", movingTag, record);
+    }
+    if (pieces.startCut && pieces.cutStart(a, m, formedMoving, FACE_INSET_MM))
+      this.swept(a, b, pieces.startCut, "part", movingTag, record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */

@@ -20,7 +20,7 @@ const SAME_MM = 1e-6;
 const SOON = 16;
 
 /** After so many looks from the flat blank the way is looked for from the goals too. */
-const LONG = 5000;
+const LONG = 1000;
 
 /** A best way from the flat blank to one of the goals. */
 export interface Way {

@@ -82,3 +82,61 @@ it("asks of a part's distance from itself only where the brake leaves as much", 
   // All states and ends of five bends are 160.
   expect(some.selfAsked).toBeLessThan(40);
 });
+
+/** The best rank among all orders of all bends by one pass over all sets: fewest changes, then the widest. */
+function plainly(some: MadeUp): { readonly changes: number; readonly mm: number } {
+  const { n, reach, part } = some;
+  const best = Array.from({ length: 4 << n }, () => ({ changes: Number.POSITIVE_INFINITY, mm: -1 }));
+  for (let set = 0; set < 1 << n; set++) {
+    for (let bend = 0; bend < n; bend++) {
+      for (const endHeld of [0, 1]) {
+        if ((((endHeld ? reach.withEnd : reach.withStart)[set]! >>> bend) & 1) === 0) continue;
+        const mm = some.clearance(set, bend, endHeld);
+        const hold = endHeld + (part.bends[bend]!.turn === "up" ? 2 : 0);
+        const to = best[4 * (set | (1 << bend)) + hold]!;
+        for (let before = 0; before < 4; before++) {
+          const from = set === 0 ? { changes: 0, mm: Number.POSITIVE_INFINITY } : best[4 * set + before]!;
+          const other = set === 0 ? 0 : before ^ hold;
+          const changes = from.changes + (other & 1) + (other >> 1);
+          const through = Math.min(from.mm, mm);
+          if (changes > to.changes || (changes === to.changes && through <= to.mm)) continue;
+          [to.changes, to.mm] = [changes, through];
+        }
+      }
+    }
+  }
+  return best
+    .slice(-4)
+    .reduce((a, b) => (b.changes < a.changes || (b.changes === a.changes && b.mm > a.mm) ? b : a));
+}
+
+describe("eleven made-up bends that close in on themselves", () => {
+  it.each([2, 3, 10, 11, 33, 34])("have the best order, looked for from both sides, %i", (seed) => {
+    const some = new MadeUp(11, seed, seed % 2 === 0 ? 1 : 0.8, 0, true);
+    const stepBack = WidestBack.prototype.stepBack;
+    let steps = 0;
+    WidestBack.prototype.stepBack = function (mostMm) {
+      steps++;
+      return stepBack.call(this, mostMm);
+    };
+    try {
+      const [way] = bestWays(some.part, some.seats, some.reach, [2047], 99);
+      let [set, held, changes, least] = [0, -1, 0, Number.POSITIVE_INFINITY];
+      for (const { bend, clamped } of way!.moves()) {
+        const endHeld = clamped === "end" ? 1 : 0;
+        least = Math.min(least, some.clearance(set, bend, endHeld));
+        const hold = endHeld + (some.part.bends[bend]!.turn === "up" ? 2 : 0);
+        if (held >= 0) changes += ((held ^ hold) & 1) + ((held ^ hold) >> 1);
+        held = hold;
+        set |= 1 << bend;
+      }
+      expect(set).toBe(2047);
+      expect({ changes, mm: least }).toEqual(plainly(some));
+      expect(steps).toBeGreaterThan(0);
+      // Far fewer than the thousand looks from the other side.
+      expect(steps).toBeLessThan(30);
+    } finally {
+      WidestBack.prototype.stepBack = stepBack;
+    }
+  });
+});

@@ -3,7 +3,7 @@
  * knows no more of a part than this.
  */
 import type { Part } from "../../src/part/part.ts";
-import { reversedSet } from "../../src/sequence/bendSets.ts";
+import { countOf, reversedSet } from "../../src/sequence/bendSets.ts";
 import type { Reach } from "../../src/sequence/reach.ts";
 import type { SeatTable } from "../../src/sequence/seatTable.ts";
 import { compareRanks, type OrderRank } from "../sequence/everyOrder.ts";
@@ -31,24 +31,31 @@ export class MadeUp {
   private readonly brakeMm: readonly (readonly [moving: number[], clamped: number[]])[];
   private readonly selfMm: readonly (readonly number[])[];
 
-  /** `n` bends; each can be made in so many of the states, and next to nothing is measured in so many. */
+  /**
+   * `n` bends; each can be made in so many of the states, and next to nothing is measured in so many. `closing`: all turn up, and
+   * the part comes the nearer to itself the more is made of it, nearest two bends before the last.
+   */
   constructor(
     readonly n: number,
     seed: number,
     share: number,
     openShare: number,
+    closing = false,
   ) {
     const lot = lots(seed);
     const mm = () => (lot() < openShare ? Number.POSITIVE_INFINITY : Math.ceil(lot() * 16) / 2);
-    const turns = Array.from({ length: n }, () => (lot() < 0.6 ? "up" : "down"));
+    const turns = Array.from({ length: n }, () => (closing || lot() < 0.6 ? "up" : "down"));
     this.part = { bends: turns.map((turn) => ({ turn })) } as unknown as Part;
     const sides = Array.from({ length: 2 * n }, (_, seat) => {
       const [before, after] = [seat >> 1, n - 1 - (seat >> 1)];
       return seat & 1 ? [before, after] : [after, before];
     });
-    const figures = (joints: number) => Array.from({ length: 1 << joints }, mm);
+    const figures = (joints: number) =>
+      Array.from({ length: 1 << joints }, () => (closing ? Number.POSITIVE_INFINITY : mm()));
     this.brakeMm = sides.map(([moving, clamped]) => [figures(moving!), figures(clamped!)] as const);
-    this.selfMm = sides.map(() => Array.from({ length: 1 << (n - 1) }, mm));
+    const apart = (formed: number) =>
+      closing ? Math.ceil(160 - 12 * countOf(formed) + 24 * lot()) / 8 : mm();
+    this.selfMm = sides.map(() => Array.from({ length: 1 << (n - 1) }, (_, formed) => apart(formed)));
     this.seats = sides.map(([moving], seat) => this.seat(seat, moving!));
     this.reach = this.drawn(lot, share);
   }
