@@ -5,10 +5,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
+import type { Step } from "../../src/contact/step.ts";
 import type { Job } from "../../src/job/job.ts";
 import { countOf } from "../../src/sequence/bendSets.ts";
 import { bestWays } from "../../src/sequence/rank.ts";
 import { reachFrom } from "../../src/sequence/reach.ts";
+import { searchOrders } from "../../src/sequence/search.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { jobOf } from "../cases/answers.ts";
 import { compareRanks, Judge, type Move, type OrderRank } from "../sequence/everyOrder.ts";
@@ -81,3 +83,35 @@ describe.each(some)("a recorded part", ({ file }) => {
     }
   });
 });
+
+describe.each(searches.filter(({ viableOrders }) => Number(viableOrders) === 0))(
+  "a part that no order makes",
+  ({ file }) => {
+    it("is shown as far as any order gets, and of those by the bend that swings farthest", () => {
+      const job = jobOf(file);
+      const judge = new Judge(job);
+      const { part, brake, marginMm } = job;
+      const { order } = searchOrders(part, brake, marginMm);
+      const size = order.length - 1;
+      const ranks = ranksOf(judge, size);
+      expect(ranksOf(judge, size + 1).size).toBe(0);
+      const best = [...ranks.values()].reduce((a, b) => (compareRanks(b, a) < 0 ? b : a));
+      const swings = [...ranks]
+        .filter(([, rank]) => compareRanks(rank, best) === 0)
+        .flatMap(([set]) =>
+          part.bends.flatMap((_, bend) =>
+            (set >>> bend) & 1
+              ? []
+              : (["start", "end"] as const).map((clamped) => swungBy(judge.of(set, { bend, clamped }))),
+          ),
+        );
+      const made = order.slice(0, -1).reduce((set, { bend }) => set | (1 << bend), 0);
+      expect(swungBy(judge.of(made, order.at(-1)!))).toBeCloseTo(Math.max(...swings), 8);
+    });
+  },
+);
+
+/** How far the leaf comes. */
+function swungBy(step: Step): number {
+  return step.contact ? step.contact.leafAngleRad : step.seat.sweepRad;
+}
