@@ -32,6 +32,7 @@ const OF_THE_SEARCH = ["test/mutants/rankings.test.ts", "test/mutants/searchWork
 /** Asked of the files alone that they look at by themselves. */
 const OF_ONE_FILE: Readonly<Record<string, readonly string[]>> = {
   "src/contact/alwaysHandled.ts": ["test/mutants/mixesHandled.test.ts"],
+  "src/contact/clearance.ts": ["test/mutants/clearances.test.ts"],
   "src/contact/beyond.ts": ["test/mutants/beyond.test.ts", "test/mutants/everyRest.test.ts"],
 };
 
