@@ -62,6 +62,7 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/verdicts.test.ts": ["contact/step"],
   "test/mutants/reach.test.ts": ["contact/firstContact", "contact/leastDistance"],
   "test/mutants/mixesHandled.test.ts": ["contact/alwaysHandled"],
+  "test/mutants/clearances.test.ts": ["contact/clearance"],
   "test/mutants/beyond.test.ts": ["contact/beyond"],
   "test/mutants/everyRest.test.ts": ["contact/beyond"],
 };
