@@ -29,6 +29,8 @@ export class SeatPieces {
   readonly leafRising: Swing | undefined;
   /** The moving flat's start while the bend zone grows past it; undefined where it never does. */
   readonly startCut: Swing | undefined;
+  /** Farthest from the pivot that the moving flat's start ever is. */
+  readonly startReachMm: number;
   /** How much of the flat run the bend zone takes at most. */
   private readonly mostCutMm: Mm;
   private readonly cutTan: number;
@@ -52,6 +54,11 @@ export class SeatPieces {
     this.finishedSin = Math.sin(seat.angleRad);
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
+    const along = Math.max(
+      Math.abs(this.startX) + this.turning.maxSlide,
+      this.cutTan * Math.tan(sweepRad / 2),
+    );
+    this.startReachMm = Math.hypot(along, T + Math.abs(pivot.y));
     this.mostCutMm = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad);
     this.startCut = this.mostCutMm > 1e-9 ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
   }

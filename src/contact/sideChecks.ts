@@ -126,6 +126,7 @@ export class SideChecks {
       pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
     this.swept(a, b, pieces.turning, "part", movingTag, record);
     // What has come through the bend zone, which is checked against nothing, may meet the flat where it starts.
+    if (b.near > pieces.startReachMm) return;
     if (m === 0) {
       pieces.movingStart(a, FACE_INSET_MM);
       this.swept(a, b, pieces.turning, "part", movingTag, record);
