@@ -2,6 +2,7 @@
 // with --bench the benchmark too.
 // The command keeps no install step of its own: Node built-ins only from outside. What a command does not need (the paper, the
 // drawing files) lies in dist/command/ and is not even read.
+import { execFileSync } from "node:child_process";
 import { chmod, readdir, readFile, rm } from "node:fs/promises";
 import { build } from "esbuild";
 import { buildPage } from "./web/build.mjs";
@@ -50,6 +51,23 @@ const exampleFiles = {
   },
 };
 
+/** Runs the command once on an example and keeps what V8 has compiled by then, for start.ts. */
+function keepCompiled(path, compiledPath) {
+  const run = `
+    import { readFileSync, writeFileSync } from "node:fs";
+    import { createRequire } from "node:module";
+    import { resolve } from "node:path";
+    import { pathToFileURL } from "node:url";
+    import { Script } from "node:vm";
+    const path = resolve(${JSON.stringify(path)});
+    const script = new Script(readFileSync(path, "utf8"), { filename: path });
+    process.execArgv = [];
+    process.argv = [process.execPath, "noseroom", "check", "examples/cable-trough-bar.json"];
+    process.on("exit", () => writeFileSync(${JSON.stringify(compiledPath)}, script.createCachedData()));
+    script.runInThisContext()(createRequire(pathToFileURL(path)), pathToFileURL(path).href);`;
+  execFileSync(process.execPath, ["--input-type=module", "-e", run]);
+}
+
 /** The command starts no other program; to be able to would cost every start of its own four thousandths of a second. */
 const noOtherProgram = {
   name: "no-other-program",
@@ -65,18 +83,27 @@ const noOtherProgram = {
 };
 
 await rm("dist/command", { recursive: true, force: true });
+const command = { ...node, minify: true, define: { NOSEROOM_VERSION: JSON.stringify(version) } };
+await build({ ...command, entryPoints: ["src/cli/start.ts"], outfile: "dist/noseroom.mjs" });
 await build({
-  ...node,
-  entryPoints: { noseroom: "src/cli/main.ts", "command/searchThread": "src/cli/searchThread.ts" },
-  outdir: "dist",
-  outExtension: { ".js": ".mjs" },
-  splitting: true,
-  chunkNames: "command/[name]-[hash]",
-  minify: true,
-  define: { NOSEROOM_VERSION: JSON.stringify(version) },
-  plugins: [exampleFiles, noOtherProgram],
+  ...command,
+  entryPoints: ["src/cli/searchThread.ts"],
+  outfile: "dist/command/searchThread.mjs",
   banner: { js: requireBanner },
 });
+// Run by start.ts, which hands it these two names.
+await build({
+  ...command,
+  format: "cjs",
+  supported: { "dynamic-import": false },
+  entryPoints: ["src/cli/main.ts"],
+  outfile: "dist/command/noseroom.cjs",
+  define: { ...command.define, "import.meta.url": "commandUrl" },
+  plugins: [exampleFiles, noOtherProgram],
+  banner: { js: "(function (require, commandUrl) { const module = { exports: {} };" },
+  footer: { js: "})" },
+});
+keepCompiled("dist/command/noseroom.cjs", "dist/command/noseroom.compiled");
 await build({
   ...node,
   platform: "neutral",

@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 /**
  * The command `noseroom`: reads the command line, hands over to one file a command, and turns whatever happens into
  * an exit status and, at most, a few sentences. Commands are loaded when asked for, so that each starts quickly.
@@ -82,7 +81,7 @@ function commandLine(finish: (status: number) => void): Command {
     .option("--json", "print the answer as one JSON object, lengths in mm")
     .option("--svg <DIR>", "write one picture a step into DIR")
     .action(async (path: string, options: { json?: boolean; svg?: string }) => {
-      finish(await (await import("./answers.ts")).runCheck(path, options));
+      finish(await (await import("./check.ts")).runCheck(path, options));
     });
   program
     .command("blank")
@@ -101,7 +100,7 @@ function commandLine(finish: (status: number) => void): Command {
     )
     .option("--json", "print the blank as one JSON object, lengths in mm")
     .action(async (path: string, options: BlankOptions) => {
-      finish(await (await import("./papers.ts")).runBlank(path, options));
+      finish(await (await import("./blank.ts")).runBlank(path, options));
     });
   program
     .command("example")
@@ -112,7 +111,7 @@ function commandLine(finish: (status: number) => void): Command {
     .argument("[NAME]", "name of an example")
     .option("-o, --output <FILE>", "file to write, NAME.json if not given; - prints it")
     .action(async (name: string | undefined, options: { output?: string }) => {
-      finish(await (await import("./answers.ts")).runExample(name, options));
+      finish(await (await import("./example.ts")).runExample(name, options));
     });
   addRemedyCommands(program, finish);
   addPaperCommands(program, finish);
@@ -164,4 +163,4 @@ async function main(): Promise<void> {
   }
 }
 
-await main();
+void main();

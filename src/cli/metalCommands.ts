@@ -17,7 +17,7 @@ export function addMetalCommands(program: Command, finish: (status: number) => v
     .option("--units <UNIT>", "mm or in, in if not given")
     .option("--json", "print the figures as JSON, in mm, MPa and kg/m³")
     .action(async (name: string | undefined, options: MetalsOptions) => {
-      finish(await (await import("./answers.ts")).runMetals(name, options));
+      finish(await (await import("./metals.ts")).runMetals(name, options));
     });
   program
     .command("strip")
@@ -42,6 +42,6 @@ export function addMetalCommands(program: Command, finish: (status: number) => v
     .option("--record <FILE>", "read a record that was kept, in place of readings")
     .option("--json", "print the record as one JSON object, lengths in mm")
     .action(async (path: string | undefined, options: StripOptions) => {
-      finish(await (await import("./papers.ts")).runStrip(path, options));
+      finish(await (await import("./strip.ts")).runStrip(path, options));
     });
 }

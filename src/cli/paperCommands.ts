@@ -20,7 +20,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     .requiredOption("--pdf <FILE>", "file to write")
     .option("--paper <SIZE>", "a4 or letter; letter for a job in inches if not given")
     .action(async (path: string, options: SheetOptions) => {
-      finish(await (await import("./papers.ts")).runSheet(path, options));
+      finish(await (await import("./sheet.ts")).runSheet(path, options));
     });
   program
     .command("nest")
@@ -36,7 +36,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     .option("--dxf <FILE>", "the same as DXF in millimetres")
     .option("--json", "print the nest as one JSON object, lengths in mm")
     .action(async (path: string, options: NestOptions) => {
-      finish(await (await import("./papers.ts")).runNest(path, options));
+      finish(await (await import("./nest.ts")).runNest(path, options));
     });
   program
     .command("doubt")
@@ -51,7 +51,7 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     )
     .option("--json", "print the finding as one JSON object, lengths in mm")
     .action(async (path: string, options: DoubtOptions) => {
-      finish(await (await import("./answers.ts")).runDoubt(path, options));
+      finish(await (await import("./doubt.ts")).runDoubt(path, options));
     });
   program
     .command("pan")
@@ -73,6 +73,6 @@ export function addPaperCommands(program: Command, finish: (status: number) => v
     .option("--dxf <FILE>", "DXF in millimetres")
     .option("--json", "print the blank as one JSON object, lengths in mm")
     .action(async (options: PanOptions) => {
-      finish(await (await import("./papers.ts")).runPan(options));
+      finish(await (await import("./pan.ts")).runPan(options));
     });
 }

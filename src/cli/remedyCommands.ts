@@ -20,7 +20,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .option("-o, --output <FILE>", "with --take: write the job into FILE")
     .option("--json", "print the ways as a JSON list, lengths in mm")
     .action(async (path: string, options: WaysOptions) => {
-      finish(await (await import("./answers.ts")).runWays(path, options));
+      finish(await (await import("./ways.ts")).runWays(path, options));
     });
   program
     .command("chart")
@@ -35,7 +35,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .option("--paper <SIZE>", "a4 or letter; by the job's unit if not given")
     .option("--json", "print the chart as one JSON object, lengths in mm")
     .action(async (path: string, options: ChartOptions) => {
-      finish(await (await import("./papers.ts")).runChart(path, options));
+      finish(await (await import("./chart.ts")).runChart(path, options));
     });
   program
     .command("fit")
@@ -44,7 +44,7 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .argument("<SHOP>", "shop file, or - for standard input")
     .option("--json", "print the table as one JSON object, lengths in mm")
     .action(async (path: string, options: { json?: boolean }) => {
-      finish(await (await import("./answers.ts")).runFit(path, options));
+      finish(await (await import("./fit.ts")).runFit(path, options));
     });
   program
     .command("bar")
@@ -71,6 +71,6 @@ export function addRemedyCommands(program: Command, finish: (status: number) => 
     .option("--angle-lost <DEG>", "angle that may be lost at mid-length, 1")
     .option("--json", "print the design as one JSON object, lengths in mm")
     .action(async (path: string, options: BarOptions) => {
-      finish(await (await import("./papers.ts")).runBar(path, options));
+      finish(await (await import("./bar.ts")).runBar(path, options));
     });
 }
