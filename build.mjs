@@ -1,7 +1,7 @@
 // Bundles the command (dist/noseroom.mjs), the engine (dist/index.mjs) and the page (dist/page/, dist/noseroom.html);
 // with --bench the benchmark too.
-// The command keeps no install step of its own: Node built-ins only from outside. What a command does not need (the paper, the
-// drawing files) lies in dist/command/ and is not even read.
+// The command keeps no install step of its own: Node built-ins only from outside. It starts from dist/noseroom.mjs, and all that it
+// runs lies in dist/command/.
 import { execFileSync } from "node:child_process";
 import { chmod, readdir, readFile, rm } from "node:fs/promises";
 import { build } from "esbuild";
@@ -51,7 +51,7 @@ const exampleFiles = {
   },
 };
 
-/** Runs the command once on an example and keeps what V8 has compiled by then, for start.ts. */
+/** Runs the command once on an example, in the way of start.ts, and keeps for that what V8 has compiled by then. */
 function keepCompiled(path, compiledPath) {
   const run = `
     import { readFileSync, writeFileSync } from "node:fs";
@@ -89,7 +89,6 @@ await build({
   ...command,
   entryPoints: ["src/cli/searchThread.ts"],
   outfile: "dist/command/searchThread.mjs",
-  banner: { js: requireBanner },
 });
 // Run by start.ts, which hands it these two names.
 await build({

@@ -36,8 +36,9 @@ export class SideReach {
   lastAngle = 0;
   private readonly pages = new Pages((beginnings) => new Uint16Array(FIGURES * beginnings));
   private readonly moving: boolean;
-  /** How far this side slides inward, and the height of a run's upper face over the pivot. */
-  private readonly slideMm: number;
+  /** How far this side slides inward. */
+  readonly slideMm: number;
+  /** Height of a run's upper face over the pivot. */
   private readonly runTopMm: number;
   private readonly mmPerStep: number;
 

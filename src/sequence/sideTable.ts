@@ -32,7 +32,6 @@ export class SideTable {
   private readonly beyond: Beyond;
   /** The sector that is this side's own to fill: half of what the sweep leaves between the two sides. */
   private readonly fairRad: number;
-  private readonly slideMm: number;
   /** The set looked at last: by how many joints it was decided, and how. */
   private lastFormed = 0;
   private lastDecided = -1;
@@ -54,7 +53,6 @@ export class SideTable {
     this.beyond = new Beyond(checks, side);
     this.reach = new SideReach(side, checks, this.beyond.mostMm());
     this.clear = new SideClearance(side, this.joints, this.kept, this.beyond, measure);
-    this.slideMm = side === "moving" ? checks.pieces.turning.maxInward : 0;
     const half = Math.max(0, Math.PI - checks.seat.sweepRad) / 2;
     this.fairRad = side === "moving" ? half : Math.PI - half;
   }
@@ -147,7 +145,7 @@ export class SideTable {
       pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     const direction =
       side === "moving"
-        ? leadingDirection(a, this.slideMm, FACE_INSET_MM)
+        ? leadingDirection(a, this.reach.slideMm, FACE_INSET_MM)
         : trailingDirection(a, FACE_INSET_MM);
     const inRun = checks.inRun(side, k, formed);
     this.reach.keep(k, formed, inRun, a.near - FACE_INSET_MM, a.far + FACE_INSET_MM, direction);

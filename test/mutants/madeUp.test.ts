@@ -9,6 +9,7 @@ import { bestWays } from "../../src/sequence/rank.ts";
 import { StateClearance } from "../../src/sequence/stateClearance.ts";
 import { WidestBack } from "../../src/sequence/widestBack.ts";
 import { compareRanks } from "../sequence/everyOrder.ts";
+import { widestPlainly } from "../sequence/widestPlainly.ts";
 import { bestOf, MadeUp, setOf } from "./madeUp.ts";
 
 const CASES = Array.from({ length: 40 }, (_, i) => [i, 0.35 + (i % 5) * 0.13, (i % 3) * 0.4] as const);
@@ -83,33 +84,6 @@ it("asks of a part's distance from itself only where the brake leaves as much", 
   expect(some.selfAsked).toBeLessThan(40);
 });
 
-/** The best rank among all orders of all bends by one pass over all sets: fewest changes, then the widest. */
-function plainly(some: MadeUp): { readonly changes: number; readonly mm: number } {
-  const { n, reach, part } = some;
-  const best = Array.from({ length: 4 << n }, () => ({ changes: Number.POSITIVE_INFINITY, mm: -1 }));
-  for (let set = 0; set < 1 << n; set++) {
-    for (let bend = 0; bend < n; bend++) {
-      for (const endHeld of [0, 1]) {
-        if ((((endHeld ? reach.withEnd : reach.withStart)[set]! >>> bend) & 1) === 0) continue;
-        const mm = some.clearance(set, bend, endHeld);
-        const hold = endHeld + (part.bends[bend]!.turn === "up" ? 2 : 0);
-        const to = best[4 * (set | (1 << bend)) + hold]!;
-        for (let before = 0; before < 4; before++) {
-          const from = set === 0 ? { changes: 0, mm: Number.POSITIVE_INFINITY } : best[4 * set + before]!;
-          const other = set === 0 ? 0 : before ^ hold;
-          const changes = from.changes + (other & 1) + (other >> 1);
-          const through = Math.min(from.mm, mm);
-          if (changes > to.changes || (changes === to.changes && through <= to.mm)) continue;
-          [to.changes, to.mm] = [changes, through];
-        }
-      }
-    }
-  }
-  return best
-    .slice(-4)
-    .reduce((a, b) => (b.changes < a.changes || (b.changes === a.changes && b.mm > a.mm) ? b : a));
-}
-
 describe("eleven made-up bends that close in on themselves", () => {
   it.each([2, 3, 10, 11, 33, 34])("have the best order, looked for from both sides, %i", (seed) => {
     const some = new MadeUp(11, seed, seed % 2 === 0 ? 1 : 0.8, 0, true);
@@ -131,7 +105,9 @@ describe("eleven made-up bends that close in on themselves", () => {
         set |= 1 << bend;
       }
       expect(set).toBe(2047);
-      expect({ changes, mm: least }).toEqual(plainly(some));
+      expect({ changes, mm: least }).toEqual(
+        widestPlainly(some.part, some.reach, (made, bend, endHeld) => some.clearance(made, bend, endHeld)),
+      );
       expect(steps).toBeGreaterThan(0);
       // Far fewer than the thousand looks from the other side.
       expect(steps).toBeLessThan(30);

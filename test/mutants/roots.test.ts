@@ -4,27 +4,14 @@
  */
 import { describe, expect, it } from "vitest";
 import { firstCrossing } from "../../src/contact/crossing.ts";
-import type { PairCurve } from "../../src/contact/pairCurve.ts";
 import { tableSwing } from "../../src/motion/swing.ts";
+import { counted } from "./countedCurve.ts";
 
 const always = { meets: () => true };
 /** What is never deeper than this only touches (crossing.ts). */
 const TOUCH = 1e-9;
 const turning = tableSwing(1, 0, 0, 1.8);
 const w = turning.stepRad;
-
-/** A curve that counts the looks at it: value and slope look at its fifth figure once each, the bound on its bend twice. */
-function counted(...figures: readonly number[]): { readonly curve: PairCurve; readonly looks: () => number } {
-  let looks = 0;
-  const curve = new Proxy(Float64Array.from(figures), {
-    get: (list, key) => {
-      if (key === "4") looks++;
-      return Reflect.get(list, key);
-    },
-    set: (list, key, value: number) => Reflect.set(list, key, value),
-  });
-  return { curve, looks: () => looks };
-}
 
 /** c − R·cos(φ − at): its low point is c − R. */
 const dip = (c: number, R: number, at: number) =>

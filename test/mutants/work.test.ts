@@ -10,10 +10,11 @@ import { firstContact } from "../../src/contact/firstContact.ts";
 import { leastDistance } from "../../src/contact/leastDistance.ts";
 import { Meeting, type PairKind } from "../../src/contact/meeting.ts";
 import { bordersOverlap } from "../../src/contact/overlap.ts";
-import { makePairCurve, type PairCurve } from "../../src/contact/pairCurve.ts";
+import { makePairCurve } from "../../src/contact/pairCurve.ts";
 import { tableSwing } from "../../src/motion/swing.ts";
 import { blockAt } from "../contact/shapes.ts";
 import { edge, hollow, round, together, watched } from "./alone.ts";
+import { counted } from "./countedCurve.ts";
 
 const still = { mm: Infinity, phiRad: 0, movingX: 0, movingY: 0, fixedX: 0, fixedY: 0 };
 
@@ -136,20 +137,6 @@ it("does not look into bodies whose boxes lie apart or side by side", () => {
   }
   expect(() => bordersOverlap(middle(), shut(blockAt(1, 1, 5, 5)), { x: 0, y: 0 })).toThrow("looked into");
 });
-
-/** A curve that counts the looks at it. */
-function counted(...figures: readonly number[]): { readonly curve: PairCurve; readonly looks: () => number } {
-  let looks = 0;
-  const curve = new Proxy(Float64Array.from(figures), {
-    get: (list, key) => {
-      // Value and slope both look at the fifth figure, once each.
-      if (key === "4") looks++;
-      return Reflect.get(list, key);
-    },
-    set: (list, key, value: number) => Reflect.set(list, key, value),
-  });
-  return { curve, looks: () => looks };
-}
 
 describe("firstCrossing", () => {
   const turning = tableSwing(1, 0, 0, 1.8);

@@ -6,43 +6,20 @@ import { expect, it, vi } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/job/job.ts";
-import { changesBetween } from "../../src/sequence/moves.ts";
 import { reachFrom } from "../../src/sequence/reach.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { WidestBack } from "../../src/sequence/widestBack.ts";
 import { benchJob } from "../bench/benchJobs.ts";
+import { widestPlainly } from "./widestPlainly.ts";
 
-/** Fewest changes of all orders that fold, and the most that the least clearance of such an order can be. */
-function plainly({ part, brake }: Job): { readonly changes: number; readonly mm: number } {
-  const n = part.bends.length;
+function plainly({ part, brake }: Job) {
   const seats = seatTables(part, brake, new Machine(brake, part.thicknessMm));
-  const { withStart, withEnd } = reachFrom(part, seats);
-  const best = Array.from({ length: 4 << n }, () => ({ changes: Number.POSITIVE_INFINITY, mm: -1 }));
-  for (let set = 0; set < 1 << n; set++) {
-    for (let bend = 0; bend < n; bend++) {
-      for (const endHeld of [0, 1]) {
-        if (((endHeld ? withEnd : withStart)[set]! & (1 << bend)) === 0) continue;
-        const [lower, upper] = [reversed(set & ((1 << bend) - 1), bend), set >>> (bend + 1)];
-        const seat = seats[2 * bend + endHeld]!;
-        const mm = endHeld
-          ? seat.clearance(lower, upper, Number.POSITIVE_INFINITY)
-          : seat.clearance(upper, lower, Number.POSITIVE_INFINITY);
-        const hold = endHeld + (part.bends[bend]!.turn === "up" ? 2 : 0);
-        const to = best[4 * (set | (1 << bend)) + hold]!;
-        for (let before = 0; before < 4; before++) {
-          const from = set === 0 ? { changes: 0, mm: Number.POSITIVE_INFINITY } : best[4 * set + before]!;
-          const changes = from.changes + (set === 0 ? 0 : changesBetween(before, hold));
-          const through = Math.min(from.mm, mm);
-          if (changes > to.changes || (changes === to.changes && through <= to.mm)) continue;
-          [to.changes, to.mm] = [changes, through];
-        }
-      }
-    }
-  }
-  return best
-    .slice(-4)
-    .reduce((a, b) => (b.changes < a.changes || (b.changes === a.changes && b.mm > a.mm) ? b : a));
+  return widestPlainly(part, reachFrom(part, seats), (set, bend, endHeld) => {
+    const [lower, upper] = [reversed(set & ((1 << bend) - 1), bend), set >>> (bend + 1)];
+    const [moving, clamped] = endHeld ? [lower, upper] : [upper, lower];
+    return seats[2 * bend + endHeld]!.clearance(moving, clamped, Number.POSITIVE_INFINITY);
+  });
 }
 
 function reversed(mask: number, count: number): number {
