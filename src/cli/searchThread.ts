@@ -3,6 +3,7 @@
  */
 import { parentPort, workerData } from "node:worker_threads";
 import type { TaskNews } from "./answerJob.ts";
+import { startPartner } from "./startPartner.ts";
 import { done, type Task } from "./task.ts";
 
 /** Oftener than this nobody can read. */
@@ -10,8 +11,8 @@ const NEWS_EVERY_MS = 200;
 
 const send = (news: TaskNews) => parentPort?.postMessage(news);
 let last = Date.now();
-const result = done(workerData as Task, {
-  progress(fraction) {
+const watch = {
+  progress(fraction: number) {
     const now = Date.now();
     if (now - last < NEWS_EVERY_MS) return;
     last = now;
@@ -19,5 +20,6 @@ const result = done(workerData as Task, {
   },
   // Stopping ends the whole process, thread and all.
   stopped: () => false,
-});
+};
+const result = done(workerData as Task, watch, startPartner(new URL("./partnerThread.mjs", import.meta.url)));
 send({ result });

@@ -10,6 +10,8 @@ import type { JobFile } from "../job/schema.ts";
 import type { ShopFile } from "../job/shopFile.ts";
 import { fitShop, type ShopFit } from "../job/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../job/waysOut.ts";
+import type { Partner } from "../sequence/partner.ts";
+import type { Watch } from "../sequence/reach.ts";
 
 /** A job, and the file that it was read from where ways out are wanted: they are changes to the file. */
 export interface JobTask {
@@ -35,15 +37,15 @@ export interface DoubtTask {
 export type Task = JobTask | ShopTask | DoubtTask;
 export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtAnswer;
 
-/** Does the work; `watch` is told how far a search is. */
-export function done<T extends Task>(task: T, watch?: Parameters<typeof check>[1]): Done<T> {
-  return resultOf(task, watch) as Done<T>;
+/** Does the work; `watch` is told how far a search is, a `partner` takes half of a long one. */
+export function done<T extends Task>(task: T, watch?: Watch, partner?: Partner): Done<T> {
+  return resultOf(task, watch, partner) as Done<T>;
 }
 
-function resultOf(task: Task, watch: Parameters<typeof check>[1]): Done<Task> {
+function resultOf(task: Task, watch?: Watch, partner?: Partner): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [] } = task;
-  const answer = check(job, watch);
+  const answer = check(job, watch, partner);
   return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
 }

@@ -7,6 +7,7 @@ import { cutBlank } from "../blank/cutBlank.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
 import { stagesOf } from "../motion/stages.ts";
+import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
 import type { Answer, ReliefHoleAnswer, Verdict } from "./answer.ts";
@@ -18,11 +19,11 @@ import { warningsFor } from "./warnings.ts";
 
 /**
  * Answers a job. `watch` is told how far a long search is and may stop it (SearchStopped is thrown then).
- * Where the job gives an order, that order is judged; orders are counted all the same.
+ * Where the job gives an order, that order is judged; orders are counted all the same. A `partner` halves a long search.
  */
-export function check(job: Job, watch?: Watch): Answer {
+export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const { part, brake, marginMm } = job;
-  const found = searchOrders(part, brake, marginMm, watch);
+  const found = searchOrders(part, brake, marginMm, watch, partner);
   const machine = new Machine(brake, part.thicknessMm);
   const order = job.order ?? found.order;
   const stages = stagesOf(part, brake, order);

@@ -9,6 +9,7 @@ import type { Mm } from "../units/quantity.ts";
 import { furthestOrder } from "./furthest.ts";
 import type { Move } from "./moves.ts";
 import { bestWays } from "./rank.ts";
+import type { Partner } from "./partner.ts";
 import { reachFrom, type Watch } from "./reach.ts";
 import { seatTables } from "./seatTables.ts";
 
@@ -21,11 +22,24 @@ export interface Found {
   readonly statesChecked: number;
 }
 
-/** Searches all orders of the part on the brake. Throws SearchStopped when the watcher says so. */
-export function searchOrders(part: Part, brake: Brake, marginMm: Mm, watch?: Watch): Found {
+/** Fewer bends are searched before a second thread has started. */
+const LONG_SEARCH = 13;
+
+/**
+ * Searches all orders of the part on the brake. Throws SearchStopped when the watcher says so. A partner takes half of a
+ * long search in a second thread.
+ */
+export function searchOrders(
+  part: Part,
+  brake: Brake,
+  marginMm: Mm,
+  watch?: Watch,
+  partner?: Partner,
+): Found {
   const machine = new Machine(brake, part.thicknessMm);
   const seats = seatTables(part, brake, machine);
-  const reach = reachFrom(part, seats, watch);
+  const start = partner && part.bends.length >= LONG_SEARCH ? partner : undefined;
+  const reach = reachFrom(part, seats, watch, start && ((memory) => start({ part, brake, memory })));
   const whole = (1 << part.bends.length) - 1;
   const viable = reach.reached[whole] === 1;
   const order = viable

@@ -3,6 +3,7 @@
  * processor's time and its peak memory: nothing is left over from the one before.
  */
 import { execFileSync } from "node:child_process";
+import { startPartner } from "../../src/cli/startPartner.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { benchJob, SHAPES, type Shape } from "./benchJobs.ts";
 import { flattenSampler, jstsSampler } from "./sampled.ts";
@@ -23,10 +24,11 @@ interface Measured {
 export function searchAlone(shape: Shape, n: number): void {
   const { part, brake, marginMm } = benchJob(shape, n);
   const wallUs: number[] = [];
+  const partner = startPartner(new URL("./command/partnerThread.mjs", import.meta.url));
   let [cpuUs, found] = [0, searchOrders(benchJob("open", 4).part, brake, marginMm)];
   for (let run = 0; run < (n <= 12 ? 3 : 1); run++) {
     const [from, before] = [performance.now(), process.cpuUsage()];
-    found = searchOrders(part, brake, marginMm);
+    found = searchOrders(part, brake, marginMm, undefined, partner);
     wallUs.push((performance.now() - from) * 1000);
     const spent = process.cpuUsage(before);
     cpuUs = spent.user + spent.system;
