@@ -23,6 +23,7 @@ export class Beyond {
   /** By flat: how far the rest of the sheet reaches from its end. */
   private readonly restMm: Float64Array;
   private readonly slideMm: Mm;
+  private readonly leafFarMm: Mm;
   private readonly moving: boolean;
   private readonly passed: readonly { readonly body: SolidBody; readonly up: 1 | -1 }[];
 
@@ -38,6 +39,7 @@ export class Beyond {
       const arc = (chain.insideRadiusMm[k]! + T) * chain.angleRad[k]!;
       this.restMm[k] = this.restMm[k + 1]! + Math.max(arc, chain.allowanceMm[k]!) + chain.flatMm[k + 1]!;
     }
+    this.leafFarMm = machine.leaf.features.far;
     this.moving = side === "moving";
     this.slideMm = this.moving ? pieces.mostSlideMm : 0;
     this.passed = [
@@ -63,6 +65,8 @@ export class Beyond {
     const far = Math.sqrt(this.x * this.x + this.y * this.y);
     this.near = far - wide;
     this.direction = Number.NaN;
+    // Where the leaf may reach it nothing can be said, whatever its direction.
+    if (!(this.near > this.leafFarMm)) return;
     // Not a number, and so are both directions, where the disc holds the pivot.
     const half = Math.asin(wide / far);
     const at = Math.atan2(this.y, this.x);
@@ -78,7 +82,7 @@ export class Beyond {
 
   /** Whether nothing there can meet the brake during the sweep, nor overlap it once the leaf is back. */
   keepsOff(): boolean {
-    if (!(this.near > this.checks.machine.leaf.features.far)) return false;
+    if (!(this.near > this.leafFarMm)) return false;
     for (const body of this.checks.fixed) if (!(this.distanceTo(body) > 0)) return false;
     return true;
   }
@@ -96,7 +100,7 @@ export class Beyond {
 
   /** A distance that all there keeps from the brake over the whole sweep; 0 where none is known. */
   leastClearance(): Mm {
-    let least = this.near - this.checks.machine.leaf.features.far;
+    let least = this.near - this.leafFarMm;
     for (const body of this.checks.fixed) least = Math.min(least, this.distanceTo(body));
     return Math.max(0, least - SPARE_MM);
   }

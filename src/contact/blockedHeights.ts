@@ -76,7 +76,7 @@ export function blockHeights(
   liftMm: number,
   out: BlockedHeights,
 ): void {
-  if (outOfTheWay(body, up, liftMm, piece.minX, piece.minY, piece.maxY)) return;
+  if (addsNothing(body, up, liftMm, piece.minX, piece.minY, piece.maxY, out)) return;
   const passing = { body, up, liftMm, out };
   for (let i = 0; i < piece.segments; i++) {
     const [x, y, length] = [piece.segX[i]!, piece.segY[i]!, piece.segLength[i]!];
@@ -117,6 +117,22 @@ export function outOfTheWay(
   return maxY <= B.minY || minY - liftMm >= B.maxY;
 }
 
+/** Whether a box of sheet is out of the way, or what it may block at most is blocked already. */
+function addsNothing(
+  body: SolidBody,
+  up: number,
+  liftMm: number,
+  minX: number,
+  minY: number,
+  maxY: number,
+  out: BlockedHeights,
+): boolean {
+  if (outOfTheWay(body, up, liftMm, minX, minY, maxY)) return true;
+  const B = body.features;
+  const least = up > 0 ? B.minY - maxY : minY - B.maxY;
+  return out.blocksAll(Math.max(-1, least), liftMm);
+}
+
 function arc(
   p: Passing,
   x: number,
@@ -127,7 +143,7 @@ function arc(
   cosHalf: number,
   hollow: boolean,
 ): void {
-  if (outOfTheWay(p.body, p.up, p.liftMm, x - r, y - r, y + r)) return;
+  if (addsNothing(p.body, p.up, p.liftMm, x - r, y - r, y + r, p.out)) return;
   const half = Math.acos(cosHalf);
   const n = arcPieces(r, 2 * half);
   // Turn by equal steps from the arc's start; the start is the middle direction turned back by half the sweep.
@@ -153,7 +169,7 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
   const minX = Math.min(px1, px2);
   const minY = Math.min(py1, py2);
   const maxY = Math.max(py1, py2);
-  if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return;
+  if (addsNothing(p.body, p.up, p.liftMm, minX, minY, maxY, p.out)) return;
   if (py1 > py2) {
     const { facingRight } = p.body;
     for (let f = 0; f < facingRight.length; f += 4) {
@@ -167,12 +183,14 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
       // The body's edge runs up: heights between the two edges, the way they pass.
       const least = p.up > 0 ? qy1 - maxY : minY - qy2;
       const most = p.up > 0 ? qy2 - minY : maxY - qy1;
-      if (most <= TOUCH_MM || least >= p.liftMm || p.out.blocksAll(Math.max(-1, least), most)) continue;
+      if (most <= TOUCH_MM || least >= p.liftMm) continue;
+      if (p.out.blocksAll(Math.max(-1, least), Math.min(most, p.liftMm))) continue;
       slide(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
     }
   }
   // An edge with its material to the left faces up where it runs to the left.
   if (p.up > 0 ? px1 <= px2 : px1 >= px2) return;
+  if (Math.max(px1, px2) <= p.body.features.minX) return;
   const against = p.up > 0 ? p.body.facingDown : p.body.facingUp;
   for (let f = 0; f < against.length; f += 4) {
     rise(px1, py1, px2, py2, against[f]!, against[f + 1]!, against[f + 2]!, against[f + 3]!, p.up, p.out);

@@ -45,11 +45,21 @@ export class LoadingChecks {
 
   /** Adds what element k blocks: before the bend is made, or (`finished`) after. */
   element(side: Side, k: number, formed: number, finished: boolean, room: Room): void {
+    this.layOut(side, k, formed, finished);
+    this.piece(this.a, room);
+  }
+
+  /** The same of an element that is known to overlap nothing. */
+  heightsOf(side: Side, k: number, formed: number, finished: boolean, room: Room): void {
+    this.layOut(side, k, formed, finished);
+    this.heights(this.a, room);
+  }
+
+  private layOut(side: Side, k: number, formed: number, finished: boolean): void {
     if (side === "moving" && finished) this.pieces.layMoving(true);
     if (side === "moving" && k === 0 && !finished) this.pieces.firstFlatAtRest(this.a, FACE_INSET_MM);
     else this.pieces.element(this.a, side, k, formed, WHOLE, FACE_INSET_MM, false);
     if (side === "moving" && finished) this.pieces.layMoving(false);
-    this.piece(this.a, room);
   }
 
   /**
@@ -67,16 +77,15 @@ export class LoadingChecks {
 
   /** Adds what a piece of sheet blocks, where it stands. */
   piece(piece: Features, room: Room): void {
-    const { checks } = this;
+    for (const body of this.checks.clamp) room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
+    for (const body of this.still) room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
+    this.heights(piece, room);
+  }
+
+  private heights(piece: Features, room: Room): void {
     const { liftMm } = this.machine.brake;
-    for (const body of checks.clamp) {
-      room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
-      blockHeights(piece, body, -1, liftMm, room.clamp);
-    }
-    for (const body of this.still) {
-      room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
-      blockHeights(piece, body, 1, liftMm, room.sheet);
-    }
+    for (const body of this.checks.clamp) blockHeights(piece, body, -1, liftMm, room.clamp);
+    for (const body of this.still) blockHeights(piece, body, 1, liftMm, room.sheet);
   }
 
   /** Adds what the bend zone itself blocks. */

@@ -2,26 +2,34 @@
  * Sectors as seen from the leaf's pivot: what turns up by φ can't meet what lies in a sector beyond its leading direction
  * and short of its lowest one. Cheap and safe: boxes are taken for pieces, so that a sector is never too small.
  */
-import type { Features } from "./features.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** What a piece lies in, from the pivot. */
+export interface Box {
+  readonly minX: Mm;
+  readonly minY: Mm;
+  readonly maxX: Mm;
+  readonly maxY: Mm;
+}
 
 /** More than any direction plus any turn: whoever gets this has to be checked. */
 const ALL_ROUND = 4 * Math.PI;
 
 /** Leading direction (radians from +x) of a piece at rest that may slide inward by `slide`; `grow` widens its box. */
-export function leadingDirection(F: Features, slide: number, grow: number): number {
+export function leadingDirection(F: Box, slide: number, grow: number): number {
   const minX = F.minX - slide - grow;
   if (minX >= 0) return F.maxY + grow > 0 ? Math.atan2(F.maxY + grow, minX) : 0;
   return F.minY - grow >= 0 ? Math.atan2(F.minY - grow, minX) : ALL_ROUND;
 }
 
 /** Lowest direction of such a piece, at most 0. */
-export function lowestDirection(F: Features, slide: number): number {
+export function lowestDirection(F: Box, slide: number): number {
   if (F.minY >= 0) return 0;
   return F.minX - slide > 0 ? Math.atan2(F.minY, F.minX - slide) : -ALL_ROUND;
 }
 
 /** Smallest direction, in [0, 2π), of a piece that stands; 0 where it reaches under the pivot's level in front. */
-export function trailingDirection(F: Features, grow: number): number {
+export function trailingDirection(F: Box, grow: number): number {
   const maxX = F.maxX + grow;
   if (maxX >= 0) return F.minY - grow >= 0 ? Math.atan2(F.minY - grow, maxX) : 0;
   return F.maxY + grow > 0 ? Math.atan2(F.maxY + grow, maxX) : Math.PI;

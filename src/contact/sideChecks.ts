@@ -50,7 +50,8 @@ export class SideChecks {
   readonly b: Features;
   private readonly found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
   private readonly spot: Spot = { x: 0, y: 0 };
-  private readonly leafLow: boolean;
+  /** The leaf lies below the pivot's level at rest. */
+  readonly leafLow: boolean;
 
   constructor(
     readonly seat: Seat,

@@ -91,21 +91,26 @@ export class SideReach {
   keep(k: number, formed: number, inRun: boolean, nearMm: number, farMm: number, directionRad: number): void {
     const steps = this.pages.of(k, formed);
     const at = FIGURES * this.pages.at(k, formed);
+    let rise = 0;
+    let nearBefore = NONE;
     if (k === 0) {
       steps[at + ANGLE] = this.moving ? 0 : Math.floor(Math.PI / RAD_PER_STEP - SPARE_STEPS);
-      steps[at + NEAR] = NONE;
     } else {
       const before = formed & ((1 << (k - 1)) - 1);
       const page = this.pages.of(k - 1, before);
       const from = FIGURES * this.pages.at(k - 1, before);
       steps[at + ANGLE] = page[from + ANGLE]!;
-      steps[at + NEAR] = page[from + NEAR]!;
+      nearBefore = page[from + NEAR]!;
+      rise = page[from + RISE]!;
     }
+    steps[at + NEAR] = nearBefore;
     if (!inRun) this.take(steps, at, nearMm, directionRad);
     steps[at + LAST_NEAR] = inRun ? 0 : this.nearSteps(nearMm);
     steps[at + LAST_FAR] = inRun ? NONE : this.farSteps(farMm);
     steps[at + LAST_ANGLE] = inRun ? NONE : this.angleSteps(directionRad);
-    this.keepRise(steps, at);
+    // Most elements lie no nearer than those before.
+    if (k > 0 && steps[at + NEAR] === nearBefore) steps[at + RISE] = rise;
+    else this.keepRise(steps, at);
   }
 
   /** Takes in all that may come beyond flat `k`. */

@@ -5,6 +5,7 @@
  */
 import { Beyond } from "../contact/beyond.ts";
 import type { ClearanceChecks } from "../contact/clearance.ts";
+import { ElementBox } from "../contact/elementBox.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import type { LoadingChecks, Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
@@ -30,6 +31,7 @@ export class SideTable {
   private readonly clear: SideClearance;
   private readonly openEnds: boolean;
   private readonly beyond: Beyond;
+  private readonly box: ElementBox;
   /** The sector that is this side's own to fill: half of what the sweep leaves between the two sides. */
   private readonly fairRad: number;
   /** The set looked at last: by how many joints it was decided, and how. */
@@ -51,6 +53,7 @@ export class SideTable {
     this.kept = new Beginnings(this.joints);
     this.rooms = new Rooms(loading);
     this.beyond = new Beyond(checks, side);
+    this.box = new ElementBox(checks, side);
     this.reach = new SideReach(side, checks, this.beyond.mostMm());
     this.clear = new SideClearance(side, this.joints, this.kept, this.beyond, measure);
     const half = Math.max(0, Math.PI - checks.seat.sweepRad) / 2;
@@ -132,8 +135,24 @@ export class SideTable {
     return k < this.joints && this.restIsFree(k, formed) ? FREE_ON : FREE;
   }
 
-  /** Whether element `k`, laid out, misses the brake and leaves a way in and out; keeps what it reaches and blocks. */
+  /** Whether element `k` misses the brake and leaves a way in and out; keeps what it reaches and blocks. */
   private isFree(k: number, formed: number): boolean {
+    const inRun = this.checks.inRun(this.side, k, formed);
+    if (inRun || !this.keepsOff(k, formed)) return this.isFreeLaidOut(k, formed, inRun);
+    return this.openEnds || this.leavesHeights(k, formed, true);
+  }
+
+  /** Whether the element, which is not in the run, is seen to meet nothing without being laid out; keeps what it reaches. */
+  private keepsOff(k: number, formed: number): boolean {
+    const { box, checks } = this;
+    if (checks.pieces.leafRising) return false;
+    box.take(k, formed);
+    if (!box.keepsOff()) return false;
+    this.reach.keep(k, formed, false, box.near, box.far, box.direction);
+    return true;
+  }
+
+  private isFreeLaidOut(k: number, formed: number, inRun: boolean): boolean {
     const { record, checks, side, loading } = this;
     const { pieces, a } = checks;
     record.phiRad = Number.POSITIVE_INFINITY;
@@ -147,11 +166,10 @@ export class SideTable {
       side === "moving"
         ? leadingDirection(a, this.reach.slideMm, FACE_INSET_MM)
         : trailingDirection(a, FACE_INSET_MM);
-    const inRun = checks.inRun(side, k, formed);
     this.reach.keep(k, formed, inRun, a.near - FACE_INSET_MM, a.far + FACE_INSET_MM, direction);
     // Sliding in along the bend line is always left where ends are open: then only a wrong seat blocks.
     if (this.openEnds) return side === "clamped" || !loading.finishedOverlapsLeaf(a, k, formed);
-    return this.leavesHeights(k, formed);
+    return this.leavesHeights(k, formed, false);
   }
 
   /** Whether all that may come beyond flat `k` keeps off the brake and in this side's sector; takes it into what is kept. */
@@ -179,26 +197,29 @@ export class SideTable {
     return this.blocked.of(k, set)[2 * this.blocked.at(k, set) + (finished ? 1 : 0)]!;
   }
 
-  private roomBefore(k: number, formed: number, finished: boolean): number {
-    return k === 0 ? OPEN : this.roomNumber(k - 1, formed, finished);
-  }
-
-  /** Takes in the heights that element `k` blocks; whether any are left that let this side pass. */
-  private leavesHeights(k: number, formed: number): boolean {
-    const { side, checks, loading, rooms } = this;
-    const loadBefore = this.roomBefore(k, formed, false);
-    loading.piece(checks.a, rooms.ofElement(loadBefore));
-    const load = rooms.joined(loadBefore);
-    let unload = load;
-    if (side === "moving" && load !== NO_WAY) {
-      const unloadBefore = this.roomBefore(k, formed, true);
-      loading.element(side, k, formed, true, rooms.ofElement(unloadBefore));
-      unload = rooms.joined(unloadBefore);
-    }
+  /**
+   * Takes in the heights that element `k` blocks; whether any are left that let this side pass. The element lies in the
+   * checks' `a`, or is known to overlap nothing and lies in the box.
+   */
+  private leavesHeights(k: number, formed: number, boxed: boolean): boolean {
+    const load = this.roomWith(k, formed, false, boxed);
+    const unload = this.side === "moving" && load !== NO_WAY ? this.roomWith(k, formed, true, boxed) : load;
     const page = this.blocked.of(k, formed);
     const at = 2 * this.blocked.at(k, formed);
     page[at] = load;
     page[at + 1] = unload;
     return unload !== NO_WAY;
+  }
+
+  /** Number of the room that is left with element `k`. */
+  private roomWith(k: number, formed: number, finished: boolean, boxed: boolean): number {
+    const { side, checks, loading, rooms } = this;
+    const before = k === 0 ? OPEN : this.roomNumber(k - 1, formed, finished);
+    if (boxed && this.box.letsPass(finished)) return before;
+    const room = rooms.ofElement(before);
+    if (boxed) loading.heightsOf(side, k, formed, finished, room);
+    else if (finished) loading.element(side, k, formed, finished, room);
+    else loading.piece(checks.a, room);
+    return rooms.joined(before);
   }
 }
