@@ -6,6 +6,7 @@ import type { Machine } from "../contact/machine.ts";
 import { seatFor } from "../motion/seat.ts";
 import type { End, Part } from "../part/part.ts";
 import { SeatTable } from "../sequence/seatTable.ts";
+import { pathOver } from "../sequence/sidePath.ts";
 import type { Mm } from "../units/quantity.ts";
 
 /** The end clamped, by number. */
@@ -24,8 +25,10 @@ export class WholeStrokes {
   /** Whether `bend` (from 0) can be made with these joints formed on the two sides. */
   passes(bend: number, end: 0 | 1, formedMoving: number, formedClamped: number): boolean {
     const seat = this.seatOf(bend, end);
-    if (!seat.canMake(formedMoving, formedClamped)) return false;
-    return this.leastMm <= 0 || seat.clearance(formedMoving, formedClamped, this.leastMm) >= this.leastMm;
+    const moving = pathOver(seat.moving.joints, formedMoving);
+    const clamped = pathOver(seat.clamped.joints, formedClamped);
+    if (!seat.canMake(moving, clamped)) return false;
+    return this.leastMm <= 0 || seat.clearance(moving, clamped, this.leastMm) >= this.leastMm;
   }
 
   private seatOf(bend: number, end: 0 | 1): SeatTable {

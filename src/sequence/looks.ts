@@ -2,7 +2,6 @@
  * The look at a whole layer of sets, seat by seat: which of them let the seat's bend be made next.
  * Quick looks are made for the seats that are asked for alone: two threads share a search by its seats (partner.ts).
  */
-import { formedToward } from "./bendSets.ts";
 import type { Layer } from "./layer.ts";
 import { QuickLook } from "./quickLook.ts";
 import type { SeatTable } from "./seatTable.ts";
@@ -25,15 +24,15 @@ export class Looks {
     const endHeld = (seat & 1) === 1;
     const bit = 1 << bend;
     const { sets, backs } = 2 * bend < n ? layer.backward : layer.forward;
+    // The two sides' paths (sidePath.ts): the set and its reverse end with them.
+    const toStart = bit;
+    const toEnd = 1 << (n - 1 - bend);
     for (let i = 0; i < sets.length; i++) {
       const set = sets[i]!;
       if ((set & bit) !== 0) continue;
-      const lower = set & (bit - 1);
-      const upper = set >>> (bend + 1);
-      const towardStart = formedToward("start", bend, set, backs[i]!, n);
-      const canMake = endHeld
-        ? quick.canMake(lower, towardStart, upper, upper)
-        : quick.canMake(upper, upper, lower, towardStart);
+      const lower = toStart | (set & (toStart - 1));
+      const upper = toEnd | (backs[i]! & (toEnd - 1));
+      const canMake = endHeld ? quick.canMake(lower, upper) : quick.canMake(upper, lower);
       if (canMake) ways[set] = ways[set]! | bit;
     }
   }

@@ -1,32 +1,31 @@
 /**
- * Something kept for every beginning of one side (its first k joints, formed or flat), in pages that are made when first
- * touched. A page holds beginnings whose nearest joints are alike, so that whatever is decided by these takes no room.
+ * Something kept for every beginning of one side, by its path (sidePath.ts), in pages that are made when first touched. A page
+ * holds beginnings whose nearest joints are alike, so that whatever is decided by these takes no room.
  */
 
-const PAGE_BITS = 9;
+const MOST_BITS = 9;
 
 export class Pages<Page> {
-  private readonly levels: (Page | undefined)[][] = [];
+  private readonly pages: (Page | undefined)[] = [];
+  private readonly bits: number;
 
-  /** `make` gives a page for so many beginnings. */
-  constructor(private readonly make: (beginnings: number) => Page) {}
+  /** Of a side with so many joints; `make` gives a page for so many beginnings. */
+  constructor(
+    joints: number,
+    private readonly make: (beginnings: number) => Page,
+  ) {
+    this.bits = Math.min(MOST_BITS, joints + 1);
+  }
 
-  /** The page of the first `k` joints formed as in `formed`, which has no joint beyond them. */
-  of(k: number, formed: number): Page {
-    this.levels[k] ??= [];
-    const level = this.levels[k];
-    const number = formed & ((1 << beyond(k)) - 1);
-    level[number] ??= this.make(1 << (k - beyond(k)));
-    return level[number];
+  /** The page of a beginning. */
+  of(path: number): Page {
+    const number = path >>> this.bits;
+    this.pages[number] ??= this.make(1 << this.bits);
+    return this.pages[number];
   }
 
   /** Which of the beginnings on that page it is. */
-  at(k: number, formed: number): number {
-    return formed >>> beyond(k);
+  at(path: number): number {
+    return path & ((1 << this.bits) - 1);
   }
-}
-
-/** How many of `k` joints tell pages apart. */
-function beyond(k: number): number {
-  return Math.max(0, k - PAGE_BITS);
 }

@@ -33,39 +33,29 @@ export class QuickLook {
     this.free = seat.zoneIsOpen ? Math.max(0, Math.min(ANGLE_STEPS, steps)) : 0;
   }
 
-  /**
-   * Whether the bend can be made. Either side is given by its bends as they stand in the set of bends done, and as joints
-   * formed, nearest first.
-   */
-  canMake(movingBends: number, formedMoving: number, clampedBends: number, formedClamped: number): boolean {
+  /** Whether the bend can be made, with the two sides as given by their paths (sidePath.ts). */
+  canMake(movingPath: number, clampedPath: number): boolean {
     if (this.never) return false;
-    const m = this.moving[movingBends] || this.lookAtMoving(movingBends, formedMoving);
+    const { moving, clamped } = this;
+    const m = moving[movingPath & (moving.length - 1)] || lookAt(this.seat.moving, movingPath, moving);
     if (m === BARRED) return false;
-    const c = this.clamped[clampedBends] || this.lookAtClamped(clampedBends, formedClamped);
+    const c = clamped[clampedPath & (clamped.length - 1)] || lookAt(this.seat.clamped, clampedPath, clamped);
     if (c === BARRED) return false;
     if ((m & c & OPEN) !== 0 && (m >>> ANGLE_SHIFT) + (c >>> ANGLE_SHIFT) < this.free) return true;
-    return this.seat.canMake(formedMoving, formedClamped);
-  }
-
-  private lookAtMoving(bends: number, formed: number): number {
-    const { moving } = this.seat;
-    const k = moving.decidedBy(formed);
-    const sign = k === BARRED_SIDE ? BARRED : signOf(moving, k, formed);
-    this.moving[bends] = sign;
-    return sign;
-  }
-
-  private lookAtClamped(bends: number, formed: number): number {
-    const { clamped } = this.seat;
-    const k = clamped.decidedBy(formed);
-    const sign = k === BARRED_SIDE ? BARRED : signOf(clamped, k, formed);
-    this.clamped[bends] = sign;
-    return sign;
+    return this.seat.canMake(movingPath, clampedPath);
   }
 }
 
-/** The number of a free side, decided by its first k joints. */
-function signOf(side: SideTable, k: number, formed: number): number {
-  const steps = Math.min(ANGLE_STEPS, Math.max(0, Math.ceil(side.reach.reachInto(k, formed) / STEP_RAD)));
-  return (steps << ANGLE_SHIFT) | (side.isOpen(k, formed) ? OPEN : FREE);
+/** The number of a side, kept in the place of its path's joints. */
+function lookAt(side: SideTable, path: number, kept: Uint16Array): number {
+  const by = side.decidedBy(path);
+  const sign = by === BARRED_SIDE ? BARRED : signOf(side, by);
+  kept[path & (kept.length - 1)] = sign;
+  return sign;
+}
+
+/** The number of a free side, decided by a beginning. */
+function signOf(side: SideTable, by: number): number {
+  const steps = Math.min(ANGLE_STEPS, Math.max(0, Math.ceil(side.reach.reachInto(by) / STEP_RAD)));
+  return (steps << ANGLE_SHIFT) | (side.isOpen(by) ? OPEN : FREE);
 }

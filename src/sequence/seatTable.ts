@@ -41,25 +41,25 @@ export class SeatTable {
     this.zoneIsOpen = isOpen(this.zoneToLoad) && isOpen(this.zoneToUnload);
   }
 
-  /** Whether the bend can be made with these joints formed on the two sides. */
-  canMake(formedMoving: number, formedClamped: number): boolean {
-    if (this.never || !this.missesBrake(formedMoving, formedClamped)) return false;
+  /** Whether the bend can be made with the two sides as given by their paths (sidePath.ts). */
+  canMake(moving: number, clamped: number): boolean {
+    if (this.never || !this.missesBrake(moving, clamped)) return false;
     const { sides } = this;
     if (this.handling(sides, false) === "blocked" || this.handling(sides, true) === "blocked") return false;
     return !this.self.meets(sides);
   }
 
   /** Clearance of both sides from the brake alone; Infinity where nothing is measured. */
-  brakeClearance(formedMoving: number, formedClamped: number): number {
-    return Math.min(this.moving.clearance(formedMoving), this.clamped.clearance(formedClamped));
+  brakeClearance(moving: number, clamped: number): number {
+    return Math.min(this.moving.clearance(moving), this.clamped.clearance(clamped));
   }
 
   /** Clearance of a state that can be made; exact where it is less than `beyondMm`, else some value not less than that. */
-  clearance(formedMoving: number, formedClamped: number, beyondMm: number): number {
-    const brake = this.brakeClearance(formedMoving, formedClamped);
+  clearance(moving: number, clamped: number, beyondMm: number): number {
+    const brake = this.brakeClearance(moving, clamped);
     return Math.min(
       brake,
-      this.selfDistance(formedMoving, formedClamped, beyondMm, Math.min(brake, beyondMm)),
+      this.selfDistance(moving, clamped, beyondMm, Math.min(brake, beyondMm)),
     );
   }
 
@@ -67,25 +67,25 @@ export class SeatTable {
    * Distance of the two sides of a state that can be made; exact where it is less than `enoughMm`, else that or more. What
    * is kept for other states reaches up to `upToMm`, which should not rise from one call to the next.
    */
-  selfDistance(formedMoving: number, formedClamped: number, upToMm: number, enoughMm: number): number {
-    this.missesBrake(formedMoving, formedClamped);
+  selfDistance(moving: number, clamped: number, upToMm: number, enoughMm: number): number {
+    this.missesBrake(moving, clamped);
     return this.self.distance(this.sides, upToMm, enoughMm);
   }
 
   /** Whether neither side meets the brake; takes them in for what is asked next. */
-  private missesBrake(formedMoving: number, formedClamped: number): boolean {
+  private missesBrake(moving: number, clamped: number): boolean {
     const { sides } = this;
-    sides.moving = formedMoving;
-    sides.clamped = formedClamped;
-    sides.decideMoving = this.moving.decidedBy(formedMoving);
+    sides.moving = moving;
+    sides.clamped = clamped;
+    sides.decideMoving = this.moving.decidedBy(moving);
     if (sides.decideMoving === BARRED_SIDE) return false;
-    sides.decideClamped = this.clamped.decidedBy(formedClamped);
+    sides.decideClamped = this.clamped.decidedBy(clamped);
     return sides.decideClamped !== BARRED_SIDE;
   }
 
-  private handling({ moving, clamped, decideMoving, decideClamped }: Sides, finished: boolean): Handling {
-    const room = this.moving.room(decideMoving, moving, finished);
-    const other = this.clamped.room(decideClamped, clamped, finished);
+  private handling({ decideMoving, decideClamped }: Sides, finished: boolean): Handling {
+    const room = this.moving.room(decideMoving, finished);
+    const other = this.clamped.room(decideClamped, finished);
     const zone = finished ? this.zoneToUnload : this.zoneToLoad;
     if (isOpen(room) && isOpen(other) && isOpen(zone)) return "front";
     return this.loading.handling(room, other, zone);

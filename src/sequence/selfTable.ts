@@ -5,6 +5,7 @@
  */
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
 import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
+import { FLAT_AT_BEND, formedOn, isFlat, jointsOf } from "./sidePath.ts";
 import type { SideTable } from "./sideTable.ts";
 
 const UNKNOWN = 0;
@@ -13,7 +14,7 @@ const MEET = 2;
 
 const PAGE_BITS = 7;
 
-/** The joints formed on the two sides, and how many of them decide for each side against the brake. */
+/** The two sides as whole paths (sidePath.ts), and the beginning that decides for each against the brake. */
 export interface Sides {
   moving: number;
   clamped: number;
@@ -44,20 +45,21 @@ export class SelfTable {
 
   /** Whether the two sides meet during the sweep, neither of them meeting the brake. */
   meets(sides: Sides): boolean {
-    if (sides.moving === 0 && sides.clamped === 0) return false;
-    if (this.partedRad(this.moving.joints, this.clamped.joints, sides) > 0) return false;
+    const { moving, clamped } = sides;
+    if (isFlat(moving) && isFlat(clamped)) return false;
+    if (this.partedRad(moving, clamped, sides) > 0) return false;
     this.pairs ??= new Uint8Array(4 << (this.moving.joints + this.clamped.joints));
-    return this.beginningsMeet(this.pairs, this.moving.joints, this.clamped.joints, sides);
+    return this.beginningsMeet(this.pairs, moving, clamped, sides);
   }
 
   /** The distance that the two sides keep, exact where it is less than `enoughMm`, itself at most `upToMm`; else that or more. */
   distance(sides: Sides, upToMm: number, enoughMm: number): number {
-    if (this.leastDistance(this.moving.joints, this.clamped.joints, sides) >= enoughMm)
-      return Number.POSITIVE_INFINITY;
+    const { moving, clamped } = sides;
+    if (this.leastDistance(moving, clamped, sides) >= enoughMm) return Number.POSITIVE_INFINITY;
     // What was not less than was asked is known of less only.
     if (upToMm > this.distancesUpToMm) this.distances = [];
     this.distancesUpToMm = upToMm;
-    return this.distanceOf(this.moving.joints, this.clamped.joints, sides, upToMm);
+    return this.distanceOf(moving, clamped, sides, upToMm);
   }
 
   /**
@@ -65,13 +67,14 @@ export class SelfTable {
    * which meet nothing of each other, count as far as they rise above bed and leaf out where the other side is.
    */
   private partedRad(m: number, c: number, sides: Sides): number {
-    const { moving, clamped } = this;
+    const [moving, clamped] = [this.moving.reach, this.clamped.reach];
+    // Of two beginnings of one side the shorter is the smaller number.
     const dm = Math.min(m, sides.decideMoving);
     const dc = Math.min(c, sides.decideClamped);
-    const leading = moving.reach.angle(dm, sides.moving);
-    const trailing = clamped.reach.angle(dc, sides.clamped);
-    const movingRun = clamped.reach.rise(dc, sides.clamped);
-    const clampedRun = moving.reach.rise(dm, sides.moving);
+    const leading = moving.angle(dm);
+    const trailing = clamped.angle(dc);
+    const movingRun = clamped.rise(dc);
+    const clampedRun = moving.rise(dm);
     return Math.min(trailing - Math.max(leading, movingRun), Math.PI - clampedRun - leading) - this.sweepRad;
   }
 
@@ -82,70 +85,67 @@ export class SelfTable {
   private leastDistance(m: number, c: number, sides: Sides): number {
     const parted = this.partedRad(m, c, sides);
     if (parted <= 0) return 0;
-    const moving = this.moving.reach.near(Math.min(m, sides.decideMoving), sides.moving);
-    const clamped = this.clamped.reach.near(Math.min(c, sides.decideClamped), sides.clamped);
+    const moving = this.moving.reach.near(Math.min(m, sides.decideMoving));
+    const clamped = this.clamped.reach.near(Math.min(c, sides.decideClamped));
     return (Math.min(moving, clamped) - this.slideMm) * Math.sin(Math.min(parted, Math.PI / 2));
   }
 
   /** Number of a pair of beginnings. */
-  private pairOf(m: number, c: number, { moving, clamped }: Sides): number {
-    const movingNode = (1 << m) | (moving & ((1 << m) - 1));
-    return movingNode * (2 << this.clamped.joints) + ((1 << c) | (clamped & ((1 << c) - 1)));
+  private pairOf(m: number, c: number): number {
+    return m * (2 << this.clamped.joints) + c;
   }
 
-  /** Whether any of the first m + 1 moving elements meets any of the first c + 1 clamped ones. */
+  /** Whether any element of moving beginning `m` meets any of clamped beginning `c`. */
   private beginningsMeet(pairs: Uint8Array, m: number, c: number, sides: Sides): boolean {
-    const pair = this.pairOf(m, c, sides);
+    const pair = this.pairOf(m, c);
     const known = pairs[pair]!;
     if (known !== UNKNOWN) return known === MEET;
     const meet =
       this.partedRad(m, c, sides) <= 0 &&
-      ((m > 0 && this.beginningsMeet(pairs, m - 1, c, sides)) ||
-        (c > 0 && this.beginningsMeet(pairs, m, c - 1, sides)) ||
-        this.lastOnesMeet(m, c, sides));
+      ((m > FLAT_AT_BEND && this.beginningsMeet(pairs, m >>> 1, c, sides)) ||
+        (c > FLAT_AT_BEND && this.beginningsMeet(pairs, m, c >>> 1, sides)) ||
+        this.lastOnesMeet(m, c));
     pairs[pair] = meet ? MEET : APART;
     return meet;
   }
 
-  private lastOnesMeet(m: number, c: number, sides: Sides): boolean {
-    const [moving, clamped] = [sides.moving & ((1 << m) - 1), sides.clamped & ((1 << c) - 1)];
-    if (this.lastOnesKeep(m, moving, c, clamped) > 0) return false;
+  private lastOnesMeet(m: number, c: number): boolean {
+    if (this.lastOnesKeep(m, c) > 0) return false;
     this.record.phiRad = Number.POSITIVE_INFINITY;
-    this.checks.withSelf(m, moving, c, clamped, this.record);
+    this.checks.withSelf(jointsOf(m), formedOn(m), jointsOf(c), formedOn(c), this.record);
     return this.record.phiRad < Number.POSITIVE_INFINITY;
   }
 
   private distanceOf(m: number, c: number, sides: Sides, upToMm: number): number {
-    const pair = this.pairOf(m, c, sides);
+    const pair = this.pairOf(m, c);
     const page = this.pageOf(pair);
     const at = pair & ((1 << PAGE_BITS) - 1);
     const known = page[at]!;
     if (known !== 0) return Math.max(known, 0);
     let mm = Number.POSITIVE_INFINITY;
     if (this.leastDistance(m, c, sides) < upToMm) {
-      if (m > 0) mm = this.distanceOf(m - 1, c, sides, upToMm);
-      if (c > 0) mm = Math.min(mm, this.distanceOf(m, c - 1, sides, upToMm));
-      mm = Math.min(mm, this.distanceOfLast(m, c, sides, Math.min(mm, upToMm)));
+      if (m > FLAT_AT_BEND) mm = this.distanceOf(m >>> 1, c, sides, upToMm);
+      if (c > FLAT_AT_BEND) mm = Math.min(mm, this.distanceOf(m, c >>> 1, sides, upToMm));
+      mm = Math.min(mm, this.distanceOfLast(m, c, Math.min(mm, upToMm)));
     }
     page[at] = mm === 0 ? -1 : mm;
     return Math.max(page[at]!, 0);
   }
 
-  private distanceOfLast(m: number, c: number, sides: Sides, upToMm: number): number {
-    const [moving, clamped] = [sides.moving & ((1 << m) - 1), sides.clamped & ((1 << c) - 1)];
-    if (this.lastOnesKeep(m, moving, c, clamped) >= upToMm) return Number.POSITIVE_INFINITY;
+  private distanceOfLast(m: number, c: number, upToMm: number): number {
+    if (this.lastOnesKeep(m, c) >= upToMm) return Number.POSITIVE_INFINITY;
     const { gap } = this;
     gap.mm = upToMm;
-    this.measure.betweenElements(m, moving, c, clamped, gap);
+    this.measure.betweenElements(jointsOf(m), formedOn(m), jointsOf(c), formedOn(c), gap);
     return gap.mm < upToMm ? gap.mm : Number.POSITIVE_INFINITY;
   }
 
-  /** A distance that one moving and one clamped element surely keep, from where they are seen from the pivot; 0 if unknown. */
-  private lastOnesKeep(m: number, formedMoving: number, c: number, formedClamped: number): number {
+  /** A distance that the last elements of two beginnings surely keep, from where they are seen from the pivot; 0 if unknown. */
+  private lastOnesKeep(m: number, c: number): number {
     const { slideMm } = this;
     const [moving, clamped] = [this.moving.reach, this.clamped.reach];
-    this.moving.readLast(m, formedMoving);
-    this.clamped.readLast(c, formedClamped);
+    this.moving.readLast(m);
+    this.clamped.readLast(c);
     const inner = moving.lastNear - slideMm;
     const byReach = Math.max(inner - clamped.lastFar, clamped.lastNear - moving.lastFar - slideMm);
     if (byReach > 0) return byReach;

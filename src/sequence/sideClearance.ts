@@ -7,6 +7,7 @@ import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
 import type { Side } from "../contact/seatPieces.ts";
 import { BARRED, type Beginnings } from "./beginnings.ts";
 import { Pages } from "./pages.ts";
+import { FLAT_AT_BEND, formedOn, jointsOf } from "./sidePath.ts";
 import { WidestFirst } from "./widestFirst.ts";
 
 /** Deeper than any joint: all of the side is taken in. */
@@ -17,7 +18,7 @@ const MOST_LOOKS = 400;
 export class SideClearance {
   private readonly measured: ClearanceRecord = { mm: 0, partX: 0, partY: 0, otherX: 0, otherY: 0 };
   /** By beginning: what its elements keep; 0 not known, −1 for a clearance of 0. */
-  private readonly pages = new Pages((beginnings) => new Float32Array(beginnings));
+  private readonly pages: Pages<Float32Array>;
   private mostMm: number | undefined;
 
   constructor(
@@ -26,21 +27,22 @@ export class SideClearance {
     private readonly kept: Beginnings,
     private readonly beyond: Beyond,
     private readonly measure: ClearanceChecks,
-  ) {}
+  ) {
+    this.pages = new Pages(joints, (beginnings) => new Float32Array(beginnings));
+  }
 
-  /** Clearance with `formed` made; Infinity where nothing is measured. */
-  of(formed: number): number {
+  /** Clearance of a whole side; Infinity where nothing is measured. */
+  of(path: number): number {
     // Sets that begin alike have been measured so far: from the longest such beginning on.
-    let k = this.joints;
-    let mm = 0;
-    for (; k >= 0 && mm === 0; k--) mm = this.known(k, formed & ((1 << k) - 1));
-    k++;
-    if (mm === 0) mm = this.ofLast(0, 0, Number.POSITIVE_INFINITY);
+    let beyond = 0;
+    let mm = this.known(path);
+    for (; mm === 0 && path >>> beyond > FLAT_AT_BEND; mm = this.known(path >>> beyond)) beyond++;
+    if (mm === 0) mm = this.ofLast(FLAT_AT_BEND, Number.POSITIVE_INFINITY);
     else mm = Math.max(0, mm);
     for (;;) {
-      if (k === this.joints || this.kept.isClearOn(k, formed & ((1 << k) - 1))) return mm;
-      k++;
-      mm = this.ofLast(k, formed & ((1 << k) - 1), mm);
+      if (beyond === 0 || this.kept.isClearOn(path >>> beyond)) return mm;
+      beyond--;
+      mm = this.ofLast(path >>> beyond, mm);
     }
   }
 
@@ -50,44 +52,44 @@ export class SideClearance {
     return this.mostMm;
   }
 
-  private known(k: number, formed: number): number {
-    return this.pages.of(k, formed)[this.pages.at(k, formed)]!;
+  private known(path: number): number {
+    return this.pages.of(path)[this.pages.at(path)]!;
   }
 
   private findMost(): number {
     const queue = new WidestFirst();
-    const begin = (k: number, formed: number, before: number) => {
-      if (this.kept.state(k, formed) === BARRED) return;
-      const known = this.known(k, formed);
-      const mm = known === 0 ? this.ofLast(k, formed, before) : Math.max(known, 0);
-      const done = k === this.joints || this.kept.isClearOn(k, formed);
-      queue.put((1 << k) | formed, mm, done ? DONE : k);
+    const begin = (path: number, before: number) => {
+      if (this.kept.state(path) === BARRED) return;
+      const known = this.known(path);
+      const mm = known === 0 ? this.ofLast(path, before) : Math.max(known, 0);
+      const k = jointsOf(path);
+      queue.put(path, mm, k === this.joints || this.kept.isClearOn(path) ? DONE : k);
     };
-    begin(0, 0, Number.POSITIVE_INFINITY);
+    begin(FLAT_AT_BEND, Number.POSITIVE_INFINITY);
     for (let looks = 0; queue.size > 0; looks++) {
       const { width, depth } = queue.first;
       if (depth === DONE || looks === MOST_LOOKS) return width;
-      const node = queue.take();
-      const formed = node & ~(1 << depth);
-      begin(depth + 1, formed, width);
-      begin(depth + 1, formed | (1 << depth), width);
+      const path = queue.take();
+      begin(2 * path, width);
+      begin(2 * path + 1, width);
     }
     return -1;
   }
 
-  /** Clearance of the elements up to `k`, where that of those before is `before`. */
-  private ofLast(k: number, formed: number, before: number): number {
+  /** Clearance of a beginning, where that of the elements before its last is `before`. */
+  private ofLast(path: number, before: number): number {
     const { measured, beyond } = this;
-    const page = this.pages.of(k, formed);
-    const at = this.pages.at(k, formed);
+    const page = this.pages.of(path);
+    const at = this.pages.at(path);
+    const [k, formed] = [jointsOf(path), formedOn(path)];
     measured.mm = before;
     this.measure.withBrake(this.side, k, formed, measured);
     page[at] = measured.mm === 0 ? -1 : measured.mm;
     const mm = Math.max(0, page[at]!);
-    // Flat k may wait for the next joint to be measured, so that what is beyond is taken from the flat before.
+    // The last flat may wait for the next joint to be measured, so that what is beyond is taken from the flat before.
     if (k > 0 && k < this.joints) {
       beyond.after(k - 1, formed & ((1 << (k - 1)) - 1));
-      if (beyond.leastClearance() >= mm) this.kept.keepClearOn(k, formed);
+      if (beyond.leastClearance() >= mm) this.kept.keepClearOn(path);
     }
     return mm;
   }

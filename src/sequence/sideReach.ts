@@ -6,6 +6,7 @@
 import type { Side } from "../contact/seatPieces.ts";
 import type { SideChecks } from "../contact/sideChecks.ts";
 import { Pages } from "./pages.ts";
+import { FLAT_AT_BEND } from "./sidePath.ts";
 
 /** Where each figure of a beginning stands, counted from its first. */
 const ANGLE = 0;
@@ -34,7 +35,7 @@ export class SideReach {
   lastNear = 0;
   lastFar = 0;
   lastAngle = 0;
-  private readonly pages = new Pages((beginnings) => new Uint16Array(FIGURES * beginnings));
+  private readonly pages: Pages<Uint16Array>;
   private readonly moving: boolean;
   /** How far this side slides inward. */
   readonly slideMm: number;
@@ -45,24 +46,26 @@ export class SideReach {
   /** `mostMm`: about how far from the pivot anything of this side is at most; what is farther is safe, but coarse. */
   constructor(side: Side, { pieces, seat }: SideChecks, mostMm: number) {
     this.moving = side === "moving";
+    const { joints } = pieces.chainOf(side);
+    this.pages = new Pages(joints, (beginnings) => new Uint16Array(FIGURES * beginnings));
     this.slideMm = this.moving ? pieces.turning.maxInward : 0;
     this.runTopMm = Math.max(0, seat.thicknessMm - seat.pivot.y);
     this.mmPerStep = mostMm / MOST_STEPS;
   }
 
   /** Moving side: largest direction from the pivot at rest, in radians from the leaf. Clamped: smallest one. */
-  angle(k: number, formed: number): number {
-    return this.steps(k, formed, ANGLE) * RAD_PER_STEP;
+  angle(path: number): number {
+    return this.steps(path, ANGLE) * RAD_PER_STEP;
   }
 
   /** Least distance from the pivot of all that lies beyond the run along bed or leaf; Infinity where nothing does. */
-  near(k: number, formed: number): number {
-    return this.mmOf(this.steps(k, formed, NEAR));
+  near(path: number): number {
+    return this.mmOf(this.steps(path, NEAR));
   }
 
   /** Direction in which a run of the other side is seen so far out. */
-  rise(k: number, formed: number): number {
-    return this.steps(k, formed, RISE) * RAD_PER_STEP;
+  rise(path: number): number {
+    return this.steps(path, RISE) * RAD_PER_STEP;
   }
 
   /** Direction in which a run of sheet is seen, above bed or leaf, where it may meet what this side has so far out. */
@@ -72,33 +75,33 @@ export class SideReach {
   }
 
   /** How far this side reaches into the sector that the sweep leaves free, with what that asks of the other's run. */
-  reachInto(k: number, formed: number): number {
-    const angle = this.angle(k, formed);
-    return (this.moving ? angle : Math.PI - angle) + this.rise(k, formed);
+  reachInto(path: number): number {
+    const angle = this.angle(path);
+    return (this.moving ? angle : Math.PI - angle) + this.rise(path);
   }
 
   /** Looks up the last of the elements of a beginning, into lastNear, lastFar and lastAngle. */
-  lastOf(k: number, formed: number): void {
-    const steps = this.pages.of(k, formed);
-    const at = FIGURES * this.pages.at(k, formed);
+  lastOf(path: number): void {
+    const steps = this.pages.of(path);
+    const at = FIGURES * this.pages.at(path);
     this.lastNear = steps[at + LAST_NEAR]! * this.mmPerStep;
     this.lastFar = this.mmOf(steps[at + LAST_FAR]!);
     const angle = steps[at + LAST_ANGLE]!;
     this.lastAngle = angle === NONE ? IN_RUN : angle * RAD_PER_STEP;
   }
 
-  /** Takes in element `k`: its distances from the pivot and its direction, which count for nothing where it lies in the run. */
-  keep(k: number, formed: number, inRun: boolean, nearMm: number, farMm: number, directionRad: number): void {
-    const steps = this.pages.of(k, formed);
-    const at = FIGURES * this.pages.at(k, formed);
+  /** Takes in the last element: its distances from the pivot and its direction, which count for nothing where it lies in the run. */
+  keep(path: number, inRun: boolean, nearMm: number, farMm: number, directionRad: number): void {
+    const steps = this.pages.of(path);
+    const at = FIGURES * this.pages.at(path);
     let rise = 0;
     let nearBefore = NONE;
-    if (k === 0) {
+    if (path === FLAT_AT_BEND) {
       steps[at + ANGLE] = this.moving ? 0 : Math.floor(Math.PI / RAD_PER_STEP - SPARE_STEPS);
     } else {
-      const before = formed & ((1 << (k - 1)) - 1);
-      const page = this.pages.of(k - 1, before);
-      const from = FIGURES * this.pages.at(k - 1, before);
+      const before = path >>> 1;
+      const page = this.pages.of(before);
+      const from = FIGURES * this.pages.at(before);
       steps[at + ANGLE] = page[from + ANGLE]!;
       nearBefore = page[from + NEAR]!;
       rise = page[from + RISE]!;
@@ -109,14 +112,14 @@ export class SideReach {
     steps[at + LAST_FAR] = inRun ? NONE : this.farSteps(farMm);
     steps[at + LAST_ANGLE] = inRun ? NONE : this.angleSteps(directionRad);
     // Most elements lie no nearer than those before.
-    if (k > 0 && steps[at + NEAR] === nearBefore) steps[at + RISE] = rise;
+    if (path !== FLAT_AT_BEND && steps[at + NEAR] === nearBefore) steps[at + RISE] = rise;
     else this.keepRise(steps, at);
   }
 
-  /** Takes in all that may come beyond flat `k`. */
-  widen(k: number, formed: number, nearMm: number, directionRad: number): void {
-    const steps = this.pages.of(k, formed);
-    const at = FIGURES * this.pages.at(k, formed);
+  /** Takes in all that may come beyond. */
+  widen(path: number, nearMm: number, directionRad: number): void {
+    const steps = this.pages.of(path);
+    const at = FIGURES * this.pages.at(path);
     this.take(steps, at, nearMm, directionRad);
     this.keepRise(steps, at);
   }
@@ -133,9 +136,8 @@ export class SideReach {
     steps[at + RISE] = Math.ceil(this.runRises(this.mmOf(steps[at + NEAR]!)) / RAD_PER_STEP + SPARE_STEPS);
   }
 
-  private steps(k: number, formed: number, figure: number): number {
-    const set = formed & ((1 << k) - 1);
-    return this.pages.of(k, set)[FIGURES * this.pages.at(k, set) + figure]!;
+  private steps(path: number, figure: number): number {
+    return this.pages.of(path)[FIGURES * this.pages.at(path) + figure]!;
   }
 
   private mmOf(steps: number): number {

@@ -2,8 +2,8 @@
  * The clearances of all states, a state being a set of bends done, the bend made next and the end clamped. The two sides'
  * clearances from the brake lie in the order in which sets are walked through, so that they are at hand again.
  */
-import { reversedSet } from "./bendSets.ts";
 import type { SeatTable } from "./seatTable.ts";
+import { pathToEnd, pathToStart } from "./sidePath.ts";
 import type { SideTable } from "./sideTable.ts";
 
 export class StateClearance {
@@ -28,17 +28,17 @@ export class StateClearance {
     const before = kept(towardStart, seat, bend);
     const after = kept(towardEnd, seat, this.n - 1 - bend);
     const near =
-      before[lower] ||
-      measure(before, lower, endHeld ? table.moving : table.clamped, reversedSet(lower, bend));
-    const far = after[upper] || measure(after, upper, endHeld ? table.clamped : table.moving, upper);
+      before[lower] || measure(before, lower, endHeld ? table.moving : table.clamped, pathToStart(set, bend));
+    const far =
+      after[upper] ||
+      measure(after, upper, endHeld ? table.clamped : table.moving, pathToEnd(set, bend, this.n));
     return Math.max(0, Math.min(near, far));
   }
 
   /** From the part's own other side; exact where it is less than `enoughMm`, at most `upToMm` (seatTable.ts), else that or more. */
   fromSelf(set: number, bend: number, endHeld: number, upToMm: number, enoughMm: number = upToMm): number {
     const table = this.seats[2 * bend + endHeld]!;
-    const lower = reversedSet(set & ((1 << bend) - 1), bend);
-    const upper = set >>> (bend + 1);
+    const [lower, upper] = [pathToStart(set, bend), pathToEnd(set, bend, this.n)];
     return endHeld
       ? table.selfDistance(lower, upper, upToMm, enoughMm)
       : table.selfDistance(upper, lower, upToMm, enoughMm);
@@ -59,8 +59,8 @@ function kept(tables: (Float32Array | undefined)[], seat: number, joints: number
   return made;
 }
 
-function measure(table: Float32Array, at: number, side: SideTable, formed: number): number {
-  const mm = side.clearance(formed);
+function measure(table: Float32Array, at: number, side: SideTable, path: number): number {
+  const mm = side.clearance(path);
   table[at] = mm === 0 ? -1 : mm;
   return table[at]!;
 }
