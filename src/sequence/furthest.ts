@@ -6,17 +6,21 @@
 import type { Machine } from "../contact/machine.ts";
 import { judgeStep, type Step } from "../contact/step.ts";
 import type { Part } from "../part/part.ts";
+import { AskedMoves } from "./askedMoves.ts";
 import { countOf } from "./bendSets.ts";
+import { MOST_SETS, MostReached } from "./mostReached.ts";
 import type { Move } from "./moves.ts";
-import { bestWays, type Way } from "./rank.ts";
+import { bestWays, bestWaysSoon, type Way } from "./rank.ts";
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 
-/** Sets with as many bends that are looked into; beyond them the first found stand for the rest. */
-const MOST_SETS = 256;
+/** A furthest order is found soon within such a share of all looks, or within so many. */
+const SOON_SHARE = 32;
+const ALWAYS_SOON = 4096;
 
 const SAME_SWING_RAD = 1e-9;
 
+/** The order that gets furthest, from all that can be reached. */
 export function furthestOrder(
   part: Part,
   machine: Machine,
@@ -24,8 +28,37 @@ export function furthestOrder(
   reach: Reach,
   marginMm: number,
 ): Move[] {
+  return farthestBlocked(
+    part,
+    machine,
+    bestWays(part, seats, reach, furthestSets(reach), marginMm),
+    marginMm,
+  );
+}
+
+/**
+ * The same, and how many bends were looked at for it, without looking at all that can be reached: where it is soon seen which
+ * sets of most bends are reached, not all bends, and by which ways that no other can beat. Undefined where it is not so.
+ */
+export function furthestSoon(
+  part: Part,
+  machine: Machine,
+  seats: readonly SeatTable[],
+  marginMm: number,
+): { readonly order: Move[]; readonly statesChecked: number } | undefined {
+  const n = part.bends.length;
+  const asked = new AskedMoves(seats);
+  const soon = Math.max(ALWAYS_SOON, (n * 2 ** n) / SOON_SHARE);
+  const goals = new MostReached(n, asked, () => asked.count < soon).sets();
+  if (!goals || goals[0] === 0) return undefined;
+  const ways = bestWaysSoon(part, seats, asked, goals, marginMm);
+  return ways && { order: farthestBlocked(part, machine, ways, marginMm), statesChecked: asked.count };
+}
+
+/** Of the ways, and the bends that they leave, the one that swings farthest. */
+function farthestBlocked(part: Part, machine: Machine, ways: readonly Way[], marginMm: number): Move[] {
   let best: { readonly way: Way; readonly move: Move; readonly swung: number } | undefined;
-  for (const way of bestWays(part, seats, reach, furthestSets(reach), marginMm)) {
+  for (const way of ways) {
     for (let bend = 0; bend < part.bends.length; bend++) {
       if ((way.set >>> bend) & 1) continue;
       for (const clamped of ["start", "end"] as const) {

@@ -3,7 +3,6 @@
  * the fewest changes of clamped end plus face to and from each. One pass over all sets each (design, section 8).
  */
 import type { End, Part } from "../part/part.ts";
-import type { Reach } from "./reach.ts";
 
 export interface Move {
   readonly bend: number;
@@ -21,15 +20,27 @@ export function changesBetween(before: Hold, hold: Hold): number {
   return (other & 1) + (other >>> 1);
 }
 
-/** Per set, masks of the bends that may be made next with the start (the end) clamped; all of them lead on to a goal. */
+/** Which moves there are. */
 export interface Allowed {
-  readonly start: Int32Array;
-  readonly end: Int32Array;
+  /** Whether a bend may be made next, `endHeld` 0 with the start clamped, 1 with the end. */
+  has(set: number, bend: number, endHeld: number): boolean;
+}
+
+/** Per set, masks of the bends that may be made next with the start (the end) clamped. */
+export class AllowedMasks implements Allowed {
+  constructor(
+    readonly start: Int32Array,
+    readonly end: Int32Array,
+  ) {}
+
+  has(set: number, bend: number, endHeld: number): boolean {
+    return (((endHeld ? this.end : this.start)[set]! >>> bend) & 1) === 1;
+  }
 }
 
 /** The moves allowed, the fewest changes to and from each set and hold, and the fewest from blank to goal. */
-export interface Frugal {
-  readonly allowed: Allowed;
+export interface Frugal<Moves extends Allowed = Allowed> {
+  readonly allowed: Moves;
   readonly changes: Uint8Array;
   readonly toGo: Uint8Array;
   readonly fewest: number;
@@ -38,8 +49,6 @@ export interface Frugal {
 export class Moves {
   readonly n: number;
   readonly sets: number;
-  /** All moves that lead on to a goal. */
-  readonly all: Allowed;
   /** By bend: 2 where its marked face is up, else 0. */
   readonly faces: Uint8Array;
   /** The bends whose marked face is up, as a mask. */
@@ -47,21 +56,26 @@ export class Moves {
 
   constructor(
     part: Part,
-    reach: Reach,
     readonly goals: readonly number[],
   ) {
     this.n = part.bends.length;
     this.sets = Math.max(...goals) + 1;
     this.faces = Uint8Array.from(part.bends, ({ turn }) => (turn === "up" ? 2 : 0));
     this.up = part.bends.reduce((mask, { turn }, bend) => (turn === "up" ? mask | (1 << bend) : mask), 0);
-    this.all = this.leadingOn({ start: reach.withStart, end: reach.withEnd });
+  }
+
+  /** All moves toward a goal, as if every bend could be made at any time with either end. */
+  every(): AllowedMasks {
+    const whole = (1 << this.n) - 1;
+    const any = Int32Array.from({ length: this.sets }, (_, set) => whole & ~set);
+    return this.leadingOn(new AllowedMasks(any, any));
   }
 
   /** Of the moves from each set those that lead on to a goal. */
-  leadingOn(allowed: Allowed): Allowed {
+  leadingOn(allowed: AllowedMasks): AllowedMasks {
     const { sets } = this;
     const alive = new Uint8Array(sets);
-    const kept = { start: new Int32Array(sets), end: new Int32Array(sets) };
+    const kept = new AllowedMasks(new Int32Array(sets), new Int32Array(sets));
     for (const goal of this.goals) alive[goal] = 1;
     for (let set = sets - 1; set >= 0; set--) {
       let on = 0;
@@ -78,14 +92,25 @@ export class Moves {
     return kept;
   }
 
+  /** The fewest changes by the moves allowed; undefined where these lead to no goal. */
+  frugal(allowed: AllowedMasks): Frugal<AllowedMasks> | undefined {
+    const changes = this.fewestChanges(allowed);
+    let fewest = NO_WAY;
+    for (const goal of this.goals) {
+      for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
+    }
+    if (fewest === NO_WAY) return undefined;
+    return { allowed, changes, toGo: this.changesToGo(allowed, fewest), fewest };
+  }
+
   /** The bends that may be made next, held as said, as a mask. */
-  ways(allowed: Allowed, set: number, hold: Hold): number {
+  ways(allowed: AllowedMasks, set: number, hold: Hold): number {
     const held = hold & 1 ? allowed.end[set]! : allowed.start[set]!;
     return hold & 2 ? held & this.up : held & ~this.up;
   }
 
   /** Fewest changes on the way to each set and hold (4·set + hold); NO_WAY where none leads there. */
-  fewestChanges(allowed: Allowed): Uint8Array {
+  fewestChanges(allowed: AllowedMasks): Uint8Array {
     const changes = new Uint8Array(4 * this.sets).fill(NO_WAY);
     for (let set = 0; set < this.sets; set++) {
       if ((allowed.start[set]! | allowed.end[set]!) === 0) continue;
@@ -104,7 +129,7 @@ export class Moves {
   }
 
   /** Fewest changes on the way on to a goal, as far as they are at most `most`. */
-  changesToGo(allowed: Allowed, most: number): Uint8Array {
+  changesToGo(allowed: AllowedMasks, most: number): Uint8Array {
     const toGo = new Uint8Array(4 * this.sets).fill(NO_WAY);
     for (const goal of this.goals) toGo.fill(0, 4 * goal, 4 * goal + 4);
     for (let set = this.sets - 1; set > 0; set--) {
@@ -125,7 +150,12 @@ export class Moves {
   }
 
   /** Which end is ever clamped for which bend on a way with fewest changes. */
-  endsUsed({ allowed, changes, toGo, fewest }: Frugal): (bend: number, endHeld: number) => boolean {
+  endsUsed({
+    allowed,
+    changes,
+    toGo,
+    fewest,
+  }: Frugal<AllowedMasks>): (bend: number, endHeld: number) => boolean {
     const used = [0, 0];
     for (let set = 0; set < this.sets; set++) {
       for (let endHeld = 0; endHeld < 2; endHeld++) {

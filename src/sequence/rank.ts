@@ -5,7 +5,15 @@
  */
 import type { Part } from "../part/part.ts";
 import { countOf } from "./bendSets.ts";
-import { type Allowed, changesBetween, type Frugal, type Hold, type Move, Moves, NO_WAY } from "./moves.ts";
+import {
+  type Allowed,
+  AllowedMasks,
+  changesBetween,
+  type Frugal,
+  type Hold,
+  type Move,
+  Moves,
+} from "./moves.ts";
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 import { StateClearance } from "./stateClearance.ts";
@@ -40,12 +48,34 @@ export function bestWays(
   goals: readonly number[],
   marginMm: number,
 ): Way[] {
-  const ranking = new Ranking(part, seats, reach, goals);
+  const moves = new Moves(part, goals);
+  const all = moves.leadingOn(new AllowedMasks(reach.withStart, reach.withEnd));
+  const ranking = new Ranking(moves, new StateClearance(seats, moves.n));
   // With fewest changes of all and its least clearance over the margin, a way is clear all through and can't be beaten.
-  const any = ranking.best(0);
+  const any = ranking.best(all, 0);
   if (any.widestMm >= marginMm) return any.ways;
-  const clear = ranking.best(marginMm);
+  const clear = ranking.best(all, marginMm);
   return clear.ways.length > 0 ? clear.ways : any.ways;
+}
+
+/**
+ * The same where such ways are found soon with as few changes as if every bend could be made at any time, and none with
+ * more changes can be clear where they are not. Undefined where it is not so.
+ */
+export function bestWaysSoon(
+  part: Part,
+  seats: readonly SeatTable[],
+  allowed: Allowed,
+  goals: readonly number[],
+  marginMm: number,
+): Way[] | undefined {
+  const moves = new Moves(part, goals);
+  const ranking = new Ranking(moves, new StateClearance(seats, moves.n));
+  const most = ranking.mostOf(() => true);
+  const frugal = { ...moves.frugal(moves.every())!, allowed };
+  const best = ranking.widestWays(frugal, most, LONG * moves.n);
+  if (!best || best.ways.length === 0) return undefined;
+  return best.widestMm < marginMm && most >= marginMm ? undefined : best.ways;
 }
 
 interface Best {
@@ -65,37 +95,36 @@ interface Widest {
 }
 
 class Ranking {
-  private readonly moves: Moves;
-  private readonly clearance: StateClearance;
+  private readonly goals: readonly number[];
 
   constructor(
-    part: Part,
-    seats: readonly SeatTable[],
-    reach: Reach,
-    private readonly goals: readonly number[],
+    private readonly moves: Moves,
+    private readonly clearance: StateClearance,
   ) {
-    this.moves = new Moves(part, reach, goals);
-    this.clearance = new StateClearance(seats, this.moves.n);
+    this.goals = moves.goals;
   }
 
-  /** Best ways with every clearance at least `leastMm`; none where there is no such way. */
-  best(leastMm: number): Best {
+  /** Best ways by the moves in `all` with every clearance at least `leastMm`; none where there is no such way. */
+  best(all: AllowedMasks, leastMm: number): Best {
     const { goals } = this;
     if (goals[0] === 0) return { ways: [{ set: 0, moves: () => [] }], widestMm: Number.POSITIVE_INFINITY };
     if (leastMm > 0 && this.mostOf(() => true) < leastMm) return NONE;
-    const allowed = this.over(leastMm);
-    const changes = this.moves.fewestChanges(allowed);
-    let fewest = NO_WAY;
-    for (const goal of goals) {
-      for (let hold = 0; hold < 4; hold++) fewest = Math.min(fewest, changes[4 * goal + hold]!);
-    }
-    if (fewest === NO_WAY) return NONE;
-    const frugal = { allowed, changes, toGo: this.moves.changesToGo(allowed, fewest), fewest };
+    const allowed = this.over(all, leastMm);
+    const frugal = this.moves.frugal(allowed);
+    if (!frugal) return NONE;
+    return this.widestWays(frugal, this.mostOf(this.moves.endsUsed(frugal)), Number.POSITIVE_INFINITY)!;
+  }
+
+  /**
+   * The widest ways among those with fewest changes, none of whose moves is wider than `most`. Undefined where that takes
+   * more than so many looks.
+   */
+  widestWays(frugal: Frugal, most: number, looks: number): Best | undefined {
     // Against the brake alone, which is cheap, ways are at most too wide: where one is soon found and the part then keeps
     // that far from itself too, its dear distance from itself need not be measured anywhere else.
-    const likely = this.widest(frugal, false, SOON * this.moves.n ** 2);
+    const likely = this.widest(frugal, most, false, Math.min(looks, SOON * this.moves.n ** 2));
     if (likely?.ways.every((way) => this.keepsFromItself(way, likely.widestMm))) return likely;
-    return this.widest(frugal, true, Number.POSITIVE_INFINITY)!;
+    return this.widest(frugal, most, true, looks);
   }
 
   /** Whether the part stays clear of itself by `leastMm` in every bend of a way. */
@@ -113,14 +142,14 @@ class Ranking {
    * least clearance on the way there, so what is narrower than the best way is never measured. Undefined where that takes
    * more than so many looks.
    */
-  private widest(frugal: Frugal, withSelf: boolean, looks: number): Best | undefined {
+  private widest(frugal: Frugal, mostOfBends: number, withSelf: boolean, looks: number): Best | undefined {
     const states = 4 * this.moves.sets;
     const so: Widest = { ways: new WaysThere(states), queue: new WidestFirst(), withSelf };
     const goals = new Set(this.goals);
     const goneOn = new Uint8Array(states);
     // No way is wider than its last move, nor than the widest that any of its bends is made: past the least of these all
     // ways are alike, and the queue dives for the goal.
-    let most = Math.min(this.lastMovesAllow(frugal, withSelf), this.mostOf(this.moves.endsUsed(frugal)));
+    let most = Math.min(this.lastMovesAllow(frugal, withSelf), mostOfBends);
     this.goOn(frugal, so, 0, 0, most);
     let back: WidestBack | undefined;
     for (let looked = 0; so.queue.size > 0; looked++) {
@@ -164,8 +193,7 @@ class Ranking {
         const bit = rest & -rest;
         const bend = 31 - Math.clz32(bit);
         const earlier = set ^ bit;
-        if (this.moves.faces[bend] !== (hold & 2)) continue;
-        if (((endHeld ? allowed.end : allowed.start)[earlier]! & bit) === 0) continue;
+        if (this.moves.faces[bend] !== (hold & 2) || !allowed.has(earlier, bend, endHeld)) continue;
         if (this.clearance.fromBrake(earlier, bend, endHeld) < least) continue;
         if (withSelf && this.clearance.fromSelf(earlier, bend, endHeld, least) < least) continue;
         for (let before = 0; before < 4; before++) {
@@ -192,8 +220,8 @@ class Ranking {
         const set = goal & ~bit;
         if (set === goal) continue;
         for (let endHeld = 0; endHeld < 2; endHeld++) {
-          if (((endHeld ? allowed.end : allowed.start)[set]! & bit) === 0) continue;
           if (changes[4 * goal + endHeld + this.moves.faces[bend]!] !== fewest) continue;
+          if (!allowed.has(set, bend, endHeld)) continue;
           let mm = this.clearance.fromBrake(set, bend, endHeld);
           if (withSelf && mm > most)
             mm = Math.min(mm, this.clearance.fromSelf(set, bend, endHeld, Number.POSITIVE_INFINITY));
@@ -205,7 +233,7 @@ class Ranking {
   }
 
   /** The least, over the bends that every goal has, of the most that any hold it is made in can leave. */
-  private mostOf(isMade: (bend: number, endHeld: number) => boolean): number {
+  mostOf(isMade: (bend: number, endHeld: number) => boolean): number {
     let most = Number.POSITIVE_INFINITY;
     for (let bend = 0; bend < this.moves.n; bend++) {
       if (this.goals.some((goal) => ((goal >>> bend) & 1) === 0)) continue;
@@ -225,15 +253,15 @@ class Ranking {
     const { width } = so.ways;
     const sofar = set === 0 ? 0 : changes[4 * set + before]!;
     const depth = countOf(set) + 1;
-    for (let ways = allowed.start[set]! | allowed.end[set]!; ways !== 0; ways &= ways - 1) {
-      const bit = ways & -ways;
-      const bend = 31 - Math.clz32(bit);
+    for (let bend = 0; bend < this.moves.n; bend++) {
+      const bit = 1 << bend;
+      if ((set & bit) !== 0) continue;
       for (let endHeld = 0; endHeld < 2; endHeld++) {
-        if (((endHeld ? allowed.end : allowed.start)[set]! & bit) === 0) continue;
         const hold = endHeld + this.moves.faces[bend]!;
         const cost = sofar + (set === 0 ? 0 : changesBetween(before, hold));
         const at = 4 * (set | bit) + hold;
         if (cost !== changes[at] || cost + toGo[at]! !== fewest || mm <= width[at]!) continue;
+        if (!allowed.has(set, bend, endHeld)) continue;
         let through = Math.min(mm, this.clearance.fromBrake(set, bend, endHeld));
         if (through <= width[at]!) continue;
         if (withSelf) through = Math.min(through, this.clearance.fromSelf(set, bend, endHeld, mm, through));
@@ -245,10 +273,10 @@ class Ranking {
   }
 
   /** The moves with clearance of at least `leastMm` that still lead to a goal. */
-  private over(leastMm: number): Allowed {
-    const { all, n, sets } = this.moves;
+  private over(all: AllowedMasks, leastMm: number): AllowedMasks {
+    const { n, sets } = this.moves;
     if (leastMm === 0) return all;
-    const wide = { start: new Int32Array(sets), end: new Int32Array(sets) };
+    const wide = new AllowedMasks(new Int32Array(sets), new Int32Array(sets));
     // One bend after the other: what is kept for it is then at hand.
     for (let bend = 0; bend < n; bend++) {
       const bit = 1 << bend;

@@ -71,7 +71,12 @@ export function reachFrom(
 type Ways = Pick<Reach, "withStart" | "withEnd">;
 
 /** Marks what is reached from a layer, and counts the orders. */
-function goOn({ forward }: Layer, { withStart, withEnd }: Ways, reached: Uint8Array, orders: OrderCount): void {
+function goOn(
+  { forward }: Layer,
+  { withStart, withEnd }: Ways,
+  reached: Uint8Array,
+  orders: OrderCount,
+): void {
   for (const set of forward.sets) {
     for (let ways = withStart[set]! | withEnd[set]!; ways !== 0; ways &= ways - 1) {
       const bit = ways & -ways;

@@ -6,10 +6,10 @@ import type { Brake } from "../brake/brake.ts";
 import { Machine } from "../contact/machine.ts";
 import type { Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
-import { furthestOrder } from "./furthest.ts";
+import { furthestOrder, furthestSoon } from "./furthest.ts";
 import type { Move } from "./moves.ts";
-import { bestWays } from "./rank.ts";
 import type { Partner } from "./partner.ts";
+import { bestWays } from "./rank.ts";
 import { reachFrom, type Watch } from "./reach.ts";
 import { seatTables } from "./seatTables.ts";
 
@@ -38,6 +38,8 @@ export function searchOrders(
 ): Found {
   const machine = new Machine(brake, part.thicknessMm);
   const seats = seatTables(part, brake, machine);
+  const soon = furthestSoon(part, machine, seats, marginMm);
+  if (soon) return { ...soon, viable: false, viableOrders: 0n };
   const start = partner && part.bends.length >= LONG_SEARCH ? partner : undefined;
   const reach = reachFrom(part, seats, watch, start && ((memory) => start({ part, brake, memory })));
   const whole = (1 << part.bends.length) - 1;

@@ -57,10 +57,7 @@ export class SeatTable {
   /** Clearance of a state that can be made; exact where it is less than `beyondMm`, else some value not less than that. */
   clearance(moving: number, clamped: number, beyondMm: number): number {
     const brake = this.brakeClearance(moving, clamped);
-    return Math.min(
-      brake,
-      this.selfDistance(moving, clamped, beyondMm, Math.min(brake, beyondMm)),
-    );
+    return Math.min(brake, this.selfDistance(moving, clamped, beyondMm, Math.min(brake, beyondMm)));
   }
 
   /**

@@ -209,7 +209,8 @@ export class SideTable {
    */
   private leavesHeights(path: number, k: number, formed: number, boxed: boolean): boolean {
     const load = this.roomWith(path, k, formed, false, boxed);
-    const unload = this.side === "moving" && load !== NO_WAY ? this.roomWith(path, k, formed, true, boxed) : load;
+    const unload =
+      this.side === "moving" && load !== NO_WAY ? this.roomWith(path, k, formed, true, boxed) : load;
     const page = this.blocked.of(path);
     const at = 2 * this.blocked.at(path);
     page[at] = load;

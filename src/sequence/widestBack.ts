@@ -76,12 +76,11 @@ export class WidestBack {
       const bend = 31 - Math.clz32(bit);
       const earlier = set ^ bit;
       if (moves.faces[bend] !== (hold & 2)) continue;
-      if (((endHeld ? allowed.end : allowed.start)[earlier]! & bit) === 0) continue;
       let least = Number.POSITIVE_INFINITY;
       for (let before = 0; before < 4; before++) {
         if (this.leadsOn(earlier, before, set, hold)) least = Math.min(least, width[4 * earlier + before]!);
       }
-      if (least >= mm) continue;
+      if (least >= mm || !allowed.has(earlier, bend, endHeld)) continue;
       let through = Math.min(mm, clearance.fromBrake(earlier, bend, endHeld));
       if (through > least)
         through = Math.min(through, clearance.fromSelf(earlier, bend, endHeld, mm, through));
