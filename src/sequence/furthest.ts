@@ -10,7 +10,8 @@ import { AskedMoves } from "./askedMoves.ts";
 import { countOf } from "./bendSets.ts";
 import { MOST_SETS, MostReached } from "./mostReached.ts";
 import type { Move } from "./moves.ts";
-import { bestWays, bestWaysSoon, type Way } from "./rank.ts";
+import { bestWays, bestWaysSoon } from "./rank.ts";
+import type { Way } from "./ranking.ts";
 import type { Reach } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 

@@ -71,23 +71,25 @@ export class Moves {
     return this.leadingOn(new AllowedMasks(any, any));
   }
 
-  /** Of the moves from each set those that lead on to a goal. */
-  leadingOn(allowed: AllowedMasks): AllowedMasks {
+  /** Of the moves from each set those that lead on to a goal, through moves that all pass. */
+  leadingOn(
+    allowed: AllowedMasks,
+    passes: (set: number, bend: number, endHeld: number) => boolean = () => true,
+  ): AllowedMasks {
     const { sets } = this;
     const alive = new Uint8Array(sets);
     const kept = new AllowedMasks(new Int32Array(sets), new Int32Array(sets));
     for (const goal of this.goals) alive[goal] = 1;
     for (let set = sets - 1; set >= 0; set--) {
-      let on = 0;
       for (let ways = allowed.start[set]! | allowed.end[set]!; ways !== 0; ways &= ways - 1) {
         const bit = ways & -ways;
-        if (alive[set | bit]) on |= bit;
+        // No way leads through a goal: all goals are of equally many bends.
+        if (!alive[set | bit]) continue;
+        const bend = 31 - Math.clz32(bit);
+        if (allowed.start[set]! & bit && passes(set, bend, 0)) kept.start[set] = kept.start[set]! | bit;
+        if (allowed.end[set]! & bit && passes(set, bend, 1)) kept.end[set] = kept.end[set]! | bit;
       }
-      // No way leads through a goal: all goals are of equally many bends.
-      if (on === 0) continue;
-      alive[set] = 1;
-      kept.start[set] = allowed.start[set]! & on;
-      kept.end[set] = allowed.end[set]! & on;
+      if ((kept.start[set]! | kept.end[set]!) !== 0) alive[set] = 1;
     }
     return kept;
   }
