@@ -6,8 +6,8 @@ import { Worker } from "node:worker_threads";
 import type { Partner } from "../sequence/partner.ts";
 
 /** `thread` is partnerThread.ts as it was built. */
-export function startPartner(thread: URL): Partner | undefined {
-  if (availableParallelism() < 2) return undefined;
+export function startPartner(thread: URL, cores: number = availableParallelism()): Partner | undefined {
+  if (cores < 2) return undefined;
   return (share) => {
     const worker = new Worker(thread, { workerData: share });
     // Without it the search goes on by itself.

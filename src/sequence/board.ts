@@ -30,7 +30,10 @@ export class Board {
     return new SharedArrayBuffer(4 * PLACES + 9 * 2 ** n);
   }
 
-  constructor(readonly memory: SharedArrayBuffer) {
+  constructor(
+    readonly memory: SharedArrayBuffer,
+    private readonly patienceMs = PATIENCE_MS,
+  ) {
     const sets = (memory.byteLength - 4 * PLACES) / 9;
     this.turns = new Int32Array(memory, 0, PLACES);
     this.withStart = new Int32Array(memory, 4 * PLACES, sets);
@@ -66,7 +69,7 @@ export class Board {
       if (done > made) return true;
       if (!this.hasPartner) return false;
       const beat = Atomics.load(turns, BEAT);
-      Atomics.wait(turns, DONE, done, PATIENCE_MS);
+      Atomics.wait(turns, DONE, done, this.patienceMs);
       const stands = Atomics.load(turns, DONE) === done && Atomics.load(turns, BEAT) === beat;
       if (stands) return false;
     }

@@ -2,19 +2,33 @@
  * Jobs for the benchmark, made by rule so that they can be of any number of bends.
  * Easy: "open", slight bends, each possible with one end only; "wide", every bend possible at any time with either end, all
  * n!·2^n orders. Hard: "hat", ribs of 60° side by side, few orders of many states, near to themselves; "wide" with a margin
- * that nothing keeps ("tight"), so that ranking has to look everywhere. Impossible: "spiral", "shut", scrolls of square
+ * that nothing keeps ("tight"), so that ranking has to look everywhere; "ring", bends of unlike flats that all but close to a
+ * ring and have no counterparts, "pent", the same between closed ends. Impossible: "spiral", "shut", scrolls of square
  * bends; "curl", slight bends that close to a ring only at the end, so that all states are looked at in vain; "lopsided", such
  * a ring of unlike flats, no bend of which has a counterpart; "boxed", the same between closed ends.
  */
 import { type Job, readJob } from "../../src/index.ts";
 
-export type Shape = "hat" | "spiral" | "shut" | "open" | "wide" | "tight" | "curl" | "lopsided" | "boxed";
+export type Shape =
+  | "hat"
+  | "spiral"
+  | "shut"
+  | "open"
+  | "wide"
+  | "tight"
+  | "ring"
+  | "pent"
+  | "curl"
+  | "lopsided"
+  | "boxed";
 
 export const SHAPES: readonly (readonly [Shape, "easy" | "hard" | "impossible"])[] = [
   ["open", "easy"],
   ["wide", "easy"],
   ["hat", "hard"],
   ["tight", "hard"],
+  ["ring", "hard"],
+  ["pent", "hard"],
   ["spiral", "impossible"],
   ["shut", "impossible"],
   ["curl", "impossible"],
@@ -29,19 +43,23 @@ const ANGLE_DEG: Readonly<Record<Shape, number>> = {
   open: 3,
   wide: 3,
   tight: 3,
+  ring: 16,
+  pent: 16,
   curl: 25,
   lopsided: 25,
   boxed: 25,
 };
 
-const isRing = (shape: Shape) => shape === "curl" || shape === "lopsided" || shape === "boxed";
+const UNLIKE: readonly Shape[] = ["ring", "pent", "lopsided", "boxed"];
+const isRing = (shape: Shape) => shape === "curl" || UNLIKE.includes(shape);
+const isBoxed = (shape: Shape) => shape === "pent" || shape === "boxed";
 
 function flatMm(shape: Shape, i: number, n: number): number {
   if (shape === "hat") return i === 0 || i === n ? 20 : i % 4 === 0 ? 50 : 24;
   if (shape === "spiral") return 14 + 5 * i;
   if (shape === "shut") return 14;
   if (shape === "curl") return 15;
-  if (isRing(shape)) return 13 + ((7 * i) % 11) / 10;
+  if (UNLIKE.includes(shape)) return 13 + ((7 * i) % 11) / 10;
   return shape === "open" ? 22 : 50;
 }
 
@@ -66,7 +84,7 @@ export function benchJob(shape: Shape, n: number): Job {
         thickness: 0.8,
         insideRadius: 1,
         kFactor: 0.44,
-        dimensions: shape === "lopsided" || shape === "boxed" ? "flat" : "outside",
+        dimensions: UNLIKE.includes(shape) ? "flat" : "outside",
         flats,
         bends,
       },
@@ -91,7 +109,7 @@ export function benchJob(shape: Shape, n: number): Job {
           swing: 135,
         },
         lift: 60,
-        openEnds: shape !== "boxed",
+        openEnds: !isBoxed(shape),
       },
     }),
   );

@@ -10,6 +10,7 @@ import { countOf, formedToward, nextOfAsMany, reversedSet } from "../../src/sequ
 import { OrderCount } from "../../src/sequence/orderCount.ts";
 import { Pages } from "../../src/sequence/pages.ts";
 import { NO_WAY, OPEN, Rooms } from "../../src/sequence/rooms.ts";
+import { pathOver } from "../../src/sequence/sidePath.ts";
 import { WidestFirst } from "../../src/sequence/widestFirst.ts";
 
 describe("a count of orders", () => {
@@ -95,27 +96,38 @@ describe("a queue", () => {
 describe("pages", () => {
   it("give every beginning a place of its own, on a page that its nearest joints choose", () => {
     const made: number[] = [];
-    const pages = new Pages((beginnings) => {
+    const pages = new Pages(12, (beginnings) => {
       made.push(beginnings);
       return { number: made.length, beginnings };
     });
+    const all = new Set<string>();
+    const ofPages = new Map<number, string>();
     for (let k = 0; k <= 12; k++) {
-      const places = new Set<string>();
-      const onPage = new Map<number, number>();
       for (let formed = 0; formed < 1 << k; formed++) {
-        const { number, beginnings } = pages.of(k, formed);
-        const at = pages.at(k, formed);
+        const path = pathOver(k, formed);
+        const { number, beginnings } = pages.of(path);
+        const at = pages.at(path);
         expect(at).toBeLessThan(beginnings);
-        places.add(`${number} ${at}`);
-        const nearest = formed & ((1 << Math.max(0, k - 9)) - 1);
-        expect(onPage.get(nearest) ?? number).toBe(number);
-        onPage.set(nearest, number);
+        all.add(`${number} ${at}`);
+        // Of nine joints and more all but the last nine choose the page.
+        const nearest = k < 9 ? "short" : `${k} ${formed & ((1 << (k - 9)) - 1)}`;
+        expect(ofPages.get(number) ?? nearest).toBe(nearest);
+        ofPages.set(number, nearest);
       }
-      expect(places.size).toBe(1 << k);
-      expect(new Set(onPage.values()).size).toBe(onPage.size);
     }
-    // Levels of 0 to 9 joints take one page each, those of 10, 11 and 12 two, four and eight.
-    expect(made).toEqual([1, 2, 4, 8, 16, 32, 64, 128, 256, ...Array.from({ length: 15 }, () => 512)]);
+    expect(all.size).toBe(2 ** 13 - 1);
+    expect(new Set(ofPages.values()).size).toBe(ofPages.size);
+    // All of 0 to 8 joints share one page; those of 9, 10, 11 and 12 take one, two, four and eight.
+    expect(made).toEqual(Array.from({ length: 16 }, () => 512));
+  });
+
+  it.each([0, 3, 8, 9])("are no larger than a side of %i joints asks for", (joints) => {
+    const made: number[] = [];
+    const pages = new Pages(joints, (beginnings) => made.push(beginnings));
+    const places = new Set<string>();
+    for (let path = 1; path < 2 << joints; path++) places.add(`${pages.of(path)} ${pages.at(path)}`);
+    expect(places.size).toBe((2 << joints) - 1);
+    expect(made).toEqual(joints < 9 ? [2 << joints] : [512, 512]);
   });
 });
 
@@ -123,19 +135,19 @@ describe("what is known of beginnings", () => {
   it("is kept apart for each of them", () => {
     const known = new Beginnings(4);
     const states = [0, FREE, BARRED, FREE_ON];
-    const stateOf = (k: number, formed: number) => states[(3 * k + formed) % 4]!;
-    const clearOn = (k: number, formed: number) => (k + formed) % 3 === 0;
-    const each = (look: (k: number, formed: number) => void) => {
-      for (let k = 0; k <= 4; k++) for (let formed = 0; formed < 1 << k; formed++) look(k, formed);
+    const stateOf = (path: number) => states[(3 * path + (path >> 2)) % 4]!;
+    const clearOn = (path: number) => path % 3 === 0;
+    const each = (look: (path: number) => void) => {
+      for (let path = 1; path < 32; path++) look(path);
     };
-    each((k, formed) => {
-      expect([known.state(k, formed), known.isClearOn(k, formed)]).toEqual([0, false]);
-      if (clearOn(k, formed)) known.keepClearOn(k, formed);
-      known.keepState(k, formed, stateOf(k, formed));
+    each((path) => {
+      expect([known.state(path), known.isClearOn(path)]).toEqual([0, false]);
+      if (clearOn(path)) known.keepClearOn(path);
+      known.keepState(path, stateOf(path));
     });
-    each((k, formed) => {
-      expect(known.state(k, formed)).toBe(stateOf(k, formed));
-      expect(known.isClearOn(k, formed)).toBe(clearOn(k, formed));
+    each((path) => {
+      expect(known.state(path)).toBe(stateOf(path));
+      expect(known.isClearOn(path)).toBe(clearOn(path));
     });
   });
 });

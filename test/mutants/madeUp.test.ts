@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { countOf } from "../../src/sequence/bendSets.ts";
-import { Moves } from "../../src/sequence/moves.ts";
+import { AllowedMasks, Moves } from "../../src/sequence/moves.ts";
 import { bestWays } from "../../src/sequence/rank.ts";
 import { StateClearance } from "../../src/sequence/stateClearance.ts";
 import { WidestBack } from "../../src/sequence/widestBack.ts";
@@ -48,11 +48,12 @@ describe.each(CASES)("made-up bends, %i", (seed, share, openShare) => {
       if (goals.length === 0) continue;
       // Nothing is tight at no margin: fewest changes first, then the widest.
       const best = bestOf(some.orders(size, 0));
-      const moves = new Moves(part, reach, goals);
-      const changes = moves.fewestChanges(moves.all);
-      const fewest = Math.min(...goals.flatMap((goal) => [...changes.slice(4 * goal, 4 * goal + 4)]));
+      const moves = new Moves(part, goals);
+      const all = moves.leadingOn(new AllowedMasks(reach.withStart, reach.withEnd));
+      const frugal = moves.frugal(all)!;
+      const { changes, fewest } = frugal;
       expect(fewest).toBe(best.changes);
-      const frugal = { allowed: moves.all, changes, toGo: moves.changesToGo(moves.all, fewest), fewest };
+      expect(fewest).toBe(Math.min(...goals.flatMap((goal) => [...changes.slice(4 * goal, 4 * goal + 4)])));
       const back = new WidestBack(moves, new StateClearance(seats, n), frugal, Number.POSITIVE_INFINITY);
       let through: number | undefined;
       let steps = 0;

@@ -6,6 +6,7 @@ import type { Part } from "../../src/part/part.ts";
 import { countOf, reversedSet } from "../../src/sequence/bendSets.ts";
 import type { Reach } from "../../src/sequence/reach.ts";
 import type { SeatTable } from "../../src/sequence/seatTable.ts";
+import { formedOn } from "../../src/sequence/sidePath.ts";
 import { compareRanks, type OrderRank } from "../sequence/everyOrder.ts";
 
 /** Numbers from 0 to below 1, the same for the same seed. */
@@ -107,16 +108,16 @@ export class MadeUp {
 
   private seat(seat: number, joints: number): SeatTable {
     const side = (figures: readonly number[]) => ({
-      clearance: (formed: number) => figures[formed]!,
+      clearance: (path: number) => figures[formedOn(path)]!,
       mostClearance: () => Math.max(...figures),
     });
     const [moving, clamped] = this.brakeMm[seat]!;
     return {
       moving: side(moving),
       clamped: side(clamped),
-      selfDistance: (formedMoving: number, formedClamped: number, _: number, enoughMm: number) => {
+      selfDistance: (movingPath: number, clampedPath: number, _: number, enoughMm: number) => {
         this.selfAsked++;
-        const mm = this.selfMm[seat]![formedMoving + (formedClamped << joints)]!;
+        const mm = this.selfMm[seat]![formedOn(movingPath) + (formedOn(clampedPath) << joints)]!;
         return mm < enoughMm ? mm : Number.POSITIVE_INFINITY;
       },
     } as unknown as SeatTable;

@@ -13,19 +13,24 @@ interface Told {
   readonly barred?: boolean;
 }
 
-/** A side of two joints that says the same of every set, and counts how often it is asked. */
+/** A side of two joints, decided by the nearest; says the same of every set, and counts what it is asked. */
 function side({ reachRad = 0, open = true, barred = false }: Told) {
   const asked: number[] = [];
+  /** Says it of what decides alone. */
+  const ofDecided = <T>(by: number, told: T): T => {
+    expect([0b10, 0b11]).toContain(by);
+    return told;
+  };
   return {
     asked,
     joints: 2,
     keepDecided: () => undefined,
-    decidedBy(formed: number) {
-      asked.push(formed);
-      return barred ? BARRED_SIDE : 1;
+    decidedBy(path: number) {
+      asked.push(path);
+      return barred ? BARRED_SIDE : path >> 1;
     },
-    isOpen: () => open,
-    reach: { reachInto: () => reachRad },
+    isOpen: (by: number) => ofDecided(by, open),
+    reach: { reachInto: (by: number) => ofDecided(by, reachRad) },
   };
 }
 
@@ -42,8 +47,8 @@ function seatOf(
     seat: { sweepRad: Math.PI / 2 },
     moving: side(moving),
     clamped: side(clamped),
-    canMake(formedMoving: number, formedClamped: number) {
-      asked.push([formedMoving, formedClamped]);
+    canMake(movingPath: number, clampedPath: number) {
+      asked.push([movingPath, clampedPath]);
       return table.answer ?? true;
     },
   };
@@ -60,7 +65,7 @@ describe("a quick look", () => {
     [1.5, -2],
   ])("lets sides pass that reach %f and %f, a quarter turn being free", (m, c) => {
     const { seat, look } = seatOf({ reachRad: m }, { reachRad: c }, { answer: false });
-    expect(look.canMake(1, 1, 1, 1)).toBe(true);
+    expect(look.canMake(0b110, 0b110)).toBe(true);
     expect(seat.asked).toEqual([]);
   });
 
@@ -75,8 +80,8 @@ describe("a quick look", () => {
   ])("leaves to the table those that reach %f and %f", (m, c) => {
     for (const answer of [true, false]) {
       const { seat, look } = seatOf({ reachRad: m }, { reachRad: c }, { answer });
-      expect(look.canMake(1, 2, 3, 0)).toBe(answer);
-      expect(seat.asked).toEqual([[2, 0]]);
+      expect(look.canMake(0b101, 0b100)).toBe(answer);
+      expect(seat.asked).toEqual([[0b101, 0b100]]);
     }
   });
 
@@ -87,7 +92,7 @@ describe("a quick look", () => {
     [{}, {}, { zoneIsOpen: false }],
   ])("leaves to the table what blocks heights, case %#", (moving, clamped, table) => {
     const { seat, look } = seatOf(moving, clamped, { ...table, answer: false });
-    expect(look.canMake(0, 0, 0, 0)).toBe(false);
+    expect(look.canMake(0b100, 0b100)).toBe(false);
     expect(seat.asked).toHaveLength(1);
   });
 
@@ -96,23 +101,23 @@ describe("a quick look", () => {
     [{}, { barred: true }],
   ])("bars by one side alone, case %#", (moving, clamped) => {
     const { seat, look } = seatOf(moving, clamped);
-    for (let time = 0; time < 2; time++) expect(look.canMake(1, 1, 1, 1)).toBe(false);
+    for (let time = 0; time < 2; time++) expect(look.canMake(0b110, 0b110)).toBe(false);
     expect(seat.asked).toEqual([]);
   });
 
   it("looks at each set of a side once", () => {
     const { seat, look } = seatOf({}, {});
     for (let time = 0; time < 3; time++) {
-      look.canMake(1, 2, 2, 1);
-      look.canMake(1, 2, 3, 3);
+      look.canMake(0b101, 0b110);
+      look.canMake(0b101, 0b111);
     }
-    expect(seat.moving.asked).toEqual([2]);
-    expect(seat.clamped.asked).toEqual([1, 3]);
+    expect(seat.moving.asked).toEqual([0b101]);
+    expect(seat.clamped.asked).toEqual([0b110, 0b111]);
   });
 
   it("asks nothing of a bend that can never be made", () => {
     const { seat, look } = seatOf({}, {}, { never: true });
-    expect(look.canMake(0, 0, 0, 0)).toBe(false);
+    expect(look.canMake(0b100, 0b100)).toBe(false);
     expect([seat.asked, seat.moving.asked, seat.clamped.asked]).toEqual([[], [], []]);
   });
 });

@@ -11,6 +11,7 @@ import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { SeatTable } from "../../src/sequence/seatTable.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
+import { pathOver } from "../../src/sequence/sidePath.ts";
 import { jobOf } from "../cases/answers.ts";
 import { roughParts } from "./roughParts.ts";
 
@@ -38,8 +39,8 @@ describe.each(parts)("a rough part, %#", (file) => {
       while (sets.length > 0) {
         seed = (seed * 1103515245 + 12345) % 2 ** 31;
         const [set] = sets.splice((seed >>> 8) % sets.length, 1) as [number];
-        const moving = formedJoints(seat.movingChain, set);
-        const still = formedJoints(seat.clampedChain, set);
+        const moving = pathOver(seat.movingChain.joints, formedJoints(seat.movingChain, set));
+        const still = pathOver(seat.clampedChain.joints, formedJoints(seat.clampedChain, set));
         const step = judgeStep(part, brake, set, bend, clamped, marginMm, machine);
         const told = `bend ${bend} after ${set.toString(2)}`;
         expect(table.canMake(moving, still), told).toBe(step.verdict !== "hits");
@@ -95,5 +96,5 @@ it("makes no bend for which the leaf would swing into the clamp itself", () => {
   });
   const tables = seatTables(part, brake, new Machine(brake, part.thicknessMm));
   expect(tables.map(({ never }) => never)).toEqual([true, true, false, false]);
-  expect(tables[0]!.canMake(0, 0)).toBe(false);
+  expect(tables[0]!.canMake(0b10, 0b1)).toBe(false);
 });

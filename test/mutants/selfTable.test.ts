@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import type { ClearanceChecks, ClearanceRecord } from "../../src/contact/clearance.ts";
 import type { ContactRecord, SideChecks } from "../../src/contact/sideChecks.ts";
 import { SelfTable } from "../../src/sequence/selfTable.ts";
+import { formedOn, jointsOf, pathOver } from "../../src/sequence/sidePath.ts";
 import type { SideTable } from "../../src/sequence/sideTable.ts";
 
 const DEG = Math.PI / 180;
@@ -25,20 +26,21 @@ interface Reach {
 
 /** A side that reaches so by its first k joints. */
 function side(joints: number, of: (k: number, formed: number) => Reach) {
+  const on = (path: number) => of(jointsOf(path), formedOn(path));
   const reach = {
     lastNear: 0,
     lastFar: Infinity,
     lastAngle: 0,
-    angle: (k: number, formed: number) => of(k, formed & ((1 << k) - 1)).angle,
-    near: (k: number, formed: number) => of(k, formed & ((1 << k) - 1)).near ?? 0,
-    rise: (k: number, formed: number) => of(k, formed & ((1 << k) - 1)).rise ?? 0,
+    angle: (path: number) => on(path).angle,
+    near: (path: number) => on(path).near ?? 0,
+    rise: (path: number) => on(path).rise ?? 0,
     runRises: (nearMm: number) => of(0, 0).runRises?.(nearMm) ?? 0,
   };
   return {
     joints,
     reach,
-    readLast(k: number, formed: number) {
-      const { angle, lastNear = 0, lastFar = Infinity, lastAngle = angle } = of(k, formed);
+    readLast(path: number) {
+      const { angle, lastNear = 0, lastFar = Infinity, lastAngle = angle } = on(path);
       Object.assign(reach, { lastNear, lastFar, lastAngle });
     },
   };
@@ -79,7 +81,14 @@ function tableOf(
 
 /** Sides that may reach anywhere: only a look at the elements tells. */
 const anywhere = (joints: number) => side(joints, () => ({ angle: joints === 3 ? Math.PI : 0 }));
-const all = (moving: number, clamped: number) => ({ moving, clamped, decideMoving: 3, decideClamped: 2 });
+/** Two sides of three and of two joints, decided by so many of them. */
+const sidesOf = (formedMoving: number, formedClamped: number, byMoving: number, byClamped: number) => ({
+  moving: pathOver(3, formedMoving),
+  clamped: pathOver(2, formedClamped),
+  decideMoving: pathOver(byMoving, formedMoving),
+  decideClamped: pathOver(byClamped, formedClamped),
+});
+const all = (formedMoving: number, formedClamped: number) => sidesOf(formedMoving, formedClamped, 3, 2);
 
 /** All sets of three and of two joints, in a mixed order. */
 const SETS = Array.from({ length: 32 }, (_, i) => (13 * i + 5) % 32).map((i) => [i >> 2, i & 3] as const);
@@ -206,9 +215,9 @@ describe("sides seen from the pivot", () => {
       side(2, (k) => ({ angle: (k < 2 ? 180 : 10) * DEG })),
       () => 0,
     );
-    expect(table.meets({ moving: 7, clamped: 3, decideMoving: 1, decideClamped: 1 })).toBe(false);
+    expect(table.meets(sidesOf(7, 3, 1, 1))).toBe(false);
     expect(asked).toEqual([]);
-    expect(table.meets({ moving: 7, clamped: 3, decideMoving: 2, decideClamped: 1 })).toBe(true);
+    expect(table.meets(sidesOf(7, 3, 2, 1))).toBe(true);
   });
 });
 

@@ -50,33 +50,31 @@ function expectJustUnder(found: number, atMost: number, step: number): void {
 describe("the moving side", () => {
   it("reaches nowhere while all of it lies in the run", () => {
     const reach = reachOf("moving");
-    reach.keep(0, 0, true, 0.5, 20, 2);
-    expect(reach.angle(0, 0)).toBe(0);
-    expect(reach.near(0, 0)).toBe(Number.POSITIVE_INFINITY);
-    expectJustOver(reach.rise(0, 0), 0, STEP_RAD);
-    reach.lastOf(0, 0);
+    reach.keep(0b1, true, 0.5, 20, 2);
+    expect(reach.angle(0b1)).toBe(0);
+    expect(reach.near(0b1)).toBe(Number.POSITIVE_INFINITY);
+    expectJustOver(reach.rise(0b1), 0, STEP_RAD);
+    reach.lastOf(0b1);
     expect([reach.lastNear, reach.lastFar, reach.lastAngle]).toEqual([0, Number.POSITIVE_INFINITY, -1]);
   });
 
   it("has the largest direction and the least distance of its elements, and the last one's own", () => {
     const { slideMm, runTopMm } = seat();
     const reach = reachOf("moving");
-    reach.keep(0, 0, true, 0, 20, 0);
-    reach.keep(1, 1, false, 20, 30, 1.2);
-    reach.keep(2, 0b11, false, 25, 40, 0.7);
-    reach.keep(3, 0b111, false, 15, 22, 1.5);
-    for (const [k, formed, angle, near, far, own] of [
-      [1, 0b1, 1.2, 20, 30, [20, 1.2]],
-      [2, 0b11, 1.2, 20, 40, [25, 0.7]],
-      [3, 0b111, 1.5, 15, 22, [15, 1.5]],
+    reach.keep(0b1, true, 0, 20, 0);
+    reach.keep(0b11, false, 20, 30, 1.2);
+    reach.keep(0b111, false, 25, 40, 0.7);
+    reach.keep(0b1111, false, 15, 22, 1.5);
+    for (const [path, angle, near, far, own] of [
+      [0b11, 1.2, 20, 30, [20, 1.2]],
+      [0b111, 1.2, 20, 40, [25, 0.7]],
+      [0b1111, 1.5, 15, 22, [15, 1.5]],
     ] as const) {
-      expectJustOver(reach.angle(k, formed), angle, STEP_RAD);
-      expectJustUnder(reach.near(k, formed), near, STEP_MM);
-      // The part beyond joint k does not matter.
-      expect(reach.angle(k, formed | 0b11000)).toBe(reach.angle(k, formed));
-      expectJustOver(reach.rise(k, formed), Math.asin(runTopMm / (near - slideMm)), 2 * STEP_RAD);
-      expect(reach.reachInto(k, formed)).toBeCloseTo(reach.angle(k, formed) + reach.rise(k, formed), 12);
-      reach.lastOf(k, formed);
+      expectJustOver(reach.angle(path), angle, STEP_RAD);
+      expectJustUnder(reach.near(path), near, STEP_MM);
+      expectJustOver(reach.rise(path), Math.asin(runTopMm / (near - slideMm)), 2 * STEP_RAD);
+      expect(reach.reachInto(path)).toBeCloseTo(reach.angle(path) + reach.rise(path), 12);
+      reach.lastOf(path);
       expectJustUnder(reach.lastNear, own[0], STEP_MM);
       expectJustOver(reach.lastFar, far, STEP_MM);
       expectJustOver(reach.lastAngle, own[1], STEP_RAD);
@@ -86,32 +84,32 @@ describe("the moving side", () => {
   it("takes in what may come beyond", () => {
     const { slideMm, runTopMm } = seat();
     const reach = reachOf("moving");
-    reach.keep(0, 0, true, 0, 20, 0);
-    reach.keep(1, 1, false, 20, 30, 1.2);
-    reach.widen(1, 1, 12, 1.3);
-    expectJustOver(reach.angle(1, 1), 1.3, STEP_RAD);
-    expectJustUnder(reach.near(1, 1), 12, STEP_MM);
-    expectJustOver(reach.rise(1, 1), Math.asin(runTopMm / (12 - slideMm)), 2 * STEP_RAD);
-    reach.widen(1, 1, 50, 0.2);
-    expectJustOver(reach.angle(1, 1), 1.3, STEP_RAD);
-    expectJustUnder(reach.near(1, 1), 12, STEP_MM);
-    reach.lastOf(1, 1);
+    reach.keep(0b1, true, 0, 20, 0);
+    reach.keep(0b11, false, 20, 30, 1.2);
+    reach.widen(0b11, 12, 1.3);
+    expectJustOver(reach.angle(0b11), 1.3, STEP_RAD);
+    expectJustUnder(reach.near(0b11), 12, STEP_MM);
+    expectJustOver(reach.rise(0b11), Math.asin(runTopMm / (12 - slideMm)), 2 * STEP_RAD);
+    reach.widen(0b11, 50, 0.2);
+    expectJustOver(reach.angle(0b11), 1.3, STEP_RAD);
+    expectJustUnder(reach.near(0b11), 12, STEP_MM);
+    reach.lastOf(0b11);
     expectJustUnder(reach.lastNear, 20, STEP_MM);
   });
 
   it("stays safe past the ends of its scales", () => {
     const reach = reachOf("moving");
-    reach.keep(0, 0, false, 0, 20, -0.3);
-    expect(reach.angle(0, 0)).toBe(0);
-    reach.keep(1, 1, false, -2, 2 * MOST_MM, 4 * Math.PI);
-    expect(reach.angle(1, 1)).toBeGreaterThanOrEqual(Math.PI);
-    expect(reach.near(1, 1)).toBe(0);
-    expect(reach.rise(1, 1)).toBeGreaterThanOrEqual(Math.PI / 2);
-    reach.lastOf(1, 1);
+    reach.keep(0b1, false, 0, 20, -0.3);
+    expect(reach.angle(0b1)).toBe(0);
+    reach.keep(0b11, false, -2, 2 * MOST_MM, 4 * Math.PI);
+    expect(reach.angle(0b11)).toBeGreaterThanOrEqual(Math.PI);
+    expect(reach.near(0b11)).toBe(0);
+    expect(reach.rise(0b11)).toBeGreaterThanOrEqual(Math.PI / 2);
+    reach.lastOf(0b11);
     expect(reach.lastAngle).toBeGreaterThanOrEqual(Math.PI);
     expect([reach.lastNear, reach.lastFar]).toEqual([0, Number.POSITIVE_INFINITY]);
-    reach.keep(1, 0, false, 2 * MOST_MM, 3 * MOST_MM, 1);
-    reach.lastOf(1, 0);
+    reach.keep(0b10, false, 2 * MOST_MM, 3 * MOST_MM, 1);
+    reach.lastOf(0b10);
     expect(reach.lastNear).toBeLessThanOrEqual(MOST_MM);
     expect(reach.lastNear).toBeGreaterThan(0.99 * MOST_MM);
   });
@@ -128,23 +126,24 @@ describe("the moving side", () => {
 describe("the clamped side", () => {
   it("has the smallest direction and the least distance, from half a turn down", () => {
     const reach = reachOf("clamped");
-    reach.keep(0, 0, true, 0, 20, 0);
-    expectJustUnder(reach.angle(0, 0), Math.PI, STEP_RAD);
-    reach.keep(1, 1, false, 20, 30, 2);
-    reach.keep(2, 0b11, false, 25, 40, 2.5);
-    reach.keep(2, 0b01, false, 25, 40, 1.5);
-    for (const [formed, angle, own] of [
-      [0b11, 2, 2.5],
-      [0b01, 1.5, 1.5],
+    reach.keep(0b1, true, 0, 20, 0);
+    expectJustUnder(reach.angle(0b1), Math.PI, STEP_RAD);
+    reach.keep(0b11, false, 20, 30, 2);
+    reach.keep(0b111, false, 25, 40, 2.5);
+    reach.keep(0b110, false, 25, 40, 1.5);
+    for (const [path, angle, own] of [
+      [0b111, 2, 2.5],
+      [0b110, 1.5, 1.5],
     ] as const) {
-      expectJustUnder(reach.angle(2, formed), angle, STEP_RAD);
-      const into = Math.PI - reach.angle(2, formed) + reach.rise(2, formed);
-      expect(reach.reachInto(2, formed)).toBeCloseTo(into, 12);
-      reach.lastOf(2, formed);
+      expectJustUnder(reach.angle(path), angle, STEP_RAD);
+      const into = Math.PI - reach.angle(path) + reach.rise(path);
+      expect(reach.reachInto(path)).toBeCloseTo(into, 12);
+      reach.lastOf(path);
       expectJustUnder(reach.lastAngle, own, STEP_RAD);
     }
-    reach.keep(2, 0b10, false, 25, 40, -1);
-    expect(reach.angle(2, 0b10)).toBe(0);
+    reach.keep(0b10, false, 20, 30, 2);
+    reach.keep(0b101, false, 25, 40, -1);
+    expect(reach.angle(0b101)).toBe(0);
   });
 
   it("does not slide", () => {
@@ -154,21 +153,21 @@ describe("the clamped side", () => {
 
   it("takes in what may come beyond", () => {
     const reach = reachOf("clamped");
-    reach.keep(0, 0, true, 0, 20, 0);
-    reach.widen(0, 0, 12, 1.3);
-    expectJustUnder(reach.angle(0, 0), 1.3, STEP_RAD);
-    expectJustUnder(reach.near(0, 0), 12, STEP_MM);
-    reach.widen(0, 0, 50, 2.2);
-    expectJustUnder(reach.angle(0, 0), 1.3, STEP_RAD);
+    reach.keep(0b1, true, 0, 20, 0);
+    reach.widen(0b1, 12, 1.3);
+    expectJustUnder(reach.angle(0b1), 1.3, STEP_RAD);
+    expectJustUnder(reach.near(0b1), 12, STEP_MM);
+    reach.widen(0b1, 50, 2.2);
+    expectJustUnder(reach.angle(0b1), 1.3, STEP_RAD);
   });
 });
 
 it("keeps beginnings of many joints apart", () => {
   const reach = reachOf("moving");
-  const k = 12;
-  for (let formed = 0; formed < 1 << k; formed++) reach.keep(k, formed, false, 1 + formed / 50, 90, 1);
-  for (let formed = 0; formed < 1 << k; formed++) {
-    reach.lastOf(k, formed);
-    expectJustUnder(reach.lastNear, 1 + formed / 50, STEP_MM);
+  const first = 1 << 12;
+  for (let path = first; path < 2 * first; path++) reach.keep(path, false, 1 + (path - first) / 50, 90, 1);
+  for (let path = first; path < 2 * first; path++) {
+    reach.lastOf(path);
+    expectJustUnder(reach.lastNear, 1 + (path - first) / 50, STEP_MM);
   }
 });

@@ -7,7 +7,7 @@ import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/job/job.ts";
-import { type Frugal, Moves } from "../../src/sequence/moves.ts";
+import { AllowedMasks, Moves } from "../../src/sequence/moves.ts";
 import { reachFrom } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { StateClearance } from "../../src/sequence/stateClearance.ts";
@@ -24,11 +24,10 @@ const { searches } = JSON.parse(readFileSync(new URL("rankings.json", import.met
 /** All moves of a job that lead to the whole part with fewest changes. */
 function frugalOf({ part, brake }: Job) {
   const seats = seatTables(part, brake, new Machine(brake, part.thicknessMm));
-  const moves = new Moves(part, reachFrom(part, seats), [(1 << part.bends.length) - 1]);
-  const allowed = moves.all;
-  const changes = moves.fewestChanges(allowed);
-  const fewest = Math.min(...changes.slice(-4));
-  const frugal: Frugal = { allowed, changes, toGo: moves.changesToGo(allowed, fewest), fewest };
+  const moves = new Moves(part, [(1 << part.bends.length) - 1]);
+  const { withStart, withEnd } = reachFrom(part, seats);
+  const frugal = moves.frugal(moves.leadingOn(new AllowedMasks(withStart, withEnd)))!;
+  expect(frugal.fewest).toBe(Math.min(...frugal.changes.slice(-4)));
   return { moves, frugal, clearance: new StateClearance(seats, part.bends.length) };
 }
 

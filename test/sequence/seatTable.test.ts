@@ -10,6 +10,7 @@ import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import type { End } from "../../src/part/part.ts";
 import { SeatTable } from "../../src/sequence/seatTable.ts";
+import { pathOver } from "../../src/sequence/sidePath.ts";
 import { benchJob } from "../bench/benchJobs.ts";
 
 const ENDS: readonly End[] = ["start", "end"];
@@ -24,8 +25,8 @@ function bothSay(
 ) {
   const seat = seatFor(part, brake, bend, clamped);
   const asked = table ?? new SeatTable(seat, new Machine(brake, part.thicknessMm));
-  const moving = formedJoints(seat.movingChain, set);
-  const clampedSide = formedJoints(seat.clampedChain, set);
+  const moving = pathOver(seat.movingChain.joints, formedJoints(seat.movingChain, set));
+  const clampedSide = pathOver(seat.clampedChain.joints, formedJoints(seat.clampedChain, set));
   const step = judgeStep(part, brake, set, bend, clamped, marginMm);
   const canMake = asked.canMake(moving, clampedSide);
   const mm = canMake ? asked.clearance(moving, clampedSide, Number.POSITIVE_INFINITY) : undefined;

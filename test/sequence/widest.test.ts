@@ -14,16 +14,17 @@ import { benchJob } from "../bench/benchJobs.ts";
 import { widestPlainly } from "./widestPlainly.ts";
 
 function plainly({ part, brake }: Job) {
+  const n = part.bends.length;
   const seats = seatTables(part, brake, new Machine(brake, part.thicknessMm));
   return widestPlainly(part, reachFrom(part, seats), (set, bend, endHeld) => {
-    const [lower, upper] = [reversed(set & ((1 << bend) - 1), bend), set >>> (bend + 1)];
+    // Joint by joint outward: toward the start the digits as they stand, toward the end from the last on.
+    const bits = set.toString(2).padStart(n, "0");
+    const [upperDown, lowerDown] = [bits.slice(0, n - 1 - bend), bits.slice(n - bend)];
+    const lower = Number.parseInt(`1${lowerDown}`, 2);
+    const upper = Number.parseInt(`1${[...upperDown].reverse().join("")}`, 2);
     const [moving, clamped] = endHeld ? [lower, upper] : [upper, lower];
     return seats[2 * bend + endHeld]!.clearance(moving, clamped, Number.POSITIVE_INFINITY);
   });
-}
-
-function reversed(mask: number, count: number): number {
-  return Number.parseInt([...mask.toString(2).padStart(count, "0")].reverse().join("") || "0", 2);
 }
 
 it.each([12, 13])("a ring of %i unlike flats", (n) => {
