@@ -12,7 +12,7 @@ import { MOST_SETS, MostReached } from "./mostReached.ts";
 import type { Move } from "./moves.ts";
 import { bestWays, bestWaysSoon } from "./rank.ts";
 import type { Way } from "./ranking.ts";
-import type { Reach } from "./reach.ts";
+import { type Reach, SearchStopped, type Watch } from "./reach.ts";
 import type { SeatTable } from "./seatTable.ts";
 
 /** A furthest order is found soon within such a share of all looks, or within so many. */
@@ -40,17 +40,23 @@ export function furthestOrder(
 /**
  * The same, and how many bends were looked at for it, without looking at all that can be reached: where it is soon seen which
  * sets of most bends are reached, not all bends, and by which ways that no other can beat. Undefined where it is not so.
+ * Throws SearchStopped when the watcher says so.
  */
 export function furthestSoon(
   part: Part,
   machine: Machine,
   seats: readonly SeatTable[],
   marginMm: number,
+  watch?: Watch,
 ): { readonly order: Move[]; readonly statesChecked: number } | undefined {
   const n = part.bends.length;
   const asked = new AskedMoves(seats);
   const soon = Math.max(ALWAYS_SOON, (n * 2 ** n) / SOON_SHARE);
-  const goals = new MostReached(n, asked, () => asked.count < soon).sets();
+  const goOn = () => {
+    if (watch?.stopped()) throw new SearchStopped();
+    return asked.count < soon;
+  };
+  const goals = new MostReached(n, asked, goOn).sets();
   if (!goals || goals[0] === 0) return undefined;
   const ways = bestWaysSoon(part, seats, asked, goals, marginMm);
   return ways && { order: farthestBlocked(part, machine, ways, marginMm), statesChecked: asked.count };

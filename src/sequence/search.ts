@@ -38,7 +38,7 @@ export function searchOrders(
 ): Found {
   const machine = new Machine(brake, part.thicknessMm);
   const seats = seatTables(part, brake, machine);
-  const soon = furthestSoon(part, machine, seats, marginMm);
+  const soon = furthestSoon(part, machine, seats, marginMm, watch);
   if (soon) return { ...soon, viable: false, viableOrders: 0n };
   const start = partner && part.bends.length >= LONG_SEARCH ? partner : undefined;
   const reach = reachFrom(part, seats, watch, start && ((memory) => start({ part, brake, memory })));

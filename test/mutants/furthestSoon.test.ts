@@ -10,7 +10,7 @@ import { countOf } from "../../src/sequence/bendSets.ts";
 import { furthestOrder, furthestSoon } from "../../src/sequence/furthest.ts";
 import { MOST_SETS, MostReached } from "../../src/sequence/mostReached.ts";
 import type { Allowed } from "../../src/sequence/moves.ts";
-import { reachFrom } from "../../src/sequence/reach.ts";
+import { reachFrom, SearchStopped } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { benchJob } from "../bench/benchJobs.ts";
 import { jobOf } from "../cases/answers.ts";
@@ -152,4 +152,14 @@ describe("the sets of most bends", () => {
     }
     return false;
   }
+});
+
+it("ends when its watcher says so", () => {
+  const { part, brake, marginMm } = benchJob("lopsided", 14);
+  const machine = new Machine(brake, part.thicknessMm);
+  const seats = seatTables(part, brake, machine);
+  let looks = 0;
+  const watch = { progress: () => undefined, stopped: () => ++looks > 3 };
+  expect(() => furthestSoon(part, machine, seats, marginMm, watch)).toThrow(SearchStopped);
+  expect(looks).toBe(4);
 });

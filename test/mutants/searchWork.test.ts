@@ -1,7 +1,7 @@
 /**
  * How much the search looks at: contact, clearance, loading, the part against itself and boxes, over parts of
- * six to eight bends. Source: none outside; these are budgets, what was needed when they were set, and may only be
- * lowered. A shortcut that no longer cuts anything short shows here and nowhere else.
+ * six to eight bends. Source: none outside; these are budgets, what was needed when they were set, to be lowered, or raised
+ * where that spares more elsewhere. A shortcut that no longer cuts anything short shows here and nowhere else.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -65,10 +65,32 @@ const OF_SOME: Readonly<Record<string, readonly string[]>> = {
   "test/mutants/clearances.test.ts": ["contact/clearance"],
   "test/mutants/beyond.test.ts": ["contact/beyond"],
   "test/mutants/everyRest.test.ts": ["contact/beyond"],
+  "test/mutants/elementBox.test.ts": ["contact/elementBox"],
+  "test/mutants/sidePath.test.ts": ["sequence/sidePath"],
+  "test/mutants/partners.test.ts": [
+    "sequence/board",
+    "sequence/layer",
+    "sequence/looks",
+    "sequence/partner",
+    "sequence/reach",
+    "sequence/search",
+  ],
+  "test/mutants/furthestSoon.test.ts": [
+    "sequence/askedMoves",
+    "sequence/mostReached",
+    "sequence/furthest",
+    "sequence/rank",
+    "sequence/ranking",
+    "sequence/moves",
+    "sequence/search",
+  ],
 };
 
+/** Of the contact's files those that the search alone uses. */
+const SEARCH_ALONE: readonly string[] = ["src/contact/beyond.ts", "src/contact/elementBox.ts"];
+
 export function truthFilesFor(file: string): readonly string[] {
-  const ofSearch = file.startsWith("src/sequence/") || file === "src/contact/beyond.ts";
+  const ofSearch = file.startsWith("src/sequence/") || SEARCH_ALONE.includes(file);
   const some = Object.keys(OF_SOME).filter((truths) =>
     OF_SOME[truths]!.some((of) => file === `src/${of}.ts`),
   );
