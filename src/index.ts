@@ -62,6 +62,8 @@ export { judgeStep } from "./contact/step.ts";
 // sequence: the best of all orders, or the proof that there is none
 
 export type { Move } from "./sequence/moves.ts";
+export type { Partner, Share } from "./sequence/partner.ts";
+export { takeShare } from "./sequence/partner.ts";
 export type { Watch } from "./sequence/reach.ts";
 export { SearchStopped } from "./sequence/reach.ts";
 export type { Found } from "./sequence/search.ts";

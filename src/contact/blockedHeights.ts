@@ -76,8 +76,8 @@ export function blockHeights(
   liftMm: number,
   out: BlockedHeights,
 ): void {
-  if (addsNothing(body, up, liftMm, piece.minX, piece.minY, piece.maxY, out)) return;
   const passing = { body, up, liftMm, out };
+  if (addsNothing(passing, piece.minX, piece.minY, piece.maxY)) return;
   for (let i = 0; i < piece.segments; i++) {
     const [x, y, length] = [piece.segX[i]!, piece.segY[i]!, piece.segLength[i]!];
     edge(passing, x, y, x + length * piece.segUx[i]!, y + length * piece.segUy[i]!);
@@ -118,19 +118,11 @@ export function outOfTheWay(
 }
 
 /** Whether a box of sheet is out of the way, or what it may block at most is blocked already. */
-function addsNothing(
-  body: SolidBody,
-  up: number,
-  liftMm: number,
-  minX: number,
-  minY: number,
-  maxY: number,
-  out: BlockedHeights,
-): boolean {
-  if (outOfTheWay(body, up, liftMm, minX, minY, maxY)) return true;
-  const B = body.features;
-  const least = up > 0 ? B.minY - maxY : minY - B.maxY;
-  return out.blocksAll(Math.max(-1, least), liftMm);
+function addsNothing(p: Passing, minX: number, minY: number, maxY: number): boolean {
+  if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return true;
+  const B = p.body.features;
+  const least = p.up > 0 ? B.minY - maxY : minY - B.maxY;
+  return p.out.blocksAll(Math.max(-1, least), p.liftMm);
 }
 
 function arc(
@@ -143,7 +135,7 @@ function arc(
   cosHalf: number,
   hollow: boolean,
 ): void {
-  if (addsNothing(p.body, p.up, p.liftMm, x - r, y - r, y + r, p.out)) return;
+  if (addsNothing(p, x - r, y - r, y + r)) return;
   const half = Math.acos(cosHalf);
   const n = arcPieces(r, 2 * half);
   // Turn by equal steps from the arc's start; the start is the middle direction turned back by half the sweep.
@@ -169,7 +161,7 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
   const minX = Math.min(px1, px2);
   const minY = Math.min(py1, py2);
   const maxY = Math.max(py1, py2);
-  if (addsNothing(p.body, p.up, p.liftMm, minX, minY, maxY, p.out)) return;
+  if (addsNothing(p, minX, minY, maxY)) return;
   if (py1 > py2) {
     const { facingRight } = p.body;
     for (let f = 0; f < facingRight.length; f += 4) {

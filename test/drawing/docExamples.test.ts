@@ -7,10 +7,11 @@ import { describe, expect, it } from "vitest";
 import { answerOf, jobOf, stepOf } from "./answers.ts";
 
 const source = new URL("../../src/", import.meta.url);
-/** The command, its start and its thread run when they are loaded, and two files need what only the build gives. */
+/** The command, its start and its threads run when they are loaded, and two files need what only the build gives. */
 const notAlone = [
   "cli/main.ts",
   "cli/searchThread.ts",
+  "cli/partnerThread.ts",
   "cli/start.ts",
   "cli/example.ts",
   "cli/examples.d.ts",
