@@ -2,7 +2,7 @@
  * A search that two share: what either looks at, what they tell each other over the board, and that both together find what
  * one finds alone. Source: the search by one; what the board's own words say.
  */
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import type { Job } from "../../src/job/job.ts";
 import { Board } from "../../src/sequence/board.ts";
@@ -19,7 +19,30 @@ import { TRUTHS } from "./truths.ts";
 
 const seatsOf = ({ part, brake }: Job) => seatTables(part, brake, new Machine(brake, part.thicknessMm));
 
-afterEach(() => vi.restoreAllMocks());
+/** Does some work with a method replaced. */
+function replacing<Of extends object, Name extends keyof Of, Done>(
+  of: Of,
+  name: Name,
+  replacement: Of[Name],
+  work: () => Done,
+): Done {
+  const own = of[name];
+  of[name] = replacement;
+  try {
+    return work();
+  } finally {
+    of[name] = own;
+  }
+}
+
+/** In place of waiting for the other thread: what happens meanwhile. */
+function waiting<Done>(meanwhile: () => void, work: () => Done): Done {
+  const wait = () => {
+    meanwhile();
+    return "ok";
+  };
+  return replacing(Atomics, "wait", wait as typeof Atomics.wait, work);
+}
 
 describe("the board", () => {
   it("holds four numbers, two masks of four bytes and a mark for each set", () => {
@@ -58,33 +81,30 @@ describe("the board", () => {
     board.give(2);
     expect(board.partnerHasDone(2)).toBe(false);
     let waits = 0;
-    vi.spyOn(Atomics, "wait").mockImplementation((() => {
+    const getsOnThrice = () => {
       waits++;
       if (waits < 4) board.beat();
-      return "timed-out";
-    }) as typeof Atomics.wait);
-    expect(board.partnerHasDone(2)).toBe(false);
+    };
+    expect(waiting(getsOnThrice, () => board.partnerHasDone(2))).toBe(false);
     expect(waits).toBe(4);
     waits = 0;
-    vi.spyOn(Atomics, "wait").mockImplementation((() => {
+    const isDone = () => {
       waits++;
       if (waits === 3) board.done(2);
       board.beat();
-      return "ok";
-    }) as typeof Atomics.wait);
-    expect(board.partnerHasDone(2)).toBe(true);
+    };
+    expect(waiting(isDone, () => board.partnerHasDone(2))).toBe(true);
     expect(waits).toBe(3);
   });
 
   it("waits for a layer until one is given or the search is over", () => {
     const board = new Board(Board.memoryFor(3));
     let waits = 0;
-    vi.spyOn(Atomics, "wait").mockImplementation((() => {
+    const given = () => {
       waits++;
       if (waits === 3) board.give(1);
-      return "ok";
-    }) as typeof Atomics.wait);
-    expect(board.layerAfter(-1)).toBe(1);
+    };
+    expect(waiting(given, () => board.layerAfter(-1))).toBe(1);
     expect(waits).toBe(3);
   });
 });
@@ -128,12 +148,23 @@ function together(
   does: (made: number, board: Board, share: ReadonlySet<number>) => boolean,
 ): Reach {
   const seats = seatsOf(job);
-  return reachFrom(job.part, seats, undefined, (memory) => {
-    const board = new Board(memory);
-    board.partnerIsThere(true);
-    const share = partnersSeats(seats);
-    vi.spyOn(Board.prototype, "partnerHasDone").mockImplementation((made) => does(made, board, share));
-  });
+  const share = partnersSeats(seats);
+  const board = new Board(Board.memoryFor(job.part.bends.length));
+  return replacing(
+    Board.prototype,
+    "partnerHasDone",
+    (made) => does(made, board, share),
+    () =>
+      replacing(
+        Board,
+        "memoryFor",
+        () => board.memory,
+        () => {
+          board.partnerIsThere(true);
+          return reachFrom(job.part, seats, undefined, (memory) => expect(memory).toBe(board.memory));
+        },
+      ),
+  );
 }
 
 describe("a search by two", () => {
@@ -214,19 +245,30 @@ describe("the partner", () => {
     const board = new Board(Board.memoryFor(5));
     board.reached.set(alone.reached);
     const said: string[] = [];
-    let next = 0;
-    vi.spyOn(Board.prototype, "layerAfter").mockImplementation((made) => {
+    let [next, beats] = [0, 0];
+    const layerAfter = (made: number) => {
       expect(made).toBe(next - 1);
       if (next === 0) said.push(`there ${board.hasPartner}`);
       return next < 5 ? next++ : undefined;
-    });
-    vi.spyOn(Board.prototype, "done").mockImplementation((made) => void said.push(`done ${made}`));
-    const beat = vi.spyOn(Board.prototype, "beat");
-    takeShare({ part: job.part, brake: job.brake, memory: board.memory });
+    };
+    replacing(Board.prototype, "layerAfter", layerAfter, () =>
+      replacing(
+        Board.prototype,
+        "done",
+        (made) => void said.push(`done ${made}`),
+        () =>
+          replacing(
+            Board.prototype,
+            "beat",
+            () => void beats++,
+            () => takeShare({ part: job.part, brake: job.brake, memory: board.memory }),
+          ),
+      ),
+    );
     expect(said).toEqual(["there true", ...[0, 1, 2, 3, 4].map((made) => `done ${made}`)]);
     expect(board.hasPartner).toBe(false);
     const share = partnersSeats(seatsOf(job));
-    expect(beat).toHaveBeenCalledTimes(5 * share.size);
+    expect(beats).toBe(5 * share.size);
     for (let bend = 0; bend < 5; bend++) {
       const has = (masks: ArrayLike<number>) => Array.from(masks, (mask) => (mask >>> bend) & 1);
       const none = has([...alone.withStart].fill(0));
@@ -237,11 +279,14 @@ describe("the partner", () => {
 
   it("says that it goes when it fails", () => {
     const board = new Board(Board.memoryFor(5));
-    vi.spyOn(Board.prototype, "layerAfter").mockImplementation(() => {
+    const fails = () => {
       throw new Error("no memory left");
-    });
+    };
     const { part, brake } = benchJob("open", 5);
-    expect(() => takeShare({ part, brake, memory: board.memory })).toThrow("no memory left");
+    const share = { part, brake, memory: board.memory };
+    replacing(Board.prototype, "layerAfter", fails, () =>
+      expect(() => takeShare(share)).toThrow("no memory left"),
+    );
     expect(board.hasPartner).toBe(false);
   });
 
