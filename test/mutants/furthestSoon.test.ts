@@ -9,9 +9,11 @@ import { AskedMoves } from "../../src/sequence/askedMoves.ts";
 import { countOf } from "../../src/sequence/bendSets.ts";
 import { furthestOrder, furthestSoon } from "../../src/sequence/furthest.ts";
 import { MOST_SETS, MostReached } from "../../src/sequence/mostReached.ts";
-import type { Allowed } from "../../src/sequence/moves.ts";
+import { type Allowed, AllowedMasks, Moves } from "../../src/sequence/moves.ts";
+import { Ranking } from "../../src/sequence/ranking.ts";
 import { reachFrom, SearchStopped } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
+import { StateClearance } from "../../src/sequence/stateClearance.ts";
 import { benchJob } from "../bench/benchJobs.ts";
 import { jobOf } from "../cases/answers.ts";
 import { TRUTHS } from "./truths.ts";
@@ -34,21 +36,52 @@ describe("a part that can't be finished", () => {
     for (const { file } of folding) expect(both(jobOf(file)).soon).toBeUndefined();
   });
 
-  it("gets as far by the same order, wherever that is soon seen", () => {
+  it("comes in all sorts", () => {
     expect(failing.length).toBeGreaterThan(20);
-    let [seen, manyFaces] = [0, 0];
-    for (const { file, furthest } of failing) {
-      const job = jobOf(file);
-      const { soon, full } = both(job);
-      if (!soon) continue;
-      seen++;
-      if (new Set(job.part.bends.map(({ turn }) => turn)).size === 2) manyFaces++;
-      expect(soon.order).toEqual(full());
-      expect(soon.order).toHaveLength(furthest + 1);
-    }
-    expect(seen).toBeGreaterThan(failing.length / 4);
-    expect(manyFaces).toBeGreaterThan(0);
+    const soon = failing.filter(({ file }) => both(jobOf(file)).soon);
+    expect(soon.length).toBeGreaterThan(failing.length / 4);
+    const faces = soon.map(({ file }) => new Set(file.part.bends.map(({ turn }) => turn)).size);
+    expect(faces).toContain(1);
+    expect(faces).toContain(2);
   });
+
+  it.each([0, 1, 2, 3, 4, 5, 6, 7])(
+    "gets as far by the same order, wherever that is soon seen, part of eight %i",
+    (eighth) => {
+      for (const { file, furthest } of failing.filter((_, i) => i % 8 === eighth)) {
+        const { soon, full } = both(jobOf(file));
+        if (!soon) continue;
+        expect(soon.order).toEqual(full());
+        expect(soon.order).toHaveLength(furthest + 1);
+      }
+    },
+  );
+
+  it.each([0, 1, 2, 3])(
+    "has a clear way or none, seen from the goals back as by all moves, quarter %i",
+    (quarter) => {
+      let [none, some] = [0, 0];
+      for (const { file } of failing.filter((_, i) => i % 8 === quarter)) {
+        const { part, brake } = jobOf(file);
+        const machine = new Machine(brake, part.thicknessMm);
+        const seats = seatTables(part, brake, machine);
+        const reach = reachFrom(part, seats);
+        const most = Math.max(...[...reach.reached].map((reached, set) => (reached ? countOf(set) : 0)));
+        if (most === 0) continue;
+        const goals = [...reach.reached.keys()].filter((set) => reach.reached[set] && countOf(set) === most);
+        const moves = new Moves(part, goals);
+        const all = moves.leadingOn(new AllowedMasks(reach.withStart, reach.withEnd));
+        const ranking = new Ranking(moves, new StateClearance(seats, moves.n));
+        for (const leastMm of [0.1, 0.7, 2, 5, 11]) {
+          const isNone = ranking.best(all, leastMm).ways.length === 0;
+          if (isNone) none++;
+          else some++;
+          expect(ranking.noneIsWide(new AskedMoves(seats), leastMm)).toBe(isNone);
+        }
+      }
+      expect(Math.min(none, some)).toBeGreaterThan(0);
+    },
+  );
 
   it.each(["curl", "lopsided", "boxed"] as const)("of many bends, %s", (shape) => {
     const { soon, full, reach } = both(benchJob(shape, 14));
