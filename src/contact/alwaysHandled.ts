@@ -94,7 +94,7 @@ class SweptHandling {
       room.overlaps ||= hullOverlaps(hull, piece, body, spot);
       blockHeights(piece, body, -1, liftMm, room.clamp);
     }
-    for (const body of [machine.bed, machine.leaf, ...machine.frame]) {
+    for (const body of checks.still) {
       room.overlaps ||= hullOverlaps(hull, piece, body, spot);
       blockHeights(piece, body, 1, liftMm, room.sheet);
     }

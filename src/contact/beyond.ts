@@ -4,7 +4,6 @@
  * Safe: arcs count with their longer face, and the thickness is added, so that a disc is never too small.
  */
 import type { Mm, Rad } from "../units/quantity.ts";
-import { outOfTheWay } from "./blockedHeights.ts";
 import type { Side } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
 import type { SolidBody } from "./solidBody.ts";
@@ -25,7 +24,6 @@ export class Beyond {
   private readonly slideMm: Mm;
   private readonly leafFarMm: Mm;
   private readonly moving: boolean;
-  private readonly passed: readonly { readonly body: SolidBody; readonly up: 1 | -1 }[];
 
   constructor(
     private readonly checks: SideChecks,
@@ -42,10 +40,6 @@ export class Beyond {
     this.leafFarMm = machine.leaf.features.far;
     this.moving = side === "moving";
     this.slideMm = this.moving ? pieces.mostSlideMm : 0;
-    this.passed = [
-      ...checks.clamp.map((body) => ({ body, up: -1 as const })),
-      ...[machine.bed, machine.leaf, ...machine.frame].map((body) => ({ body, up: 1 as const })),
-    ];
   }
 
   /** How far from the pivot any of this side can lie, whatever its joints; flat 0 is taken to start near the pivot. */
@@ -89,13 +83,9 @@ export class Beyond {
 
   /** Whether nothing there blocks a height, with the bend still to be made or (`finished`) made. */
   letsPass(finished: boolean): boolean {
-    const { pieces, machine } = this.checks;
     const { x, y, r } = this;
-    const at = this.moving && finished ? pieces.finishedPoint(x, y) : { x, y };
-    for (const { body, up } of this.passed) {
-      if (!outOfTheWay(body, up, machine.brake.liftMm, at.x - r, at.y - r, at.y + r)) return false;
-    }
-    return true;
+    const at = this.moving && finished ? this.checks.pieces.finishedPoint(x, y) : { x, y };
+    return this.checks.blocksNoHeight(at.x - r, at.y - r, at.y + r);
   }
 
   /** A distance that all there keeps from the brake over the whole sweep; 0 where none is known. */

@@ -4,7 +4,6 @@
  * Safe: the points' hull holds all of the element, so that a box is never too small.
  */
 import type { Mm, Rad } from "../units/quantity.ts";
-import { outOfTheWay } from "./blockedHeights.ts";
 import type { Side } from "./seatPieces.ts";
 import { type Box, leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SideChecks } from "./sideChecks.ts";
@@ -31,17 +30,15 @@ export class ElementBox implements Box {
   private readonly moving: boolean;
   private readonly slideMm: Mm;
   private readonly inwardMm: Mm;
-  private readonly still: readonly SolidBody[];
 
   constructor(
     private readonly checks: SideChecks,
     private readonly side: Side,
   ) {
-    const { pieces, machine } = checks;
+    const { pieces } = checks;
     this.moving = side === "moving";
     this.slideMm = this.moving ? pieces.mostSlideMm : 0;
     this.inwardMm = this.moving ? pieces.turning.maxInward : 0;
-    this.still = [machine.bed, machine.leaf, ...machine.frame];
   }
 
   /** Takes in element k, which is not the first, where it lies at rest. */
@@ -81,7 +78,7 @@ export class ElementBox implements Box {
 
   /** Whether it blocks no height, with the bend still to be made or (`finished`) made. */
   letsPass(finished: boolean): boolean {
-    if (!this.moving || !finished) return this.isOut(this.minX, this.minY, this.maxY);
+    if (!this.moving || !finished) return this.checks.blocksNoHeight(this.minX, this.minY, this.maxY);
     const { pieces } = this.checks;
     let [minX, minY, maxY] = [Infinity, Infinity, -Infinity];
     for (let i = 0; i < this.points; i++) {
@@ -90,15 +87,7 @@ export class ElementBox implements Box {
       minY = Math.min(minY, y);
       maxY = Math.max(maxY, y);
     }
-    return this.isOut(minX, minY, maxY);
-  }
-
-  private isOut(minX: Mm, minY: Mm, maxY: Mm): boolean {
-    const { clamp, machine } = this.checks;
-    const { liftMm } = machine.brake;
-    for (const body of clamp) if (!outOfTheWay(body, -1, liftMm, minX, minY, maxY)) return false;
-    for (const body of this.still) if (!outOfTheWay(body, 1, liftMm, minX, minY, maxY)) return false;
-    return true;
+    return this.checks.blocksNoHeight(minX, minY, maxY);
   }
 
   private swingsFree(): boolean {

@@ -10,7 +10,6 @@ import type { Machine } from "./machine.ts";
 import { type Spot, sheetOverlapsBody } from "./overlap.ts";
 import type { SeatPieces, Side } from "./seatPieces.ts";
 import { type SideChecks, WHOLE } from "./sideChecks.ts";
-import type { SolidBody } from "./solidBody.ts";
 
 export type Handling = "front" | "end" | "blocked";
 
@@ -32,7 +31,6 @@ export function openRoom(): Room {
 export class LoadingChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
-  private readonly still: readonly SolidBody[];
   private readonly a: Features;
   private readonly spot: Spot = { x: 0, y: 0 };
 
@@ -40,7 +38,6 @@ export class LoadingChecks {
     this.pieces = checks.pieces;
     this.machine = checks.machine;
     this.a = this.machine.laidOut.loading;
-    this.still = [this.machine.bed, this.machine.leaf, ...this.machine.frame];
   }
 
   /** Adds what element k blocks: before the bend is made, or (`finished`) after. */
@@ -78,14 +75,14 @@ export class LoadingChecks {
   /** Adds what a piece of sheet blocks, where it stands. */
   piece(piece: Features, room: Room): void {
     for (const body of this.checks.clamp) room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
-    for (const body of this.still) room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
+    for (const body of this.checks.still) room.overlaps ||= sheetOverlapsBody(piece, body, this.spot);
     this.heights(piece, room);
   }
 
   private heights(piece: Features, room: Room): void {
     const { liftMm } = this.machine.brake;
     for (const body of this.checks.clamp) blockHeights(piece, body, -1, liftMm, room.clamp);
-    for (const body of this.still) blockHeights(piece, body, 1, liftMm, room.sheet);
+    for (const body of this.checks.still) blockHeights(piece, body, 1, liftMm, room.sheet);
   }
 
   /** Adds what the bend zone itself blocks. */

@@ -5,6 +5,8 @@
  */
 import type { Seat } from "../motion/seat.ts";
 import type { Swing } from "../motion/swing.ts";
+import type { Mm } from "../units/quantity.ts";
+import { outOfTheWay } from "./blockedHeights.ts";
 import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
@@ -44,6 +46,8 @@ export class SideChecks {
   /** What stands still, and the name of each. */
   readonly fixed: readonly SolidBody[];
   readonly fixedNames: readonly Member[];
+  /** What stays where it is while the clamp rises: bed, leaf and frame. */
+  readonly still: readonly SolidBody[];
   readonly curve = makePairCurve();
   readonly meeting = new Meeting();
   readonly a: Features;
@@ -61,6 +65,7 @@ export class SideChecks {
     this.leafLow = machine.leaf.features.maxY <= 1e-9;
     this.clamp = machine.clampAt(seat.noseSetbackMm);
     this.fixed = [...this.clamp, machine.bed, ...machine.frame];
+    this.still = [machine.bed, machine.leaf, ...machine.frame];
     this.fixedNames = [
       ...this.clamp.map(() => "clamp" as const),
       "bed",
@@ -152,6 +157,14 @@ export class SideChecks {
   /** Whether joint and flat of element k all lie in the plane of the side's first flat, joined to it without a bend. */
   inRun(side: Side, k: number, formed: number): boolean {
     return (formed & ((1 << k) - 1)) === 0 && k <= this.pieces.chainOf(side).joints;
+  }
+
+  /** Whether a box of sheet blocks no height of sheet or clamp (blockedHeights.ts). */
+  blocksNoHeight(minX: Mm, minY: Mm, maxY: Mm): boolean {
+    const { liftMm } = this.machine.brake;
+    for (const body of this.clamp) if (!outOfTheWay(body, -1, liftMm, minX, minY, maxY)) return false;
+    for (const body of this.still) if (!outOfTheWay(body, 1, liftMm, minX, minY, maxY)) return false;
+    return true;
   }
 
   private atRest(F: Features, body: SolidBody, member: Member, record: ContactRecord): void {

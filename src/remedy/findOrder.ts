@@ -3,7 +3,6 @@
  * Sets of bends from the flat blank forward and from the finished part back, the smaller front first, until they meet or
  * one of them is empty: the same yes or no as sequence/search.ts, exact unless the states that may be judged run out.
  */
-import { formedToward, reversedSet } from "../sequence/bendSets.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
 import { Machines } from "./machines.ts";
@@ -74,12 +73,9 @@ class OrderFinder {
 
   /** The clamped end, 1 for start and 2 for end, with which the bend can be made after the others; 0 for neither. */
   private can(set: number, bend: number): 0 | 1 | 2 {
-    const { n } = this;
-    const back = reversedSet(set, n);
-    const toward = [formedToward("start", bend, set, back, n), formedToward("end", bend, set, back, n)];
     for (const end of [0, 1] as const) {
       this.states++;
-      if (this.strokes.passes(bend, end, toward[1 - end]!, toward[end]!)) return end === 0 ? 1 : 2;
+      if (this.strokes.passes(set, bend, end)) return end === 0 ? 1 : 2;
     }
     return 0;
   }

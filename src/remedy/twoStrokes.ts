@@ -7,7 +7,6 @@ import type { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
 import { type Stage, stagesOf } from "../motion/stages.ts";
 import type { End } from "../part/part.ts";
-import { formedToward, reversedSet } from "../sequence/bendSets.ts";
 import { changesBetween, type Hold } from "../sequence/moves.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { OrderedBend, Trial } from "./change.ts";
@@ -18,13 +17,6 @@ export interface Begun {
   readonly bend: number;
   readonly clamped: End;
   readonly toDeg: Deg;
-}
-
-/** Whether a bend can be made after a set of others, one end clamped. */
-function canMake(strokes: WholeStrokes, n: number, set: number, bend: number, end: 0 | 1): boolean {
-  const back = reversedSet(set, n);
-  const moving = formedToward(ENDS[1 - end]!, bend, set, back, n);
-  return strokes.passes(bend, end, moving, formedToward(ENDS[end]!, bend, set, back, n));
 }
 
 /** Where an order stands: bends made, whether the one bend is flat, begun or finished, and how the part was held last. */
@@ -85,8 +77,7 @@ export class TwoStrokes {
       for (let bend = 0; bend < this.n; bend++) {
         const before: number = set & ~(1 << bend);
         if (bend === begun.bend || before === set || seen.has(before)) continue;
-        if (!canMake(halfWay, this.n, before, bend, 0) && !canMake(halfWay, this.n, before, bend, 1))
-          continue;
+        if (!halfWay.passes(before, bend, 0) && !halfWay.passes(before, bend, 1)) continue;
         seen.add(before);
         waiting.push(before);
       }
@@ -101,11 +92,7 @@ export class TwoStrokes {
   private each(set: number, visit: (next: number) => void): void {
     for (let bend = 0; bend < this.n; bend++) {
       const next = set | (1 << bend);
-      if (
-        next !== set &&
-        (canMake(this.flat, this.n, set, bend, 0) || canMake(this.flat, this.n, set, bend, 1))
-      )
-        visit(next);
+      if (next !== set && (this.flat.passes(set, bend, 0) || this.flat.passes(set, bend, 1))) visit(next);
     }
   }
 
@@ -149,7 +136,7 @@ export class TwoStrokes {
       if (bend === begun.bend || (set >>> bend) & 1) return;
       const strokes = phase === 1 ? halfWay : this.flat;
       for (const end of [0, 1] as const) {
-        if (!canMake(strokes, this.n, set, bend, end)) continue;
+        if (!strokes.passes(set, bend, end)) continue;
         next.push(this.after(standing, { bend: bend + 1, clamped: ENDS[end]! }, set | (1 << bend), phase));
       }
     });

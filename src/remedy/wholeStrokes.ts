@@ -6,7 +6,7 @@ import type { Machine } from "../contact/machine.ts";
 import { seatFor } from "../motion/seat.ts";
 import type { End, Part } from "../part/part.ts";
 import { SeatTable } from "../sequence/seatTable.ts";
-import { pathOver } from "../sequence/sidePath.ts";
+import { sidesOf } from "../sequence/sidePath.ts";
 import type { Mm } from "../units/quantity.ts";
 
 /** The end clamped, by number. */
@@ -22,11 +22,10 @@ export class WholeStrokes {
     private readonly leastMm: Mm,
   ) {}
 
-  /** Whether `bend` (from 0) can be made with these joints formed on the two sides. */
-  passes(bend: number, end: 0 | 1, formedMoving: number, formedClamped: number): boolean {
+  /** Whether `bend` (from 0) can be made after a set of others, bend 1 in bit 0. */
+  passes(set: number, bend: number, end: 0 | 1): boolean {
     const seat = this.seatOf(bend, end);
-    const moving = pathOver(seat.moving.joints, formedMoving);
-    const clamped = pathOver(seat.clamped.joints, formedClamped);
+    const [moving, clamped] = sidesOf(set, bend, this.part.bends.length, end);
     if (!seat.canMake(moving, clamped)) return false;
     return this.leastMm <= 0 || seat.clearance(moving, clamped, this.leastMm) >= this.leastMm;
   }

@@ -3,7 +3,7 @@
  */
 import type { Allowed } from "./moves.ts";
 import type { SeatTable } from "./seatTable.ts";
-import { pathToEnd, pathToStart } from "./sidePath.ts";
+import { sidesOf } from "./sidePath.ts";
 
 export class AskedMoves implements Allowed {
   private readonly known = new Map<number, boolean>();
@@ -24,9 +24,8 @@ export class AskedMoves implements Allowed {
     const at = set * this.seats.length + seat;
     const known = this.known.get(at);
     if (known !== undefined) return known;
-    const [lower, upper] = [pathToStart(set, bend), pathToEnd(set, bend, this.n)];
-    const table = this.seats[seat]!;
-    const can = endHeld ? table.canMake(lower, upper) : table.canMake(upper, lower);
+    const [moving, clamped] = sidesOf(set, bend, this.n, endHeld);
+    const can = this.seats[seat]!.canMake(moving, clamped);
     this.known.set(at, can);
     return can;
   }

@@ -1,19 +1,12 @@
 /**
- * Sets of bends as bit masks (bend 1 in bit 0), and the part of a set that lies on either side of a bend,
- * joint by joint outward as contact/ counts them.
+ * Sets of bends as bit masks, bend 1 in bit 0: run backwards, counted, one after the other of equally many bends.
  */
-import type { End } from "../part/part.ts";
 
 /** A mask of `count` bends run backwards: bend 1 in the last bit. */
 export function reversedSet(mask: number, count: number): number {
   let back = 0;
   for (let b = 0; b < count; b++) back |= ((mask >>> b) & 1) << (count - 1 - b);
   return back;
-}
-
-/** Joints formed on the side of `bend` that leads toward `end`, from a mask and its reverse. */
-export function formedToward(end: End, bend: number, mask: number, reversed: number, count: number): number {
-  return end === "end" ? mask >>> (bend + 1) : reversed >>> (count - bend);
 }
 
 /** Number of bends in a set. */

@@ -3,15 +3,14 @@
  * the nearest first. Half of a path is the same without its last joint; 2·path and 2·path + 1 go on from it, flat or formed.
  * Paths that begin alike lie together: whatever is kept by path is at hand when sets are walked through in that order.
  */
+import { reversedSet } from "./bendSets.ts";
 
 /** No joint yet: the flat at the bend alone. */
 export const FLAT_AT_BEND = 1;
 
 /** The path over all of `joints`, with joint j formed where bit j of `formed` is set, as contact/ counts them. */
 export function pathOver(joints: number, formed: number): number {
-  let path = FLAT_AT_BEND;
-  for (let j = 0; j < joints; j++) path = 2 * path + ((formed >>> j) & 1);
-  return path;
+  return (1 << joints) | reversedSet(formed, joints);
 }
 
 /** How many joints a path is over. */
@@ -21,9 +20,7 @@ export function jointsOf(path: number): number {
 
 /** The joints formed on a path, the nearest in bit 0, as contact/ counts them. */
 export function formedOn(path: number): number {
-  let formed = 0;
-  for (let rest = path; rest > 1; rest >>>= 1) formed = (formed << 1) | (rest & 1);
-  return formed;
+  return reversedSet(path, jointsOf(path));
 }
 
 /** Whether no joint of a path is formed. */
@@ -39,4 +36,10 @@ export function pathToStart(set: number, bend: number): number {
 /** The side of a bend that leads to the end of a part of n bends. */
 export function pathToEnd(set: number, bend: number, n: number): number {
   return pathOver(n - 1 - bend, set >>> (bend + 1));
+}
+
+/** The moving and the clamped side of a bend, `endHeld` 0 with the start clamped, 1 with the end. */
+export function sidesOf(set: number, bend: number, n: number, endHeld: number): [number, number] {
+  const [lower, upper] = [pathToStart(set, bend), pathToEnd(set, bend, n)];
+  return endHeld ? [lower, upper] : [upper, lower];
 }

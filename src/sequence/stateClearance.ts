@@ -3,7 +3,7 @@
  * clearances from the brake lie in the order in which sets are walked through, so that they are at hand again.
  */
 import type { SeatTable } from "./seatTable.ts";
-import { pathToEnd, pathToStart } from "./sidePath.ts";
+import { pathToEnd, pathToStart, sidesOf } from "./sidePath.ts";
 import type { SideTable } from "./sideTable.ts";
 
 export class StateClearance {
@@ -37,11 +37,8 @@ export class StateClearance {
 
   /** From the part's own other side; exact where it is less than `enoughMm`, at most `upToMm` (seatTable.ts), else that or more. */
   fromSelf(set: number, bend: number, endHeld: number, upToMm: number, enoughMm: number = upToMm): number {
-    const table = this.seats[2 * bend + endHeld]!;
-    const [lower, upper] = [pathToStart(set, bend), pathToEnd(set, bend, this.n)];
-    return endHeld
-      ? table.selfDistance(lower, upper, upToMm, enoughMm)
-      : table.selfDistance(upper, lower, upToMm, enoughMm);
+    const [moving, clamped] = sidesOf(set, bend, this.n, endHeld);
+    return this.seats[2 * bend + endHeld]!.selfDistance(moving, clamped, upToMm, enoughMm);
   }
 
   /** A bound on the clearance of a bend with one end clamped, whatever the bends done. */

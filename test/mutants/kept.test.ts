@@ -6,11 +6,11 @@ import { describe, expect, it } from "vitest";
 import type { LoadingChecks, Room } from "../../src/contact/loading.ts";
 import { openRoom } from "../../src/contact/loading.ts";
 import { BARRED, Beginnings, FREE, FREE_ON } from "../../src/sequence/beginnings.ts";
-import { countOf, formedToward, nextOfAsMany, reversedSet } from "../../src/sequence/bendSets.ts";
+import { countOf, nextOfAsMany, reversedSet } from "../../src/sequence/bendSets.ts";
 import { OrderCount } from "../../src/sequence/orderCount.ts";
 import { Pages } from "../../src/sequence/pages.ts";
 import { NO_WAY, OPEN, Rooms } from "../../src/sequence/rooms.ts";
-import { pathOver } from "../../src/sequence/sidePath.ts";
+import { formedOn, pathOver, pathToEnd, pathToStart } from "../../src/sequence/sidePath.ts";
 import { WidestFirst } from "../../src/sequence/widestFirst.ts";
 
 describe("a count of orders", () => {
@@ -58,10 +58,10 @@ describe("sets of bends", () => {
 it("counts the joints formed toward either end, nearest first", () => {
   // Of six bends the second, third and sixth are made; seen from the fourth.
   const set = 0b100110;
-  expect(formedToward("end", 3, set, reversedSet(set, 6), 6)).toBe(0b10);
-  expect(formedToward("start", 3, set, reversedSet(set, 6), 6)).toBe(0b011);
-  expect(formedToward("end", 0, set, reversedSet(set, 6), 6)).toBe(0b10011);
-  expect(formedToward("start", 4, set, reversedSet(set, 6), 6)).toBe(0b0110);
+  expect(formedOn(pathToEnd(set, 3, 6))).toBe(0b10);
+  expect(formedOn(pathToStart(set, 3))).toBe(0b011);
+  expect(formedOn(pathToEnd(set, 0, 6))).toBe(0b10011);
+  expect(formedOn(pathToStart(set, 4))).toBe(0b0110);
 });
 
 describe("a queue", () => {
