@@ -88,27 +88,25 @@ export { blankWeightKg } from "./blank/weight.ts";
 
 // remedy: the narrow brake to be made, from loads and stock to the brake as built
 
-export type { BarLimits } from "./remedy/barLimits.ts";
-export type { Change, OrderedBend } from "./remedy/change.ts";
-export type { FamilyKind } from "./remedy/family.ts";
-export type { Outcome } from "./remedy/folds.ts";
-export type { BarWindow } from "./remedy/shopMade/barWindow.ts";
-export { windowSentence } from "./remedy/shopMade/barWindow.ts";
-export type { BedPlan } from "./remedy/shopMade/chooseBed.ts";
+export type { Change, OrderedBend } from "./jobFile/change.ts";
+export type { FamilyKind, Limit, WayKind } from "./jobFile/way.ts";
+export type { BarWindow } from "./narrowBrake/barWindow.ts";
+export { windowSentence } from "./narrowBrake/barWindow.ts";
+export type { BedPlan } from "./narrowBrake/chooseBed.ts";
 export type {
   HandlePlan,
   PinPlan,
   RailPlan,
   ScrewPlan,
   TonguePlan,
-} from "./remedy/shopMade/chooseFittings.ts";
-export type { BoltPlan, HolderPlan } from "./remedy/shopMade/chooseHolder.ts";
-export type { LeafPlan } from "./remedy/shopMade/chooseLeaf.ts";
-export { designNarrowBrake } from "./remedy/shopMade/designNarrowBrake.ts";
-export type { Governing, GoverningLoads } from "./remedy/shopMade/governingLoads.ts";
-export type { AsBuilt, MadeBrake, ProfilePoint } from "./remedy/shopMade/madeBrake.ts";
-export { madeBrake } from "./remedy/shopMade/madeBrake.ts";
-export type { MemberRole } from "./remedy/shopMade/memberPlan.ts";
+} from "./narrowBrake/chooseFittings.ts";
+export type { BoltPlan, HolderPlan } from "./narrowBrake/chooseHolder.ts";
+export type { LeafPlan } from "./narrowBrake/chooseLeaf.ts";
+export { designNarrowBrake } from "./narrowBrake/designNarrowBrake.ts";
+export type { Governing, GoverningLoads } from "./narrowBrake/governingLoads.ts";
+export type { AsBuilt, MadeBrake, ProfilePoint } from "./narrowBrake/madeBrake.ts";
+export { madeBrake } from "./narrowBrake/madeBrake.ts";
+export type { MemberRole } from "./narrowBrake/memberPlan.ts";
 export type {
   BarPlan,
   BowReport,
@@ -116,7 +114,7 @@ export type {
   HardwareItem,
   NarrowBrake,
   NarrowBrakePlan,
-} from "./remedy/shopMade/narrowBrake.ts";
+} from "./narrowBrake/narrowBrake.ts";
 export type {
   GiveLimits,
   NarrowBrakeRequirements,
@@ -125,19 +123,22 @@ export type {
   SafetyFactors,
   SheetToFold,
   Vise,
-} from "./remedy/shopMade/requirements.ts";
-export type { StockSize } from "./remedy/shopMade/stockSize.ts";
-export type { CheckUnit, StrengthCheck } from "./remedy/shopMade/strengthCheck.ts";
-export type { Thread } from "./remedy/strength/bolt.ts";
-export type { CrownStation } from "./remedy/strength/crown.ts";
-export type { ForcePerLength } from "./remedy/strength/foldingForces.ts";
-export type { SectionProperties, Shape } from "./remedy/strength/section.ts";
-export type { UniformBeam } from "./remedy/strength/uniformBeam.ts";
-export type { Limit, WayKind } from "./remedy/way.ts";
-export { Work } from "./remedy/work.ts";
+} from "./narrowBrake/requirements.ts";
+export type { StockSize } from "./narrowBrake/stockSize.ts";
+export type { Thread } from "./narrowBrake/strength/bolt.ts";
+export type { CrownStation } from "./narrowBrake/strength/crown.ts";
+export type { ForcePerLength } from "./narrowBrake/strength/foldingForces.ts";
+export type { SectionProperties, Shape } from "./narrowBrake/strength/section.ts";
+export type { UniformBeam } from "./narrowBrake/strength/uniformBeam.ts";
+export type { CheckUnit, StrengthCheck } from "./narrowBrake/strengthCheck.ts";
+export type { BarLimits } from "./ways/barLimits.ts";
+export type { Outcome } from "./ways/folds.ts";
+export { Work } from "./ways/work.ts";
 
 // job: the file contract, the whole check, ways out, doubts, charts, shops and their bar
 
+export { check } from "./answer/check.ts";
+export { judgeDoubts } from "./answer/doubt.ts";
 export type {
   Answer,
   BlankBendAnswer,
@@ -146,55 +147,53 @@ export type {
   PointPair,
   ReliefHoleAnswer,
   StepAnswer,
-} from "./job/answer.ts";
-export { check } from "./job/check.ts";
-export type { DoubtAnswer } from "./job/doubt.ts";
-export { judgeDoubts } from "./job/doubt.ts";
-export { doubtSentences } from "./job/doubtWords.ts";
-export type { ChartCurve, ChartPoint, FlangeChart } from "./job/flangeChart.ts";
-export { flangeChart } from "./job/flangeChart.ts";
-export type { Job, OrderStep } from "./job/job.ts";
-export type { Problem } from "./job/problem.ts";
-export { problemSentence } from "./job/problem.ts";
-export type { JobRead } from "./job/readJob.ts";
-export { readJob } from "./job/readJob.ts";
-export type { ShopRead } from "./job/readShop.ts";
-export { readShop } from "./job/readShop.ts";
-export type { JobFile } from "./job/schema.ts";
-export type { BarChoice, BarForParts, LeftPart } from "./job/shopBar.ts";
-export { barForParts } from "./job/shopBar.ts";
-export type { ShopFile } from "./job/shopFile.ts";
-export type { FitCell, ShopBar, ShopFit } from "./job/shopFit.ts";
-export { fitShop } from "./job/shopFit.ts";
-export type { ShopMadeBar, ShopMadeBarOptions } from "./job/shopMadeBar.ts";
-export { shopMadeBar } from "./job/shopMadeBar.ts";
-export { shopSentence } from "./job/shopWords.ts";
-export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./job/wayOut.ts";
-export { isWayOut } from "./job/wayOut.ts";
-export type { WaysOutOptions } from "./job/waysOut.ts";
-export { applied, waysOut } from "./job/waysOut.ts";
-export { writeJob } from "./job/writeJob.ts";
+} from "./jobFile/answer.ts";
+export type { DoubtAnswer } from "./jobFile/doubtAnswer.ts";
+export type { Job, OrderStep } from "./jobFile/job.ts";
+export type { Problem } from "./jobFile/problem.ts";
+export { problemSentence } from "./jobFile/problem.ts";
+export type { JobRead } from "./jobFile/readJob.ts";
+export { readJob } from "./jobFile/readJob.ts";
+export type { ShopRead } from "./jobFile/readShop.ts";
+export { readShop } from "./jobFile/readShop.ts";
+export type { JobFile } from "./jobFile/schema.ts";
+export type { ShopFile } from "./jobFile/shopFile.ts";
+export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
+export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
+export { isWayOut } from "./jobFile/wayOut.ts";
+export { writeJob } from "./jobFile/writeJob.ts";
+export type { ChartCurve, ChartPoint, FlangeChart } from "./ways/flangeChart.ts";
+export { flangeChart } from "./ways/flangeChart.ts";
+export type { BarChoice, BarForParts, LeftPart } from "./ways/shopBar.ts";
+export { barForParts } from "./ways/shopBar.ts";
+export { fitShop } from "./ways/shopFit.ts";
+export type { ShopMadeBar, ShopMadeBarOptions } from "./ways/shopMadeBar.ts";
+export { shopMadeBar } from "./ways/shopMadeBar.ts";
+export type { WaysOutOptions } from "./ways/waysOut.ts";
+export { applied, waysOut } from "./ways/waysOut.ts";
+export { doubtSentences } from "./words/doubtWords.ts";
+export { shopSentence } from "./words/shopWords.ts";
 
 // drawing: pictures and pages from one model, the words that go with them, and the pens SVG, DXF and PDF
 
-export { allowanceSentences } from "./drawing/allowanceWords.ts";
-export { drawBlank } from "./drawing/blankDrawing.ts";
-export { CAUTIONS } from "./drawing/cautions.ts";
-export { chartPages } from "./drawing/chartPage.ts";
 export { toDxf } from "./drawing/dxfPen.ts";
-export { drawFlangeChart } from "./drawing/flangeChart.ts";
 export type { Drawing, Layer, Mark } from "./drawing/model.ts";
-export { drawNarrowBrake } from "./drawing/narrowBrake.ts";
-export { narrowBrakePlans } from "./drawing/narrowBrakePlans.ts";
-export { drawNest } from "./drawing/nestDrawing.ts";
 export type { Page, Placed } from "./drawing/page.ts";
 export type { PageSize } from "./drawing/pageSize.ts";
 export { A4, LETTER, paperFor } from "./drawing/pageSize.ts";
-export { drawPan } from "./drawing/panDrawing.ts";
 export { writePdf } from "./drawing/pdfPen.ts";
-export { shopSheet } from "./drawing/shopSheet.ts";
-export { drawStep } from "./drawing/step.ts";
 export type { PrintedWords, SvgOptions } from "./drawing/svgPen.ts";
 export { writeSvg } from "./drawing/svgPen.ts";
 export { templatePages } from "./drawing/template.ts";
-export { verdictSentence } from "./drawing/verdictWords.ts";
+export { drawNarrowBrake } from "./narrowBrake/plans/narrowBrakeDrawing.ts";
+export { narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { drawBlank } from "./pictures/blankDrawing.ts";
+export { chartPages } from "./pictures/chartPage.ts";
+export { drawFlangeChart } from "./pictures/flangeChart.ts";
+export { drawNest } from "./pictures/nestDrawing.ts";
+export { drawPan } from "./pictures/panDrawing.ts";
+export { shopSheet } from "./pictures/shopSheet.ts";
+export { drawStep } from "./pictures/step.ts";
+export { allowanceSentences } from "./words/allowanceWords.ts";
+export { CAUTIONS } from "./words/cautions.ts";
+export { verdictSentence } from "./words/verdictWords.ts";

@@ -4,8 +4,8 @@
  */
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
-import type { Answer } from "../src/job/answer.ts";
-import type { Job } from "../src/job/job.ts";
+import type { Answer } from "../src/jobFile/answer.ts";
+import type { Job } from "../src/jobFile/job.ts";
 import type { Look } from "./look.ts";
 import type { JobFile } from "./store/jobFile.ts";
 import type { Snapshot, Store } from "./store/store.ts";

@@ -2,7 +2,7 @@
  * The worksheet from top to bottom, like a job card: answer and drawing, then part, brake, steps, blank, and what
  * to do if it does not fold. On a wide screen answer and drawing stay at the left while the card scrolls.
  */
-import { CAUTIONS } from "../src/drawing/cautions.ts";
+import { CAUTIONS } from "../src/words/cautions.ts";
 import { AnswerPanel, WarningsPanel } from "./panels/answerPanel.tsx";
 import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";

@@ -2,11 +2,11 @@
  * Does what may take long in a thread of its own, so that Ctrl-C and progress get through (stops.ts).
  * Few bends are answered on the spot: starting a thread would take longer than the answer.
  */
-import type { Answer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
-import type { JobFile } from "../job/schema.ts";
-import type { ShopFile } from "../job/shopFile.ts";
-import type { ShopFit } from "../job/shopFit.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import type { JobFile } from "../jobFile/schema.ts";
+import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { ShopFit } from "../jobFile/shopFit.ts";
 import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
 import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";

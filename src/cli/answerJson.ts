@@ -1,7 +1,7 @@
 /**
  * The answer as the contract's JSON. A count past 2^53 is a bigint and prints as its digits, which JSON allows.
  */
-import type { Answer } from "../job/answer.ts";
+import type { Answer } from "../jobFile/answer.ts";
 
 /** JSON text, two spaces a level, without a final newline. */
 export function answerJson(answer: Answer): string {

@@ -3,17 +3,17 @@
  * thick its bar may be, what to buy and in which order to make it, with plans to print.
  */
 import { toDxf } from "../drawing/dxfPen.ts";
-import { drawNarrowBrake } from "../drawing/narrowBrake.ts";
-import { narrowBrakePlans } from "../drawing/narrowBrakePlans.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import { withBrake } from "../job/brakeWays.ts";
-import { readJob } from "../job/readJob.ts";
-import type { JobFile } from "../job/schema.ts";
-import { type BarChoice, type BarForParts, barForParts } from "../job/shopBar.ts";
-import type { ShopFile } from "../job/shopFile.ts";
-import { fitShop, unmadeFiles } from "../job/shopFit.ts";
-import { writeJob } from "../job/writeJob.ts";
+import { readJob } from "../jobFile/readJob.ts";
+import type { JobFile } from "../jobFile/schema.ts";
+import type { ShopFile } from "../jobFile/shopFile.ts";
+import { writeJob } from "../jobFile/writeJob.ts";
+import { drawNarrowBrake } from "../narrowBrake/plans/narrowBrakeDrawing.ts";
+import { narrowBrakePlans } from "../narrowBrake/plans/narrowBrakePlans.ts";
+import { withBrake } from "../ways/brakeWays.ts";
+import { type BarChoice, type BarForParts, barForParts } from "../ways/shopBar.ts";
+import { fitShop, unmadeFiles } from "../ways/shopFit.ts";
 import { barLines } from "./barLines.ts";
 import { barWishes, type WishOptions } from "./barWishes.ts";
 import { inkFor } from "./ink.ts";

@@ -2,13 +2,14 @@
  * A narrow brake's design as text: the window, what to buy, what it must carry, how to make and prove it.
  * Formulas and their handbooks are in the plans and in the JSON; here each check has its figure and its limit.
  */
-import { checkFigures } from "../drawing/checkFigures.ts";
-import { CROWN_PLACES, crownRows } from "../drawing/crownTable.ts";
-import { weightWords } from "../drawing/weightWords.ts";
-import type { BarForParts } from "../job/shopBar.ts";
-import { forceWords, torqueWords } from "../remedy/shopMade/forceWords.ts";
-import type { NarrowBrake } from "../remedy/shopMade/narrowBrake.ts";
+
+import { forceWords, torqueWords } from "../narrowBrake/forceWords.ts";
+import type { NarrowBrake } from "../narrowBrake/narrowBrake.ts";
+import { checkFigures } from "../narrowBrake/plans/checkFigures.ts";
+import { CROWN_PLACES, crownRows } from "../narrowBrake/plans/crownTable.ts";
 import { formatLength } from "../units/length.ts";
+import type { BarForParts } from "../ways/shopBar.ts";
+import { weightWords } from "../words/weightWords.ts";
 import type { Ink } from "./ink.ts";
 import { table } from "./table.ts";
 import { wrap } from "./wrap.ts";

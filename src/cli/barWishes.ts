@@ -3,8 +3,8 @@
  * Each an option of `bar`; what is left out stays as remedy/shopMade/requirements.ts has it.
  */
 
-import type { NarrowBrakeWishes } from "../remedy/shopMade/requirements.ts";
-import { STOCK_STEEL } from "../remedy/shopMade/requirements.ts";
+import type { NarrowBrakeWishes } from "../narrowBrake/requirements.ts";
+import { STOCK_STEEL } from "../narrowBrake/requirements.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { lengthOption, pairOption } from "./optionLengths.ts";
 import { Refusal } from "./refusal.ts";

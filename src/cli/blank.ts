@@ -1,20 +1,21 @@
 /**
  * `noseroom blank JOB`: developed width and where every line stands from one edge, as a rule reads it.
  */
-import { allowanceSentences } from "../drawing/allowanceWords.ts";
-import { drawBlank } from "../drawing/blankDrawing.ts";
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { grainWords } from "../drawing/grainArrow.ts";
-import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
-import { sightLines } from "../drawing/sightLine.ts";
-import { angleWords, faceWords, throatWords } from "../drawing/stepWords.ts";
+
 import { writeSvg } from "../drawing/svgPen.ts";
 import { withCheckSquare } from "../drawing/trueSize.ts";
-import { verdictSentence } from "../drawing/verdictWords.ts";
-import { weightWords } from "../drawing/weightWords.ts";
-import type { Answer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { drawBlank } from "../pictures/blankDrawing.ts";
+import { sightLines } from "../pictures/sightLine.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
+import { allowanceSentences } from "../words/allowanceWords.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { grainWords } from "../words/grainWords.ts";
+import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
+import { weightWords } from "../words/weightWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";

@@ -1,17 +1,18 @@
 /**
  * `noseroom chart JOB`: the longest return flange for every web on the job's brake, as a table and a picture.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { chartPages } from "../drawing/chartPage.ts";
-import { drawFlangeChart } from "../drawing/flangeChart.ts";
-import { limitWords } from "../drawing/flangeLimitWords.ts";
-import { lengthWords } from "../drawing/lengthWords.ts";
+
 import { writePdf } from "../drawing/pdfPen.ts";
-import { angleWords } from "../drawing/stepWords.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import { CHART_ANGLES, type ChartPoint, type FlangeChart, flangeChart } from "../job/flangeChart.ts";
-import { lengthIn } from "../job/wayWords.ts";
+import { chartPages } from "../pictures/chartPage.ts";
+import { drawFlangeChart } from "../pictures/flangeChart.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
+import { CHART_ANGLES, type ChartPoint, type FlangeChart, flangeChart } from "../ways/flangeChart.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { limitWords } from "../words/flangeLimitWords.ts";
+import { lengthWords } from "../words/lengthWords.ts";
+import { angleWords } from "../words/stepWords.ts";
+import { lengthIn } from "../words/wayWords.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { paperOption } from "./paper.ts";

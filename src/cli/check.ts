@@ -1,7 +1,7 @@
 /**
  * `noseroom check JOB`: can it be folded, in which order, where does it hit.
  */
-import type { Answer } from "../job/answer.ts";
+import type { Answer } from "../jobFile/answer.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";

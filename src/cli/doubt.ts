@@ -1,16 +1,17 @@
 /**
  * `noseroom doubt JOB --by 1/64`: whether the job still folds when its flats were read wrong by so much.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { lengthWords } from "../drawing/lengthWords.ts";
-import { verdictSentence } from "../drawing/verdictWords.ts";
-import { doubtsAnswer } from "../job/doubtsAnswer.ts";
-import { doubtSentences } from "../job/doubtWords.ts";
-import type { Job } from "../job/job.ts";
-import { orderMade } from "../job/orderMade.ts";
+
+import { doubtsAnswer } from "../answer/doubtsAnswer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { orderMade } from "../jobFile/orderMade.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { doubtSentences } from "../words/doubtWords.ts";
+import { lengthWords } from "../words/lengthWords.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
 import { answerDoubts, answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";

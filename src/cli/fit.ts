@@ -1,12 +1,13 @@
 /**
  * `noseroom fit SHOP`: every part of a shop on every brake, and the one sentence that decides what to do.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { lengthWords } from "../drawing/lengthWords.ts";
-import { angleWords } from "../drawing/stepWords.ts";
-import type { FitCell, ShopFit } from "../job/shopFit.ts";
-import { shopSentence } from "../job/shopWords.ts";
+
+import type { FitCell, ShopFit } from "../jobFile/shopFit.ts";
 import type { LengthUnit } from "../units/length.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { lengthWords } from "../words/lengthWords.ts";
+import { shopSentence } from "../words/shopWords.ts";
+import { angleWords } from "../words/stepWords.ts";
 import { answerShop } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openShop } from "./openShop.ts";

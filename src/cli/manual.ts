@@ -2,7 +2,7 @@
  * The parts of `--help` that say more than a list of options: what the program answers, a run of examples, exit status.
  * README.md carries the same examples; each command's own page has its part of both.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
+import { CAUTIONS } from "../words/cautions.ts";
 import { wrap } from "./wrap.ts";
 
 export const PURPOSE =

@@ -5,13 +5,13 @@
 import { layOut } from "../blank/blank.ts";
 import { grainWarning } from "../blank/grain.ts";
 import { type Nest, type NestQuestion, nestOnSheet } from "../blank/nest.ts";
-import { CAUTIONS } from "../drawing/cautions.ts";
 import { toDxf } from "../drawing/dxfPen.ts";
-import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
-import { drawNest } from "../drawing/nestDrawing.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import type { Job } from "../job/job.ts";
+import type { Job } from "../jobFile/job.ts";
+import { drawNest } from "../pictures/nestDrawing.ts";
 import type { Mm } from "../units/quantity.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption, pairOption } from "./optionLengths.ts";

@@ -1,8 +1,8 @@
 /**
  * From a job's path to the job, or to the sentences that say what is wrong with it.
  */
-import type { Job } from "../job/job.ts";
-import { type JobRead, readJob } from "../job/readJob.ts";
+import type { Job } from "../jobFile/job.ts";
+import { type JobRead, readJob } from "../jobFile/readJob.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";

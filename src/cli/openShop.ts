@@ -1,8 +1,8 @@
 /**
  * From a shop file's path to the shop, or to the sentences that say what is wrong with it.
  */
-import { readShop } from "../job/readShop.ts";
-import type { ShopFile } from "../job/shopFile.ts";
+import { readShop } from "../jobFile/readShop.ts";
+import type { ShopFile } from "../jobFile/shopFile.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";

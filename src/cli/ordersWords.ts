@@ -2,8 +2,8 @@
  * How many orders there are and how many of them work, in one sentence.
  * An order says for every bend when it is made and which end is clamped: n!·2^n of them.
  */
-import type { Answer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
 
 /** All orders of `bendCount` bends with either end clamped. @example allOrders(3) // 48n */
 export function allOrders(bendCount: number): bigint {

@@ -4,12 +4,12 @@
  */
 import { chooseFingers, type FingerChoice, type FingerStock, gapBesideWalls } from "../blank/fingers.ts";
 import { layOutPan, type Pan, type PanBlank, type PanSide } from "../blank/pan.ts";
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";
 import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
 import { type PanFiles, writePanFiles } from "./panFiles.ts";

@@ -3,10 +3,10 @@
  */
 import type { PanBlank } from "../blank/pan.ts";
 import { toDxf } from "../drawing/dxfPen.ts";
-import { drawPan } from "../drawing/panDrawing.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { templatePages } from "../drawing/template.ts";
+import { drawPan } from "../pictures/panDrawing.ts";
 import { paperOption } from "./paper.ts";
 import { writeOut } from "./writeOut.ts";
 

@@ -8,9 +8,9 @@ import type { FingerChoice } from "../blank/fingers.ts";
 import type { Nest } from "../blank/nest.ts";
 import type { PanBlank, PanSide } from "../blank/pan.ts";
 import { blankWeightKg } from "../blank/weight.ts";
-import { sightLines } from "../drawing/sightLine.ts";
-import type { Answer, DoubtsAnswer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
+import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { sightLines } from "../pictures/sightLine.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 

@@ -2,14 +2,15 @@
  * A checked job as text for the person at the brake: verdict in one sentence, order as a table, what blocks it,
  * how to get the part in and out, what to watch, cautions.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { lengthWords } from "../drawing/lengthWords.ts";
-import { clearanceMember } from "../drawing/step.ts";
-import { angleWords, bendWords, blockWords, throatWords } from "../drawing/stepWords.ts";
-import { verdictSentence } from "../drawing/verdictWords.ts";
-import type { Answer, StepAnswer } from "../job/answer.ts";
-import { contactWords, memberWords } from "../job/contactWords.ts";
-import type { Job } from "../job/job.ts";
+
+import type { Answer, StepAnswer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { clearanceMember } from "../pictures/step.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { contactWords, memberWords } from "../words/contactWords.ts";
+import { lengthWords } from "../words/lengthWords.ts";
+import { angleWords, bendWords, blockWords, throatWords } from "../words/stepWords.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
 import type { Ink } from "./ink.ts";
 import { ordersSentence } from "./ordersWords.ts";
 import { table } from "./table.ts";

@@ -1,10 +1,11 @@
 /**
  * `noseroom sheet JOB --pdf FILE`: the shop sheet of a job as a PDF file, ready to print.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
+
 import { writePdf } from "../drawing/pdfPen.ts";
-import { shopSheet } from "../drawing/shopSheet.ts";
-import { verdictSentence } from "../drawing/verdictWords.ts";
+import { shopSheet } from "../pictures/shopSheet.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";

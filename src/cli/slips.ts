@@ -1,7 +1,7 @@
 /**
  * The slips of a job or shop file as a refusal: the first dozen in a sentence each, the rest counted.
  */
-import { type Problem, problemSentence } from "../job/problem.ts";
+import { type Problem, problemSentence } from "../jobFile/problem.ts";
 import { jobName } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 

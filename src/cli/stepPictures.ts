@@ -4,10 +4,10 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { Drawing } from "../drawing/model.ts";
-import { drawStep } from "../drawing/step.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import type { Answer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { drawStep } from "../pictures/step.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { writeAllOut } from "./writeOut.ts";
 

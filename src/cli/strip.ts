@@ -2,17 +2,18 @@
  * `noseroom strip [JOB]`: reads a test strip. Width before and flanges after give bend deduction and K-factor, leaf read
  * and part relaxed give the springback ratio; the printed record keeps date, brake and metal. With a job it can be put in.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { lengthFigure, lengthWords } from "../drawing/lengthWords.ts";
-import { angleWords } from "../drawing/stepWords.ts";
-import type { Job } from "../job/job.ts";
-import { problemSentence } from "../job/problem.ts";
-import { type JobRead, readJob } from "../job/readJob.ts";
-import { writeJob } from "../job/writeJob.ts";
+
+import type { Job } from "../jobFile/job.ts";
+import { problemSentence } from "../jobFile/problem.ts";
+import { type JobRead, readJob } from "../jobFile/readJob.ts";
+import { writeJob } from "../jobFile/writeJob.ts";
 import { springbackRatio, testStripRatio } from "../metal/springback.ts";
 import { readTestStrip, type StripResult } from "../part/testStrip.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { angleWords } from "../words/stepWords.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";

@@ -2,7 +2,7 @@
  * What was read off a test strip, from the options of `noseroom strip` and, where one is named, a job.
  * Options beat the job. Either half will do: width and flanges for the bend deduction, leaf and relaxed for springback.
  */
-import type { Job } from "../job/job.ts";
+import type { Job } from "../jobFile/job.ts";
 import type { Metal } from "../metal/metal.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";

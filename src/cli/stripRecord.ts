@@ -3,10 +3,10 @@
  * it. JSON, lengths in mm, angles in degrees; read back it gives the same readings, and the figures are worked out anew.
  */
 import * as z from "zod";
-import { jsonFault } from "../job/jsonText.ts";
-import { problemSentence } from "../job/problem.ts";
-import { group, oneOf } from "../job/schema.ts";
-import { shapedBy } from "../job/shape.ts";
+import { jsonFault } from "../jobFile/jsonText.ts";
+import { problemSentence } from "../jobFile/problem.ts";
+import { group, oneOf } from "../jobFile/schema.ts";
+import { shapedBy } from "../jobFile/shape.ts";
 import { metalNamed } from "../metal/metals.ts";
 import type { StripResult } from "../part/testStrip.ts";
 import { jobText } from "./jobText.ts";

@@ -2,16 +2,19 @@
  * The work of a command that may take long: the answer to a job with everything that `check` prints, a shop's parts on
  * its brakes, a job with its flats misread. Plain data in and out, so that it can be done in a thread (answerJob.ts).
  */
-import type { Answer } from "../job/answer.ts";
-import { check } from "../job/check.ts";
-import { type DoubtAnswer, judgeDoubts } from "../job/doubt.ts";
-import type { Job } from "../job/job.ts";
-import type { JobFile } from "../job/schema.ts";
-import type { ShopFile } from "../job/shopFile.ts";
-import { fitShop, type ShopFit } from "../job/shopFit.ts";
-import { type WaysOutOptions, waysOut } from "../job/waysOut.ts";
+
+import { check } from "../answer/check.ts";
+import { judgeDoubts } from "../answer/doubt.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
+import type { Job } from "../jobFile/job.ts";
+import type { JobFile } from "../jobFile/schema.ts";
+import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
+import { fitShop } from "../ways/shopFit.ts";
+import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
 
 /** A job, and the file that it was read from where ways out are wanted: they are changes to the file. */
 export interface JobTask {

@@ -1,13 +1,14 @@
 /**
  * The blank as files to cut by: a full-size template on pages of paper, and DXF for a cutter.
  */
-import { drawBlank } from "../drawing/blankDrawing.ts";
+
 import { toDxf } from "../drawing/dxfPen.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { templatePages } from "../drawing/template.ts";
 import { checkSquareMm } from "../drawing/templateFoot.ts";
-import type { Answer } from "../job/answer.ts";
-import type { Job } from "../job/job.ts";
+import type { Answer } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { drawBlank } from "../pictures/blankDrawing.ts";
 import { paperOption } from "./paper.ts";
 import { writeOut } from "./writeOut.ts";
 

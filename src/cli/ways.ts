@@ -1,11 +1,12 @@
 /**
  * `noseroom ways JOB`: the ways out of a job that does not fold, numbered; one of them can be written as a job file.
  */
-import { CAUTIONS } from "../drawing/cautions.ts";
-import { verdictSentence } from "../drawing/verdictWords.ts";
-import { isWayOut, type Remedy } from "../job/wayOut.ts";
-import { applied } from "../job/waysOut.ts";
-import { writeJob } from "../job/writeJob.ts";
+
+import { isWayOut, type Remedy } from "../jobFile/wayOut.ts";
+import { writeJob } from "../jobFile/writeJob.ts";
+import { applied } from "../ways/waysOut.ts";
+import { CAUTIONS } from "../words/cautions.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";

@@ -1,10 +1,11 @@
 /**
  * Jobs of the tests read and answered, and what an answer's order is worth: verdict, changes, least clearance.
  */
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+
+import { check } from "../../src/answer/check.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 
 /** The engine's job; throws with the problems where the file does not read. */
 export function jobOf(file: object): Job {

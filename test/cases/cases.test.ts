@@ -5,7 +5,7 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Answer } from "../../src/job/answer.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
 import type { End } from "../../src/part/part.ts";
 import { answerOf, furthestOf, rankOf } from "./answers.ts";
 import { atScale, fromOtherEnd, inInches, type NumbersJob } from "./sameJob.ts";

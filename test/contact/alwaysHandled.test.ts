@@ -7,7 +7,7 @@ import { expect, it } from "vitest";
 import { alwaysHandled } from "../../src/contact/alwaysHandled.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 
 const MIXES = 24;

@@ -1,8 +1,8 @@
 /**
  * Answers written by hand, in the form of the contract, for the tests of words and pictures.
  */
-import type { Answer, StepAnswer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Answer, StepAnswer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 
 export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
   return {

@@ -5,19 +5,20 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { drawBlank } from "../../src/drawing/blankDrawing.ts";
-import { blankStrip } from "../../src/drawing/blankStrip.ts";
-import { blankTable } from "../../src/drawing/blankTable.ts";
+import { check } from "../../src/answer/check.ts";
 import { dxfLayer, toDxf } from "../../src/drawing/dxfPen.ts";
-import { grainArrow, grainWords } from "../../src/drawing/grainArrow.ts";
 import type { Mark } from "../../src/drawing/model.ts";
 import { A4 } from "../../src/drawing/pageSize.ts";
 import { outlinePath } from "../../src/drawing/pathData.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
-import { setUpSentences } from "../../src/drawing/setUpWords.ts";
 import { templatePages } from "../../src/drawing/template.ts";
-import { check } from "../../src/job/check.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { drawBlank } from "../../src/pictures/blankDrawing.ts";
+import { blankStrip } from "../../src/pictures/blankStrip.ts";
+import { blankTable } from "../../src/pictures/blankTable.ts";
+import { grainArrow } from "../../src/pictures/grainArrow.ts";
+import { grainWords } from "../../src/words/grainWords.ts";
+import { setUpSentences } from "../../src/words/setUpWords.ts";
 import { readDxf } from "./readDxf.ts";
 import { readPdf } from "./readPdf.ts";
 

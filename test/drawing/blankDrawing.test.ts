@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { drawBlank } from "../../src/drawing/blankDrawing.ts";
 import type { Layer } from "../../src/drawing/model.ts";
 import { strokesOf } from "../../src/drawing/stroke.ts";
+import { drawBlank } from "../../src/pictures/blankDrawing.ts";
 import { answerOf, jobOf, stepOf } from "./answers.ts";
 import { markText } from "./markText.ts";
 

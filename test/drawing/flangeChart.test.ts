@@ -2,11 +2,11 @@
  * The return flange chart as marks: curves where the data say, the part's dot, a window that holds it all.
  */
 import { describe, expect, it } from "vitest";
-import { chartPages } from "../../src/drawing/chartPage.ts";
-import { drawFlangeChart } from "../../src/drawing/flangeChart.ts";
-import { limitWords } from "../../src/drawing/flangeLimitWords.ts";
 import { A4 } from "../../src/drawing/pageSize.ts";
-import type { FlangeChart } from "../../src/job/flangeChart.ts";
+import { chartPages } from "../../src/pictures/chartPage.ts";
+import { drawFlangeChart } from "../../src/pictures/flangeChart.ts";
+import type { FlangeChart } from "../../src/ways/flangeChart.ts";
+import { limitWords } from "../../src/words/flangeLimitWords.ts";
 
 const chart: FlangeChart = {
   brake: "finger brake",

@@ -3,12 +3,12 @@
  * type under 7.5 points (common practice, no source), and each step whole. Read back from the PDF by pdfjs-dist.
  */
 import { describe, expect, test, vi } from "vitest";
+import { check } from "../../src/answer/check.ts";
 import { A4, LETTER } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
-import { shopSheet } from "../../src/drawing/shopSheet.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
-import { type JobRead, readJob } from "../../src/job/readJob.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import { type JobRead, readJob } from "../../src/jobFile/readJob.ts";
+import { shopSheet } from "../../src/pictures/shopSheet.ts";
 import { LONGEST_WAYS, manyBends, SHAPES, type Units } from "./manyBends.ts";
 import { type ReadPage, type ReadWords, readPdf } from "./readPdf.ts";
 

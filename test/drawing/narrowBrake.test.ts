@@ -4,9 +4,9 @@
  */
 import { describe, expect, test } from "vitest";
 import type { Mark } from "../../src/drawing/model.ts";
-import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
-import { designNarrowBrake } from "../../src/remedy/shopMade/designNarrowBrake.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import { drawNarrowBrake } from "../../src/narrowBrake/plans/narrowBrakeDrawing.ts";
 import { parseLength } from "../../src/units/length.ts";
 import { TRAY, TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
 

@@ -4,13 +4,13 @@
  */
 import { describe, expect, test } from "vitest";
 import { toDxf } from "../../src/drawing/dxfPen.ts";
-import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
-import { narrowBrakePlans } from "../../src/drawing/narrowBrakePlans.ts";
 import { A4, LETTER } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
-import { tubeOutline } from "../../src/drawing/stockView.ts";
-import { designNarrowBrake } from "../../src/remedy/shopMade/designNarrowBrake.ts";
-import { sectionOf } from "../../src/remedy/strength/section.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import { drawNarrowBrake } from "../../src/narrowBrake/plans/narrowBrakeDrawing.ts";
+import { narrowBrakePlans } from "../../src/narrowBrake/plans/narrowBrakePlans.ts";
+import { tubeOutline } from "../../src/narrowBrake/plans/stockView.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
 import { TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
 import { readDxf } from "./readDxf.ts";
 import { readPdf } from "./readPdf.ts";

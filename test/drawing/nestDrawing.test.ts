@@ -4,7 +4,7 @@
 import { expect, test } from "vitest";
 import { nestOnSheet } from "../../src/blank/nest.ts";
 import type { Mark } from "../../src/drawing/model.ts";
-import { drawNest } from "../../src/drawing/nestDrawing.ts";
+import { drawNest } from "../../src/pictures/nestDrawing.ts";
 
 const question = {
   blank: { widthMm: 122, lengthMm: 300 },

@@ -3,7 +3,7 @@
  */
 import { expect, test } from "vitest";
 import { layOutPan } from "../../src/blank/pan.ts";
-import { drawPan } from "../../src/drawing/panDrawing.ts";
+import { drawPan } from "../../src/pictures/panDrawing.ts";
 
 const blank = layOutPan({
   insideWidthMm: 150,

@@ -3,9 +3,9 @@
  */
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { oneNoseSetback, setUpSentences } from "../../src/drawing/setUpWords.ts";
-import { check } from "../../src/job/check.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { check } from "../../src/answer/check.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { oneNoseSetback, setUpSentences } from "../../src/words/setUpWords.ts";
 
 function setUpOf(change: (job: { part: Record<string, unknown> }) => void) {
   const file = JSON.parse(readFileSync(new URL("../cases/u-square-pass.json", import.meta.url), "utf8"));

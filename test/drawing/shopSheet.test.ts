@@ -4,17 +4,17 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { check } from "../../src/answer/check.ts";
 import { layOut } from "../../src/blank/blank.ts";
 import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
 import { printable } from "../../src/drawing/printWords.ts";
-import { shopSheet } from "../../src/drawing/shopSheet.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
-import type { Job } from "../../src/job/job.ts";
-import { type JobRead, readJob } from "../../src/job/readJob.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { waysOut } from "../../src/job/waysOut.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { type JobRead, readJob } from "../../src/jobFile/readJob.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import { shopSheet } from "../../src/pictures/shopSheet.ts";
+import { waysOut } from "../../src/ways/waysOut.ts";
 import { type ReadPage, type ReadWords, readPdf } from "./readPdf.ts";
 
 const MARGIN_MM = 10;

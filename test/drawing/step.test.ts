@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { clearanceMember, drawStep } from "../../src/drawing/step.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { check } from "../../src/answer/check.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { clearanceMember, drawStep } from "../../src/pictures/step.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { leastMoment } from "../../src/drawing/leastMoment.ts";
-import { stepPicture } from "../../src/drawing/stepPicture.ts";
+import { leastMoment } from "../../src/pictures/leastMoment.ts";
+import { stepPicture } from "../../src/pictures/stepPicture.ts";
 import { hit, stepOf } from "./answers.ts";
 import { markText } from "./markText.ts";
 import { sceneWith } from "./shapes.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { stepWindow } from "../../src/drawing/stepWindow.ts";
 import type { Scene } from "../../src/motion/scene.ts";
+import { stepWindow } from "../../src/pictures/stepWindow.ts";
 import { polygon, sceneWith } from "./shapes.ts";
 
 /** A sheet of thickness 1 that reaches `back` into the throat and 20 out of it. */

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { contactWords } from "../../src/words/contactWords.ts";
 import {
   angleWords,
   blockWords,
   outcomeSentence,
   stepTitle,
   throatWords,
-} from "../../src/drawing/stepWords.ts";
-import { contactWords } from "../../src/job/contactWords.ts";
+} from "../../src/words/stepWords.ts";
 import { hit, stepOf } from "./answers.ts";
 
 describe("throatWords", () => {

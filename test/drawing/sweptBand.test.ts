@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sweptBand } from "../../src/drawing/sweptBand.ts";
+import { sweptBand } from "../../src/pictures/sweptBand.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import { stripAt } from "./shapes.ts";
 

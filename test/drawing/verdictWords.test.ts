@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { verdictSentence } from "../../src/drawing/verdictWords.ts";
+import { verdictSentence } from "../../src/words/verdictWords.ts";
 import { answerOf, hit, jobOf, stepOf } from "./answers.ts";
 
 const first = stepOf({ bend: 1, clamped: "start", clearance: null, clearancePoints: null });

@@ -3,11 +3,11 @@
  * stored shelf. Each also checks what it must keep: what was read and is written again reads the same.
  */
 import { deflateRawSync } from "node:zlib";
-import { check } from "../../src/job/check.ts";
-import { type Problem, problemSentence } from "../../src/job/problem.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import { readShop } from "../../src/job/readShop.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import { check } from "../../src/answer/check.ts";
+import { type Problem, problemSentence } from "../../src/jobFile/problem.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { readShop } from "../../src/jobFile/readShop.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { profilesFromDxf } from "../../web/dxf/profileFromDxf.ts";
 import { type Adopted, adoptText } from "../../web/store/adopt.ts";
 import { fileText, type JobFile } from "../../web/store/jobFile.ts";

@@ -3,7 +3,7 @@
  * Source: the design's own definitions (sections 5 to 8) on figures worked out by hand beside each test.
  */
 import { describe, expect, it } from "vitest";
-import { check } from "../../src/job/check.ts";
+import { check } from "../../src/answer/check.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
 import { soundJob } from "./jobs.ts";
 

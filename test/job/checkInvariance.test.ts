@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import type { Answer } from "../../src/job/answer.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
 import { answerOf, rankOf } from "../cases/answers.ts";
 import { atScale, fromOtherEnd, inInches, type NumbersJob } from "../cases/sameJob.ts";
 import type { PlainClamp } from "../reference/plainJob.ts";

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { FACE_INSET_MM } from "../../src/contact/gaps.ts";
-import type { StepAnswer } from "../../src/job/answer.ts";
+import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import { answerOf } from "../cases/answers.ts";
 
 const T = 0.8128;

@@ -6,12 +6,13 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { check } from "../../src/answer/check.ts";
+import { judgeDoubts } from "../../src/answer/doubt.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStage } from "../../src/contact/step.ts";
-import { check } from "../../src/job/check.ts";
-import { type DoubtAnswer, judgeDoubts } from "../../src/job/doubt.ts";
-import type { Job, OrderStep } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import type { DoubtAnswer } from "../../src/jobFile/doubtAnswer.ts";
+import type { Job, OrderStep } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { stagesOf } from "../../src/motion/stages.ts";
 
 const SAMPLES = 10_000;

@@ -2,7 +2,7 @@
  * The words for doubtful readings, each kind of finding once.
  */
 import { expect, test } from "vitest";
-import { doubtSentences } from "../../src/job/doubtWords.ts";
+import { doubtSentences } from "../../src/words/doubtWords.ts";
 
 const none = { worst: null, deciding: [], proved: true, mixesTried: 9 };
 

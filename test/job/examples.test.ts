@@ -6,8 +6,8 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
+import { check } from "../../src/answer/check.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
 import { jobOfText } from "./jobs.ts";
 
 const folder = new URL("../../examples/", import.meta.url);

@@ -5,10 +5,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { jsonFault } from "../../src/job/jsonText.ts";
-import { problemSentence } from "../../src/job/problem.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import { jsonFault } from "../../src/jobFile/jsonText.ts";
+import { problemSentence } from "../../src/jobFile/problem.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { soundJob } from "./jobs.ts";
 
 const examples = new URL("../../examples/", import.meta.url);

@@ -1,8 +1,8 @@
 /**
  * A sound job as plain data for the tests of this folder, and ways to change one thing in it.
  */
-import type { Problem } from "../../src/job/problem.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import type { Problem } from "../../src/jobFile/problem.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 
 /** A trough on a square bar, in mm; a new copy each time. */
 export function soundJob() {

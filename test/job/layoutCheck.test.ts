@@ -5,12 +5,12 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { verdictSentence } from "../../src/drawing/verdictWords.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import { check } from "../../src/job/check.ts";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import { applied, waysOut } from "../../src/job/waysOut.ts";
+import { check } from "../../src/answer/check.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { applied, waysOut } from "../../src/ways/waysOut.ts";
+import { verdictSentence } from "../../src/words/verdictWords.ts";
 
 function read(keys: Readonly<Record<string, unknown>>, name = "u-square-pass") {
   const file = JSON.parse(readFileSync(new URL(`../cases/${name}.json`, import.meta.url), "utf8"));

@@ -3,7 +3,7 @@
  * The contract is design section 11: unknown keys, missing keys and impossible values name path, found, allowed.
  */
 import { describe, expect, it } from "vitest";
-import { problemSentence } from "../../src/job/problem.ts";
+import { problemSentence } from "../../src/jobFile/problem.ts";
 import { changed, problemsOf, put, soundJob } from "./jobs.ts";
 import { slips, texts } from "./slips.ts";
 

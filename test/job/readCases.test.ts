@@ -4,8 +4,8 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { readJob } from "../../src/job/readJob.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
 
 const folder = new URL("../cases/", import.meta.url);
 const names = readdirSync(folder)

@@ -3,8 +3,8 @@
  * handbook's rules: (r + T)·tan(θ/2) to the outside mold line (FAA AC 43.13-1B, 4-56), 25.4 mm to the inch exactly.
  */
 import { describe, expect, it } from "vitest";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { changed, drop, jobOfText, problemsOf, put, soundJob } from "./jobs.ts";
 
 /** Every number of a job within rounding of the same number of another. */

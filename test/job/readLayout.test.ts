@@ -4,10 +4,10 @@
  * flats of 18.2, 11.4 and 18.2 and two allowances of π/2·(1 + 0.44·0.8) make a blank 52.0474 wide; it is 300 long.
  */
 import { describe, expect, it } from "vitest";
-import type { Job } from "../../src/job/job.ts";
-import { problemSentence } from "../../src/job/problem.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { problemSentence } from "../../src/jobFile/problem.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { soundJob } from "./jobs.ts";
 
 type Keys = Readonly<Record<string, unknown>>;

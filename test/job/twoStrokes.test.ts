@@ -3,9 +3,9 @@
  * Source: the model (design, sections 5 and 11); springback in proportion, as for whole bends.
  */
 import { describe, expect, it } from "vitest";
-import { orderMade } from "../../src/job/orderMade.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import { stageAt } from "../../src/job/stageAt.ts";
+import { orderMade } from "../../src/jobFile/orderMade.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
 
 const hat = (order: object[], flats = [20, 30, 20]) => ({

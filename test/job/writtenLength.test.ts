@@ -3,7 +3,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { writtenAtLeast, writtenLength } from "../../src/job/writtenLength.ts";
+import { writtenAtLeast, writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { parseLength } from "../../src/units/length.ts";
 
 describe("writtenLength", () => {

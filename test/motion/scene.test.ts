@@ -6,7 +6,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";

@@ -3,7 +3,7 @@
  * Bounds: the contact's angle to 0.05°, the clearance to 0.01 mm (the reference's own accuracy), points on what they name.
  */
 import type { Step } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { toDeg } from "../../src/units/quantity.ts";
 import { pointFault } from "../torture/sameness.ts";
 import type { BendTruth } from "./truths.ts";

@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import type { Step } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { countOf } from "../../src/sequence/bendSets.ts";
 import { bestWays } from "../../src/sequence/rank.ts";
 import { reachFrom } from "../../src/sequence/reach.ts";

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { Board } from "../../src/sequence/board.ts";
 import { layerOf } from "../../src/sequence/layer.ts";
 import { Looks } from "../../src/sequence/looks.ts";

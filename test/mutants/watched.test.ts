@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { countOf } from "../../src/sequence/bendSets.ts";
 import { reachFrom, SearchStopped, type Watch } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";

@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { AllowedMasks, Moves } from "../../src/sequence/moves.ts";
 import { reachFrom } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";

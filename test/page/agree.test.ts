@@ -9,7 +9,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Answer } from "../../src/job/answer.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
 import { DESKTOP, launch } from "./browser.ts";
 import { openShop, saved, settled, verdict, visit } from "./shop.ts";
 

@@ -3,7 +3,7 @@
  * a bend of 90° an inside reading is one thickness T·tan(45°) shorter than the outside one at each end that is bent.
  */
 import { describe, expect, it } from "vitest";
-import { readJob } from "../../src/job/readJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import {
   addBend,
   flatsAfterRemoval,

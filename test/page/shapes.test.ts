@@ -4,8 +4,8 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { check } from "../../src/job/check.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { check } from "../../src/answer/check.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import { profilesFromDxf } from "../../web/dxf/profileFromDxf.ts";
 import { fitted, inSection, onCanvas, shifted, zoomed } from "../../web/stage/camera.ts";

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readJob } from "../../src/job/readJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { adopt, adoptText } from "../../web/store/adopt.ts";
 import {
   addBend,

@@ -7,8 +7,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { check } from "../../src/job/check.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import { check } from "../../src/answer/check.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { EXAMPLES, noseroom } from "../cli/noseroom.ts";
 import { DESKTOP, launch } from "./browser.ts";
 

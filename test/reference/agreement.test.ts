@@ -5,8 +5,8 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { toDeg } from "../../src/units/quantity.ts";
 import { checkBend } from "./bendCheck.ts";

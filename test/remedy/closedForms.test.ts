@@ -6,12 +6,12 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/job/check.ts";
-import { flangeChart } from "../../src/job/flangeChart.ts";
-import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
-import { waysOut } from "../../src/job/waysOut.ts";
-import { fillerThickness } from "../../src/remedy/filler.ts";
-import { longestFlange } from "../../src/remedy/flangeCurve.ts";
+import { check } from "../../src/answer/check.ts";
+import { fillerThickness } from "../../src/ways/filler.ts";
+import { flangeChart } from "../../src/ways/flangeChart.ts";
+import { longestFlange } from "../../src/ways/flangeCurve.ts";
+import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
+import { waysOut } from "../../src/ways/waysOut.ts";
 import { isWay, readAs } from "./tryWays.ts";
 
 const T = 0.8128;

@@ -4,9 +4,9 @@
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/job/check.ts";
-import { findOrder } from "../../src/remedy/findOrder.ts";
-import { outcomeOf } from "../../src/remedy/folds.ts";
+import { check } from "../../src/answer/check.ts";
+import { findOrder } from "../../src/ways/findOrder.ts";
+import { outcomeOf } from "../../src/ways/folds.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 import { longJobs } from "./longJobs.ts";
 import { readAs } from "./tryWays.ts";

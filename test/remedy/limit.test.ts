@@ -3,7 +3,7 @@
  * The thresholds are the truth; nothing here knows sheet metal.
  */
 import { describe, expect, test } from "vitest";
-import { largestPassing, smallestPassing } from "../../src/remedy/limit.ts";
+import { largestPassing, smallestPassing } from "../../src/ways/limit.ts";
 
 const search = { most: 50, first: 0.5, step: 0.05, tolerance: 0.001 };
 

@@ -5,15 +5,15 @@
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { check } from "../../src/answer/check.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStage } from "../../src/contact/step.ts";
-import { check } from "../../src/job/check.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import type { WayOut } from "../../src/job/wayOut.ts";
-import { applied, waysOut } from "../../src/job/waysOut.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import type { WayOut } from "../../src/jobFile/wayOut.ts";
 import type { OrderStep } from "../../src/motion/stages.ts";
 import { stagesOf } from "../../src/motion/stages.ts";
 import type { End } from "../../src/part/part.ts";
+import { applied, waysOut } from "../../src/ways/waysOut.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
 import type { RandomJob } from "../reference/randomJob.ts";
 import { checkSecondStroke } from "../reference/twoStrokes.ts";

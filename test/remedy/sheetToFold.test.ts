@@ -4,10 +4,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
-import { outcomeOf } from "../../src/remedy/folds.ts";
-import { harderOf, sheetToFold } from "../../src/remedy/sheetToFold.ts";
-import { foldingForces } from "../../src/remedy/strength/foldingForces.ts";
+import { foldingForces } from "../../src/narrowBrake/strength/foldingForces.ts";
+import { outcomeOf } from "../../src/ways/folds.ts";
+import { harderOf, sheetToFold } from "../../src/ways/sheetToFold.ts";
+import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 import { readAs } from "./tryWays.ts";
 
 const IN = 25.4;

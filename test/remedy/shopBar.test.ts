@@ -4,8 +4,8 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { barForParts } from "../../src/job/shopBar.ts";
-import { shopMadeBar } from "../../src/job/shopMadeBar.ts";
+import { barForParts } from "../../src/ways/shopBar.ts";
+import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 import { readAs } from "./tryWays.ts";
 
 function example(name: string) {

@@ -5,10 +5,11 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/job/check.ts";
-import { jobFileOf, readShop } from "../../src/job/readShop.ts";
-import { fitShop, isMade, type ShopFit } from "../../src/job/shopFit.ts";
-import { shopSentence } from "../../src/job/shopWords.ts";
+import { check } from "../../src/answer/check.ts";
+import { jobFileOf, readShop } from "../../src/jobFile/readShop.ts";
+import { isMade, type ShopFit } from "../../src/jobFile/shopFit.ts";
+import { fitShop } from "../../src/ways/shopFit.ts";
+import { shopSentence } from "../../src/words/shopWords.ts";
 import { readAs } from "./tryWays.ts";
 
 const text = readFileSync(

@@ -1,13 +1,13 @@
 /**
  * Runs ways out again from the outside: the changed job written as text, read anew and checked.
  */
-import { check } from "../../src/job/check.ts";
-import type { Job } from "../../src/job/job.ts";
-import { jobOf, readJob } from "../../src/job/readJob.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { type FileChange, isWayOut, type WayOut } from "../../src/job/wayOut.ts";
-import { applied } from "../../src/job/waysOut.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import { check } from "../../src/answer/check.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { jobOf, readJob } from "../../src/jobFile/readJob.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import { type FileChange, isWayOut, type WayOut } from "../../src/jobFile/wayOut.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
+import { applied } from "../../src/ways/waysOut.ts";
 
 export interface Read {
   readonly file: JobFile;

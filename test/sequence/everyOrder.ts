@@ -3,7 +3,7 @@
  * Bends are judged by the engine's full check of one bend, so that only the search itself is put to the test.
  */
 import { judgeStep, type Step } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import type { End } from "../../src/part/part.ts";
 
 export interface Move {

@@ -6,7 +6,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { SearchStopped } from "../../src/sequence/reach.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { jobOf } from "../cases/answers.ts";

@@ -5,7 +5,7 @@
 import { expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import type { End } from "../../src/part/part.ts";

@@ -4,7 +4,7 @@
  */
 import type { Step } from "../../src/contact/step.ts";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { sceneAt } from "../../src/motion/scene.ts";
 import { slideAt } from "../../src/motion/swing.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";

@@ -4,8 +4,8 @@
  */
 import fc from "fast-check";
 import { judgeStep } from "../../src/contact/step.ts";
-import type { Job } from "../../src/job/job.ts";
-import { readJob } from "../../src/job/readJob.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
 import { jobOf } from "../cases/answers.ts";
 import { type Pick, picks, roughJobs, stateOf } from "../contact/roughJob.ts";
 import { LeafAlone } from "../reference/contact.ts";

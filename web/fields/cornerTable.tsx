@@ -2,7 +2,7 @@
  * A closed profile as a table of corners: x, y and an optional corner radius. For beds, leaves, frames and clamps
  * of any shape; the corners run round the outline, the last joins the first.
  */
-import { pathText } from "../../src/job/problem.ts";
+import { pathText } from "../../src/jobFile/problem.ts";
 import { usePage } from "../page.ts";
 import { Sign } from "../panels/sign.tsx";
 import { getAt, type KeyPath, type Profile, type Typed, type Vertex } from "../store/jobFile.ts";

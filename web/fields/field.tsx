@@ -3,7 +3,7 @@
  * What is typed is never changed by the page; a wrong figure stays as typed.
  */
 import { useRef } from "preact/hooks";
-import { pathText } from "../../src/job/problem.ts";
+import { pathText } from "../../src/jobFile/problem.ts";
 import { usePage } from "../page.ts";
 import { getAt, type JobFile, type KeyPath, type Typed } from "../store/jobFile.ts";
 import { FractionKeys } from "./fractionKeys.tsx";

@@ -2,9 +2,10 @@
  * The answer: one sentence that never scrolls away, what to put right when the figures can't be read, and the
  * foreman's warnings. Shape and words carry the verdict; colour only joins in.
  */
-import { lengthWords } from "../../src/drawing/lengthWords.ts";
-import { tightestStep, verdictSentence } from "../../src/drawing/verdictWords.ts";
-import type { Verdict } from "../../src/job/answer.ts";
+
+import type { Verdict } from "../../src/jobFile/answer.ts";
+import { lengthWords } from "../../src/words/lengthWords.ts";
+import { tightestStep, verdictSentence } from "../../src/words/verdictWords.ts";
 import { usePage } from "../page.ts";
 import { doubtsSaid } from "./doubtsSaid.ts";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";

@@ -3,10 +3,10 @@
  * relief holes.
  */
 
-import { allowanceSentences } from "../../src/drawing/allowanceWords.ts";
-import { lengthFigure, lengthWords } from "../../src/drawing/lengthWords.ts";
-import { sightLines } from "../../src/drawing/sightLine.ts";
+import { sightLines } from "../../src/pictures/sightLine.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
+import { allowanceSentences } from "../../src/words/allowanceWords.ts";
+import { lengthFigure, lengthWords } from "../../src/words/lengthWords.ts";
 import { usePage } from "../page.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { DyedStrip } from "./dyedStrip.tsx";

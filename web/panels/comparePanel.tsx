@@ -3,8 +3,8 @@
  * with the picture at its worst moment. Worked out on asking, in a worker of its own.
  */
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { Answer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { usePage } from "../page.ts";
 import { differentBrakes } from "../store/brakes.ts";
 import { usualBrake, usualClamp } from "../store/firstJob.ts";

@@ -1,8 +1,8 @@
 /**
  * What the doubts of the readings do to the answer, in the foreman's words.
  */
-import type { DoubtsAnswer } from "../../src/job/answer.ts";
-import { doubtSentences } from "../../src/job/doubtWords.ts";
+import type { DoubtsAnswer } from "../../src/jobFile/answer.ts";
+import { doubtSentences } from "../../src/words/doubtWords.ts";
 
 /** The finding as sentences, what it is first, then what to measure again. */
 export function doubtsSaid(found: DoubtsAnswer, units: "mm" | "in"): readonly string[] {

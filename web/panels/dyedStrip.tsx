@@ -3,7 +3,7 @@
  * to its true shape, the longer side lying, with what is cut away and the relief holes drilled.
  */
 import type { CutOut } from "../../src/blank/cutOut.ts";
-import type { Answer } from "../../src/job/answer.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
 
 const WIDE = 600;
 const STRIP_HIGH = 64;

@@ -2,10 +2,11 @@
  * Copy a sample: what callipers read of each flat, outside or inside, and how sure each reading is; the sum checked
  * against an overall size; and which doubtful reading could change the answer.
  */
-import { lengthWords } from "../../src/drawing/lengthWords.ts";
-import type { Job } from "../../src/job/job.ts";
+
+import type { Job } from "../../src/jobFile/job.ts";
 import { checkSum } from "../../src/part/sample.ts";
 import { parseLength } from "../../src/units/length.ts";
+import { lengthWords } from "../../src/words/lengthWords.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { ReadingField } from "../fields/reading.tsx";
 import { usePage } from "../page.ts";

@@ -3,9 +3,9 @@
  * buttons to change them in place; and the step in words for those who hear it.
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { clearanceMember } from "../../src/drawing/step.ts";
-import { angleWords, outcomeSentence, stepTitle } from "../../src/drawing/stepWords.ts";
-import { contactWords } from "../../src/job/contactWords.ts";
+import { clearanceMember } from "../../src/pictures/step.ts";
+import { contactWords } from "../../src/words/contactWords.ts";
+import { angleWords, outcomeSentence, stepTitle } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { wireGestures } from "../stage/gestures.ts";
 import { Player } from "../stage/player.ts";

@@ -1,15 +1,10 @@
 /**
  * One step of the order: what lies in the throat, how far the leaf goes, how it came out, and the handles to change it.
  */
-import {
-  angleWords,
-  bendWords,
-  faceWords,
-  outcomeSentence,
-  throatWords,
-} from "../../src/drawing/stepWords.ts";
-import type { Member, StepAnswer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
+
+import type { Member, StepAnswer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { angleWords, bendWords, faceWords, outcomeSentence, throatWords } from "../../src/words/stepWords.ts";
 import { Field } from "../fields/field.tsx";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 

@@ -3,8 +3,8 @@
  * makes the order the user's own, checked as it stands. A bend may be begun in one step and finished in a later one.
  */
 import { useMemo, useRef, useState } from "preact/hooks";
-import { clearanceMember } from "../../src/drawing/step.ts";
-import type { StepAnswer } from "../../src/job/answer.ts";
+import type { StepAnswer } from "../../src/jobFile/answer.ts";
+import { clearanceMember } from "../../src/pictures/step.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";

@@ -2,10 +2,10 @@
  * One compared answer: its sentence, its order, and the picture at its worst moment.
  */
 import { useEffect, useRef } from "preact/hooks";
-import { angleWords } from "../../src/drawing/stepWords.ts";
-import { verdictSentence } from "../../src/drawing/verdictWords.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { angleWords } from "../../src/words/stepWords.ts";
+import { verdictSentence } from "../../src/words/verdictWords.ts";
 import { usePage } from "../page.ts";
 import { worstStep } from "../stage/stepPose.ts";
 import { paintStill } from "../stage/still.ts";

@@ -4,11 +4,11 @@
  */
 
 import { labelPoint } from "../../src/drawing/labelPoint.ts";
-import { lengthWords } from "../../src/drawing/lengthWords.ts";
-import { sweptBand } from "../../src/drawing/sweptBand.ts";
-import { contactWords } from "../../src/job/contactWords.ts";
+import { sweptBand } from "../../src/pictures/sweptBand.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
+import { contactWords } from "../../src/words/contactWords.ts";
+import { lengthWords } from "../../src/words/lengthWords.ts";
 import { type Camera, inSection, onCanvas } from "./camera.ts";
 import { flatBodies } from "./flatPlaces.ts";
 import type { Ink } from "./ink.ts";

@@ -2,9 +2,9 @@
  * One step of an answered job, ready to be posed at any leaf angle: what the stage needs while the leaf is dragged.
  * The engine's own motion is used for every picture; nothing is worked out twice.
  */
-import type { Answer, StepAnswer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
-import { stageAt } from "../../src/job/stageAt.ts";
+import type { Answer, StepAnswer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { type Scene, sheetAt, stageScene } from "../../src/motion/scene.ts";
 import { type Seat, seatFor } from "../../src/motion/seat.ts";
 import { turnedOutline } from "../../src/plane/move.ts";

@@ -2,8 +2,8 @@
  * A small still of one step at its worst moment, for comparisons: painted once, no handles.
  */
 import paper from "paper/dist/paper-core";
-import type { Answer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
 import { fitted } from "./camera.ts";
 import { inkOf } from "./ink.ts";
 import { paintFinding, paintLeaf, paintSheet, paintStanding } from "./layers.ts";

@@ -2,7 +2,7 @@
  * Cut-outs of the flat blank when the part is turned: end for end both their places change, turned over those along the
  * bends. "end" stays the other end. Places are written as the shop writes them: within 0.0002 mm of where they were.
  */
-import { writtenLength } from "../../src/job/writtenLength.ts";
+import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { nearestSixtyFourth, parseLength } from "../../src/units/length.ts";
 import type { CutOutFile, JobFile, SpanFile, Typed } from "./jobFile.ts";
 

@@ -2,7 +2,7 @@
  * How a part was read off a sample with callipers: for each flat the side that was measured, and one overall size to
  * check the sum by. Kept beside the job; the lengths themselves and how sure they are stand in the job file.
  */
-import { writtenLength } from "../../src/job/writtenLength.ts";
+import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 import type { Part } from "../../src/part/part.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";

@@ -6,7 +6,7 @@ import {
   type NarrowBrakeWishes,
   resolveRequirements,
   STOCK_STEEL,
-} from "../../src/remedy/shopMade/requirements.ts";
+} from "../../src/narrowBrake/requirements.ts";
 import type { Typed } from "./jobFile.ts";
 
 export const WISHES = [

@@ -1,16 +1,17 @@
 /**
  * The return flange chart of a job's brake and sheet, as the page shows and prints it.
  */
-import { chartPages } from "../../src/drawing/chartPage.ts";
-import { drawFlangeChart } from "../../src/drawing/flangeChart.ts";
-import { limitWords } from "../../src/drawing/flangeLimitWords.ts";
-import { lengthWords } from "../../src/drawing/lengthWords.ts";
+
 import { paperFor } from "../../src/drawing/pageSize.ts";
-import { angleWords } from "../../src/drawing/stepWords.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
-import { flangeChart } from "../../src/job/flangeChart.ts";
-import type { Job } from "../../src/job/job.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { chartPages } from "../../src/pictures/chartPage.ts";
+import { drawFlangeChart } from "../../src/pictures/flangeChart.ts";
 import { formatLength } from "../../src/units/length.ts";
+import { flangeChart } from "../../src/ways/flangeChart.ts";
+import { limitWords } from "../../src/words/flangeLimitWords.ts";
+import { lengthWords } from "../../src/words/lengthWords.ts";
+import { angleWords } from "../../src/words/stepWords.ts";
 import type { ChartShown } from "./messages.ts";
 import { paperPages } from "./paperPages.ts";
 

@@ -2,13 +2,15 @@
  * Every part of the shelf on every brake of it, as the page shows it: the deciding sentence, a table, and why a part is
  * not for a brake.
  */
-import { lengthWords } from "../../src/drawing/lengthWords.ts";
-import { angleWords } from "../../src/drawing/stepWords.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { type FitCell, fitShop } from "../../src/job/shopFit.ts";
-import { shopSentence } from "../../src/job/shopWords.ts";
+
+import { readJob } from "../../src/jobFile/readJob.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import type { FitCell } from "../../src/jobFile/shopFit.ts";
 import type { LengthUnit } from "../../src/units/length.ts";
+import { fitShop } from "../../src/ways/shopFit.ts";
+import { lengthWords } from "../../src/words/lengthWords.ts";
+import { shopSentence } from "../../src/words/shopWords.ts";
+import { angleWords } from "../../src/words/stepWords.ts";
 import type { FitShown, FitShownCell } from "./messages.ts";
 
 /** Parts come as jobs in one unit, brakes as those of any of them; a job that can't be read is named and left out. */

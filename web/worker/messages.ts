@@ -2,10 +2,10 @@
  * What the page and its worker say to each other. Plain data only; a job goes over as the file's own text, so that
  * page and command read it with the same reader.
  */
-import type { Answer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import type { NarrowBrakeWishes } from "../../src/remedy/shopMade/requirements.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import type { NarrowBrakeWishes } from "../../src/narrowBrake/requirements.ts";
 import type { DxfProfiles } from "../dxf/profileFromDxf.ts";
 
 /** One thing to put right: where, and the reader’s sentence; `allowed` alone for the line beside the field. */

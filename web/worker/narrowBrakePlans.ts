@@ -2,18 +2,18 @@
  * The shop-made narrow brake for some parts, as the page shows it: words, lists, drawing, and the jobs on the made brake.
  */
 import { toDxf } from "../../src/drawing/dxfPen.ts";
-import { drawNarrowBrake } from "../../src/drawing/narrowBrake.ts";
-import { narrowBrakePlans as plansOnPaper } from "../../src/drawing/narrowBrakePlans.ts";
 import { paperFor } from "../../src/drawing/pageSize.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
-import { weightWords } from "../../src/drawing/weightWords.ts";
-import { withBrake } from "../../src/job/brakeWays.ts";
-import { madeBrakeFile } from "../../src/job/madeBrakeFile.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { barForParts } from "../../src/job/shopBar.ts";
-import { type ShopMadeBar, shopMadeBar } from "../../src/job/shopMadeBar.ts";
-import type { NarrowBrakeWishes } from "../../src/remedy/shopMade/requirements.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import { madeBrakeFile } from "../../src/narrowBrake/madeBrakeFile.ts";
+import { drawNarrowBrake } from "../../src/narrowBrake/plans/narrowBrakeDrawing.ts";
+import { narrowBrakePlans as plansOnPaper } from "../../src/narrowBrake/plans/narrowBrakePlans.ts";
+import type { NarrowBrakeWishes } from "../../src/narrowBrake/requirements.ts";
 import { formatLength } from "../../src/units/length.ts";
+import { withBrake } from "../../src/ways/brakeWays.ts";
+import { barForParts } from "../../src/ways/shopBar.ts";
+import { type ShopMadeBar, shopMadeBar } from "../../src/ways/shopMadeBar.ts";
+import { weightWords } from "../../src/words/weightWords.ts";
 import type { NarrowBrakePlans, ShownBrake } from "./messages.ts";
 import { paperPages } from "./paperPages.ts";
 

@@ -2,11 +2,11 @@
  * The shop sheet of an answered job, to lay on paper, with its ways out.
  */
 import { paperFor } from "../../src/drawing/pageSize.ts";
-import { shopSheet } from "../../src/drawing/shopSheet.ts";
-import type { Answer } from "../../src/job/answer.ts";
-import type { Job } from "../../src/job/job.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { waysOut } from "../../src/job/waysOut.ts";
+import type { Answer } from "../../src/jobFile/answer.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import { shopSheet } from "../../src/pictures/shopSheet.ts";
+import { waysOut } from "../../src/ways/waysOut.ts";
 import type { PaperPage } from "./messages.ts";
 import { paperPages } from "./paperPages.ts";
 

@@ -2,16 +2,17 @@
  * The worker: reads a job file with the engine's reader and answers it with the engine's check, off the page's
  * thread. It knows no page; text goes in, plain data comes out.
  */
-import { drawBlank } from "../../src/drawing/blankDrawing.ts";
+
+import { check } from "../../src/answer/check.ts";
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
-import { check } from "../../src/job/check.ts";
-import { problemSentence, type Problem as Slip } from "../../src/job/problem.ts";
-import { readJob } from "../../src/job/readJob.ts";
-import type { JobFile } from "../../src/job/schema.ts";
-import { isWayOut } from "../../src/job/wayOut.ts";
-import { applied, waysOut } from "../../src/job/waysOut.ts";
-import { writeJob } from "../../src/job/writeJob.ts";
+import { problemSentence, type Problem as Slip } from "../../src/jobFile/problem.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+import type { JobFile } from "../../src/jobFile/schema.ts";
+import { isWayOut } from "../../src/jobFile/wayOut.ts";
+import { writeJob } from "../../src/jobFile/writeJob.ts";
+import { drawBlank } from "../../src/pictures/blankDrawing.ts";
+import { applied, waysOut } from "../../src/ways/waysOut.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
 import { chartShown } from "./chartShown.ts";
 import { fitShown } from "./fitShown.ts";

@@ -7,9 +7,9 @@ import {
   reusablePreload,
   stressArea,
   tighteningTorque,
-} from "../../../src/remedy/strength/bolt.ts";
-import { sectionOf } from "../../../src/remedy/strength/section.ts";
-import { barWeight } from "../../../src/remedy/strength/weight.ts";
+} from "../../../src/narrowBrake/strength/bolt.ts";
+import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
+import { barWeight } from "../../../src/narrowBrake/strength/weight.ts";
 import { STEEL_ANGLES } from "../../sources/steelAngles.ts";
 import {
   GRADE_5_DRY_TORQUE,

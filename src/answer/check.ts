@@ -1,0 +1,77 @@
+/**
+ * The whole check of a job: search or the user's own order, every bend judged, the blank, the foreman's warnings.
+ * Plain data in, plain data out; the command and the page both show what this returns.
+ */
+import { layOut } from "../blank/blank.ts";
+import { cutBlank } from "../blank/cutBlank.ts";
+import { Machine } from "../contact/machine.ts";
+import { judgeStage, type Step } from "../contact/step.ts";
+import type { Answer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
+import type { Job } from "../jobFile/job.ts";
+import { stagesOf } from "../motion/stages.ts";
+import type { Partner } from "../sequence/partner.ts";
+import type { Watch } from "../sequence/reach.ts";
+import { searchOrders } from "../sequence/search.ts";
+import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
+import { layoutWarnings } from "./layoutWarnings.ts";
+import { stepAnswer } from "./stepAnswer.ts";
+import { warningsFor } from "./warnings.ts";
+
+/**
+ * Answers a job. `watch` is told how far a long search is and may stop it (SearchStopped is thrown then).
+ * Where the job gives an order, that order is judged; orders are counted all the same. A `partner` halves a long search.
+ */
+export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
+  const { part, brake, marginMm } = job;
+  const found = searchOrders(part, brake, marginMm, watch, partner);
+  const machine = new Machine(brake, part.thicknessMm);
+  const order = job.order ?? found.order;
+  const stages = stagesOf(part, brake, order);
+  const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
+  const layout = layOut(part);
+  const doubts = doubtsFound(job, order);
+  return {
+    verdict: withDoubts(worst(steps), doubts),
+    order: steps.map((step, i) => stepAnswer(step, stages[i]!)),
+    viableOrders: exact(found.viableOrders),
+    statesChecked: found.statesChecked,
+    blank: {
+      developedWidth: layout.developedWidthMm,
+      bends: layout.bends.map((line, i) => ({
+        bend: i + 1,
+        tangents: line.tangentsMm,
+        sightLine: line.sightLinesMm.start,
+        allowance: line.allowanceMm,
+        deduction: line.deductionMm,
+      })),
+      ...(job.cutOuts !== undefined && { reliefHoles: reliefHoles(job, job.cutOuts) }),
+    },
+    ...(doubts !== undefined && { doubts: doubts.answer }),
+    remedies: [],
+    warnings: [
+      ...(doubts?.warning === undefined ? [] : [doubts.warning]),
+      ...warningsFor(job, steps),
+      ...layoutWarnings(job),
+    ],
+  };
+}
+
+function reliefHoles({ part }: Job, cutOuts: NonNullable<Job["cutOuts"]>): ReliefHoleAnswer[] {
+  if (cutOuts.length === 0) return [];
+  return cutBlank(part, cutOuts).holes.map(({ center, diameterMm, bend, cutOut }) => ({
+    x: center.x,
+    y: center.y,
+    diameter: diameterMm,
+    bend: bend + 1,
+    cutOut: cutOut + 1,
+  }));
+}
+
+function worst(steps: readonly Step[]): Verdict {
+  if (steps.some((step) => step.verdict === "hits")) return "hits";
+  return steps.some((step) => step.verdict === "tight") ? "tight" : "clear";
+}
+
+function exact(count: bigint): number | bigint {
+  return count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : count;
+}

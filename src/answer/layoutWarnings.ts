@@ -1,0 +1,39 @@
+/**
+ * What a foreman says of the sheet that the bends are laid out on: grain along the bends, cut-outs that end in a bend.
+ * Only where the job says how the sheet lies; lengths in the job's unit.
+ */
+import { layOut } from "../blank/blank.ts";
+import type { CutOut } from "../blank/cutOut.ts";
+import { TOUCHES_MM } from "../blank/cutReliefs.ts";
+import { grainAt, grainWarning } from "../blank/grain.ts";
+import type { Job } from "../jobFile/job.ts";
+import { formatLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** A cut-out keeps clear of a bend by the inside radius and so many thicknesses. Common practice, no source. */
+const CLEAR_THICKNESSES = 2;
+
+/** Warnings on grain and cut-outs, in this order. */
+export function layoutWarnings(job: Job): string[] {
+  const { grainDeg, cutOuts = [], part } = job;
+  const grain = grainDeg === undefined ? undefined : grainWarning(grainAt(grainDeg), part.bends.length);
+  return [
+    ...(grain === undefined ? [] : [grain]),
+    ...cutOuts.flatMap((cutOut, i) => edgesInBends(job, cutOut, i)),
+  ];
+}
+
+/** Edges of a cut-out that run along a bend line inside its bend zone. */
+function edgesInBends({ part, units }: Job, cutOut: CutOut, index: number): string[] {
+  const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
+  return layOut(part).bends.flatMap(({ tangentsMm: [near, far] }, bend) =>
+    cutOut.acrossMm.flatMap((edgeMm) => {
+      if (edgeMm <= near + TOUCHES_MM || edgeMm >= far - TOUCHES_MM) return [];
+      const radiusMm = part.bends[bend]?.insideRadiusMm ?? 0;
+      const clear = say(radiusMm + CLEAR_THICKNESSES * part.thicknessMm);
+      return [
+        `Cut-out ${index + 1}: its edge ${say(edgeMm)} from the datum edge lies in bend ${bend + 1}, which runs from ${say(near)} to ${say(far)}, and would be pulled out of shape. End it on a bend tangent line, or keep it ${clear} clear of the bend: the inside radius and two thicknesses (common practice, no source).`,
+      ];
+    }),
+  );
+}

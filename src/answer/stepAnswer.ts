@@ -1,0 +1,65 @@
+/**
+ * One judged step of an order as the answer tells it: degrees, bends from 1, features of the part in words.
+ */
+import type { Step } from "../contact/step.ts";
+import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
+import type { ContactAnswer, StepAnswer } from "../jobFile/answer.ts";
+import type { Stage } from "../motion/stages.ts";
+import { toDeg } from "../units/quantity.ts";
+
+/** The step as plain data; `stage` is what it was judged on. */
+export function stepAnswer(step: Step, stage: Stage): StepAnswer {
+  const bend = stage.part.bends[step.seat.bend]!;
+  const fromDeg = stage.begun?.fromDeg;
+  const reached = step.contact
+    ? toDeg(step.contact.leafAngleRad)
+    : step.swingShort
+      ? toDeg(step.seat.sweepRad)
+      : bend.overbendDeg;
+  return {
+    bend: step.seat.bend + 1,
+    clamped: step.seat.clamped,
+    markedFaceUp: bend.turn === "up",
+    angle: bend.angleDeg,
+    overbend: bend.overbendDeg,
+    reached,
+    // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
+    relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
+    verdict: step.verdict,
+    clearance: step.clearanceMm ?? null,
+    clearancePoints: step.clearancePoints
+      ? [
+          [step.clearancePoints[0].x, step.clearancePoints[0].y],
+          [step.clearancePoints[1].x, step.clearancePoints[1].y],
+        ]
+      : null,
+    contact: contactAnswer(step),
+    load: step.load,
+    unload: step.unload,
+    setback: step.seat.noseSetbackMm,
+    ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
+    ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
+  };
+}
+
+function contactAnswer(step: Step): ContactAnswer | null {
+  if (!step.contact) return null;
+  const { leafAngleRad, member, tag, point } = step.contact;
+  return { angle: toDeg(leafAngleRad), part: featureWords(tag), member, point: [point.x, point.y] };
+}
+
+/** The part's feature in words, from a tag of contact/strip.ts. */
+function featureWords(tag: number): string {
+  if (tag < 0) return "leaf";
+  const number = (tag >>> 2) + 1;
+  switch (tag & 3) {
+    case END_OF_FLAT:
+      return `end of flat ${number}`;
+    case INSIDE_OF_BEND:
+      return `inside of bend ${number}`;
+    case OUTSIDE_OF_BEND:
+      return `outside of bend ${number}`;
+    default:
+      return `flat ${number}`;
+  }
+}

@@ -1,0 +1,129 @@
+/**
+ * What a good foreman would say before the sheet is cut: radii, reach of the leaf, force, nose and setback.
+ * One sentence each, lengths in the job's unit, the source or 'common practice' at its end.
+ */
+import { brakeWarnings } from "../brake/brakeWarnings.ts";
+import { automaticNoseSetback } from "../brake/noseSetback.ts";
+import type { Step } from "../contact/step.ts";
+import type { Job } from "../jobFile/job.ts";
+import { sharpBends, sharpBendWords } from "../part/sharpBends.ts";
+import { formatLength } from "../units/length.ts";
+import { type Mm, toDeg } from "../units/quantity.ts";
+import { forceWarnings } from "./forceWarnings.ts";
+
+/** Radii that differ by less are the same to any shop. */
+const SAME_RADIUS_MM: Mm = 0.05;
+
+/** A remark on one bend, counted from 0. */
+interface BendRemark {
+  readonly bend: number;
+  readonly words: string;
+}
+
+export function warningsFor(job: Job, steps: readonly Step[]): string[] {
+  const say = (mm: Mm) => `${formatLength(mm, job.units)} ${job.units}`;
+  const onBends = [
+    ...sharpBends(job.part).map((sharp) => ({
+      bend: sharp.bend,
+      words: sharpBendWords(sharp, job.part.metal.name, job.units),
+    })),
+    ...formedRadius(job, say),
+    ...steps.flatMap((step) => stepRemarks(job, step, say).map((words) => ({ bend: step.seat.bend, words }))),
+  ];
+  return [
+    ...together(onBends),
+    ...forceWarnings(job, say),
+    ...brakeWarnings(job.brake, job.part.thicknessMm, say),
+  ];
+}
+
+/** The same words for several bends are said once. */
+function together(remarks: readonly BendRemark[]): string[] {
+  const bendsOf = new Map<string, Set<number>>();
+  for (const { bend, words } of remarks) bendsOf.set(words, (bendsOf.get(words) ?? new Set()).add(bend + 1));
+  return [...bendsOf].map(([words, bends]) => `${bendNames([...bends].sort((a, b) => a - b))}: ${words}`);
+}
+
+/** @example bendNames([1, 2, 3, 5]) // "Bends 1 to 3 and 5" */
+export function bendNames(bends: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const bend of bends) {
+    const run = runs.at(-1);
+    if (run?.[1] === bend - 1) run[1] = bend;
+    else runs.push([bend, bend]);
+  }
+  const named = runs.flatMap(([first, last]) => {
+    if (last - first < 2) return first === last ? [`${first}`] : [`${first}`, `${last}`];
+    return [`${first} to ${last}`];
+  });
+  const last = named.pop();
+  if (bends.length === 1) return `Bend ${last}`;
+  return named.length === 0 ? `Bends ${last}` : `Bends ${named.join(", ")} and ${last}`;
+}
+
+/** A given nose setback forms its own radius in every bend. */
+function formedRadius({ part, brake, askedInsideRadiiMm }: Job, say: (mm: Mm) => string): BendRemark[] {
+  if (brake.noseSetback === "auto") return [];
+  const setBack = say(brake.noseSetback);
+  return part.bends.flatMap(({ insideRadiusMm }, i) => {
+    const asked = askedInsideRadiiMm[i]!;
+    if (Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
+    const words = `the nose set back by ${setBack} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`;
+    return [{ bend: i, words }];
+  });
+}
+
+function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string): string[] {
+  const { seat } = step;
+  const warnings: string[] = [];
+  const overbendDeg = toDeg(seat.overbendRad);
+  if (step.swingShort) {
+    warnings.push(
+      `the leaf swings to ${degrees(brake.leaf.swingDeg)} only, and the bend needs ${degrees(overbendDeg)}.`,
+    );
+  }
+  const { noseAngleDeg, noseRadiusMm } = brake.clamp;
+  // A short flange may clear a square front all the same; the check has proved it then.
+  if (
+    step.verdict === "hits" &&
+    noseAngleDeg !== undefined &&
+    overbendDeg > Math.max(90, 180 - noseAngleDeg)
+  ) {
+    warnings.push(
+      `the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
+    );
+  }
+  const needed = automaticNoseSetback({
+    insideRadiusMm: seat.insideRadiusMm,
+    thicknessMm: seat.thicknessMm,
+    overbendDeg,
+    noseRadiusMm,
+    pivot: seat.pivot,
+  });
+  if (seat.noseSetbackMm < needed - 0.005) {
+    warnings.push(
+      `with the nose set back by ${say(seat.noseSetbackMm)} the sheet is pinched before ${degrees(overbendDeg)}; set it back by ${say(needed)}.`,
+    );
+  }
+  const catches = seat.movingTangentX - seat.pivot.x + runLength(step);
+  const wanted = seat.insideRadiusMm + 3 * part.thicknessMm;
+  if (catches < wanted) {
+    warnings.push(
+      `only ${say(Math.max(0, catches))} of sheet lies on the leaf; under ${say(wanted)} the leaf hardly catches it (inside radius and three thicknesses, common practice, no source).`,
+    );
+  }
+  return warnings;
+}
+
+/** Sheet that lies on the leaf beyond the bend's tangent line: flats up to the first formed bend. */
+function runLength({ seat, bendsDone }: Step): Mm {
+  const { flatMm, allowanceMm, bendNumber, joints } = seat.movingChain;
+  let length = flatMm[0]!;
+  for (let j = 0; j < joints && !((bendsDone >>> bendNumber[j]!) & 1); j++)
+    length += allowanceMm[j]! + flatMm[j + 1]!;
+  return length;
+}
+
+function degrees(deg: number): string {
+  return `${Number(deg.toFixed(1))}°`;
+}

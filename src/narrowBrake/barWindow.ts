@@ -1,0 +1,133 @@
+/**
+ * How thick the clamp bar may be: thinnest by strength, stiffness and nose radius, thickest by clearance.
+ * Cantilever plate in front of the holder under the clamp load (strength/plateCantilever.ts).
+ * Bound: the whole overhang is taken as the lever of the load, although the nose touches a little behind its foremost point.
+ */
+import { formatLength, type LengthUnit } from "../units/length.ts";
+import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import type { GoverningLoads } from "./governingLoads.ts";
+import { TIMOSHENKO_PLATE } from "./handbooks.ts";
+import type { ResolvedRequirements } from "./requirements.ts";
+import { largestFigure, leastFigure } from "./shopMark.ts";
+import type { Stock } from "./stockSize.ts";
+import {
+  plateDeflection,
+  plateStress,
+  thinnestByStiffness,
+  thinnestByStrength,
+} from "./strength/plateCantilever.ts";
+import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
+
+export interface BarWindow {
+  readonly thinnestByStrengthMm: Mm;
+  readonly thinnestByStiffnessMm: Mm;
+  /** A nose of this radius needs at least so much bar. */
+  readonly thinnestByNoseMm: Mm;
+  readonly thinnestMm: Mm;
+  readonly governs: "strength" | "stiffness" | "nose";
+  readonly thickestMm: Mm;
+  /** Stock thicknesses inside, thinnest first. */
+  readonly stockInsideMm: readonly Mm[];
+}
+
+/** The window. It is empty where thinnest is above thickest. */
+export function barWindow(
+  requirements: ResolvedRequirements,
+  loads: GoverningLoads,
+  stock: Stock,
+): BarWindow {
+  const { steel, safety, give, overhangMm, noseRadiusMm, thickestByClearanceMm } = requirements;
+  const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
+  const thinnestByStrengthMm = thinnestByStrength(plate, steel.yieldMpa / safety.yield);
+  const thinnestByStiffnessMm = thinnestByStiffness(plate, give.noseMm, steel.modulusMpa);
+  const thinnestByNoseMm = thinnestByNose(noseRadiusMm, requirements.frontBevelDeg);
+  const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, thinnestByNoseMm);
+  const governs =
+    thinnestMm === thinnestByNoseMm ? "nose" : thinnestMm === thinnestByStrengthMm ? "strength" : "stiffness";
+  return {
+    thinnestByStrengthMm,
+    thinnestByStiffnessMm,
+    thinnestByNoseMm,
+    thinnestMm,
+    governs,
+    thickestMm: thickestByClearanceMm,
+    stockInsideMm: stock.flatThicknessesMm.filter((t) => t >= thinnestMm && t <= thickestByClearanceMm),
+  };
+}
+
+/**
+ * A rounding of radius R between underside and a front leaning back by γ ends on the front at the height R·(1 + sin γ):
+ * the bar must be at least so thick.
+ * @example thinnestByNose(2, 0) // 2
+ */
+export function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
+  return noseRadiusMm * (1 + Math.sin(toRad(frontBevelDeg)));
+}
+
+/**
+ * The window as it is said in a shop.
+ * @example windowSentence({ thinnestMm: 3.78, thickestMm: 7.9, stockInsideMm: [4.7625, 6.35] }, "in") // "Clamp bar from 0.149 to 0.311 in thick: 3/16 or 1/4 in from stock."
+ */
+export function windowSentence(
+  { thinnestMm, thickestMm, stockInsideMm }: Pick<BarWindow, "thinnestMm" | "thickestMm" | "stockInsideMm">,
+  units: LengthUnit,
+): string {
+  const least = leastFigure(thinnestMm, units);
+  const largest = largestFigure(thickestMm, units);
+  if (thinnestMm > thickestMm) {
+    return `No clamp bar will do: it must be at least ${least} ${units} to hold and at most ${largest} ${units} to clear.`;
+  }
+  const sizes = inWords(stockInsideMm.map((mm) => formatLength(mm, units)));
+  return `Clamp bar from ${least} to ${largest} ${units} thick: ${sizes === "" ? "no stock size" : `${sizes} ${units} from stock`}.`;
+}
+
+/** Sizes to choose from: 1/8, 3/16 or 1/4. */
+function inWords(sizes: readonly string[]): string {
+  return sizes.length < 2 ? sizes.join() : `${sizes.slice(0, -1).join(", ")} or ${sizes.at(-1)}`;
+}
+
+/** Stress and give of the bar that was picked. */
+export function barChecks(
+  requirements: ResolvedRequirements,
+  loads: GoverningLoads,
+  thicknessMm: Mm,
+): StrengthCheck[] {
+  const { steel, safety, give, overhangMm, thickestByClearanceMm } = requirements;
+  const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
+  const assumptions = [
+    "built in at the holder's front, load at the nose along the whole length",
+    `clamp load of ${loads.clampNPerMm.part}, with the load factor`,
+  ];
+  return [
+    checkOf({
+      member: "clamp bar",
+      check: "bending in front of the holder",
+      value: plateStress(plate, thicknessMm),
+      limit: steel.yieldMpa / safety.yield,
+      unit: "MPa",
+      formula: "σ = 6·q·c/t²",
+      source: TIMOSHENKO_PLATE,
+      assumptions,
+    }),
+    checkOf({
+      member: "clamp bar",
+      check: "give at the nose",
+      value: plateDeflection(plate, thicknessMm, steel.modulusMpa),
+      limit: give.noseMm,
+      unit: "mm",
+      formula: "δ = q·c³/(3·D) + 6·q·c/(5·G·t), D = E·t³/(12·(1 − ν²))",
+      source: TIMOSHENKO_PLATE,
+      assumptions,
+    }),
+    checkOf({
+      member: "clamp bar",
+      check: "thickness for clearance",
+      value: thicknessMm,
+      limit: thickestByClearanceMm,
+      unit: "mm",
+      formula: "t ≤ t of the thickest bar that every part clears",
+      source: "contact engine, section 6 of the model",
+      assumptions: ["section is the same along the whole bend"],
+    }),
+  ];
+}

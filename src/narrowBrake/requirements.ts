@@ -1,0 +1,141 @@
+/**
+ * What a shop-made narrow brake is asked to do, and what is taken where nothing is said.
+ * Safety factors: 1.67 on yield is that of allowable-stress steel design (AISC); the others are common practice, no source.
+ * All of them are open to change; the result repeats those that were used.
+ */
+import type { Metal } from "../metal/metal.ts";
+import type { LengthUnit } from "../units/length.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+
+/** One part that the brake must make, as far as strength goes. */
+export interface SheetToFold {
+  readonly name: string;
+  readonly metal: Metal;
+  readonly thicknessMm: Mm;
+  /** Along the bend lines. */
+  readonly lengthMm: Mm;
+  /** Shortest flange that the leaf has to turn, from its bend tangent line on: the shorter, the more force. */
+  readonly shortestFlangeMm: Mm;
+  /** Shortest flat that the bar has to hold, between bend tangent lines. */
+  readonly shortestClampedMm: Mm;
+  /** How far the deepest clamped side reaches back from the nose. */
+  readonly deepestClampedMm: Mm;
+  /** Largest leaf angle of its bends. */
+  readonly overbendDeg: Deg;
+  /** Nose setbacks that its bends ask for. */
+  readonly noseSetbacksMm: readonly Mm[];
+}
+
+export interface SafetyFactors {
+  /** On the folding moment: sheet is often stronger than the book says. */
+  readonly load: number;
+  /** On the yield of bar, holder, bed, leaf, handle, tongue. */
+  readonly yield: number;
+  /** On hold-down bolts and setback screws, over their proof load. */
+  readonly bolt: number;
+  /** On hinge pins, over shear yield. */
+  readonly pin: number;
+}
+
+/** How far things may give way at the full load. */
+export interface GiveLimits {
+  /** Nose of the bar off the sheet, in front of the holder. */
+  readonly noseMm: Mm;
+  /** Bend angle lost at mid-length by the leaf's bow, and again by the bow of holder and bed, before any crown. */
+  readonly angleDeg: Deg;
+}
+
+export interface Vise {
+  readonly jawWidthMm: Mm;
+  readonly jawHeightMm: Mm;
+  readonly forceN: number;
+}
+
+/** What a person may want otherwise than taken: every factor, limit and strength is open. */
+export interface NarrowBrakeWishes {
+  /** Both hands on the handles together. */
+  readonly handForceN?: number;
+  readonly safety?: Partial<SafetyFactors>;
+  readonly give?: Partial<GiveLimits>;
+  readonly steel?: Metal;
+  readonly vise?: Partial<Vise>;
+}
+
+export interface NarrowBrakeRequirements extends NarrowBrakeWishes {
+  /** Whose stock list and whose figures. */
+  readonly units: LengthUnit;
+  readonly parts: readonly SheetToFold[];
+  /** Thickest bar that every part clears, from the contact engine. */
+  readonly thickestByClearanceMm: Mm;
+  /** How far the bar must stand out in front of its holder. */
+  readonly overhangMm: Mm;
+  readonly noseRadiusMm: Mm;
+  /** How far the bar's front leans back from upright; at least the overbend over 90°. */
+  readonly frontBevelDeg: Deg;
+  /** Tallest leaf face that every part clears; leave out where none limits it. */
+  readonly leafFaceMaxMm?: Mm;
+  /** How far the bar must open; the deepest lip to be lifted out decides. */
+  readonly liftMm?: Mm;
+}
+
+export interface ResolvedRequirements extends NarrowBrakeRequirements {
+  readonly handForceN: number;
+  readonly liftMm: Mm;
+  readonly safety: SafetyFactors;
+  readonly give: GiveLimits;
+  readonly steel: Metal;
+  readonly vise: Vise;
+}
+
+/** Structural steel as bought by the bar: 250 MPa yield (ASTM A36; S275 has more). */
+export const STOCK_STEEL: Metal = {
+  name: "structural steel bar",
+  yieldMpa: 250,
+  modulusMpa: 200_000,
+  ultimateMpa: 400,
+};
+
+/**
+ * Fills in what was left out.
+ * @throws RangeError where there is no part to make, or a size or factor is not above zero; the text names it
+ */
+export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedRequirements {
+  const resolved: ResolvedRequirements = {
+    ...asked,
+    handForceN: asked.handForceN ?? 200,
+    liftMm: asked.liftMm ?? 20,
+    safety: { load: 1.25, yield: 1.67, bolt: 1.5, pin: 2, ...asked.safety },
+    give: { noseMm: 0.05, angleDeg: 1, ...asked.give },
+    steel: asked.steel ?? STOCK_STEEL,
+    vise: { jawWidthMm: 100, jawHeightMm: 40, forceN: 15_000, ...asked.vise },
+  };
+  if (resolved.parts.length === 0) throw new RangeError("a narrow brake needs at least one part to make");
+  const sizes: Record<string, number> = {
+    thickestByClearanceMm: resolved.thickestByClearanceMm,
+    overhangMm: resolved.overhangMm,
+    noseRadiusMm: resolved.noseRadiusMm,
+    handForceN: resolved.handForceN,
+    liftMm: resolved.liftMm,
+    leafFaceMaxMm: resolved.leafFaceMaxMm ?? 1,
+    ...resolved.safety,
+    ...resolved.give,
+    ...resolved.vise,
+  };
+  for (const part of resolved.parts) {
+    const { thicknessMm, lengthMm, shortestFlangeMm, shortestClampedMm, deepestClampedMm } = part;
+    Object.assign(sizes, {
+      [`thicknessMm of ${part.name}`]: thicknessMm,
+      [`lengthMm of ${part.name}`]: lengthMm,
+      [`shortestFlangeMm of ${part.name}`]: shortestFlangeMm,
+      [`shortestClampedMm of ${part.name}`]: shortestClampedMm,
+      [`deepestClampedMm of ${part.name}`]: deepestClampedMm,
+      [`count of noseSetbacksMm of ${part.name}`]: part.noseSetbacksMm.length,
+    });
+  }
+  for (const [name, value] of Object.entries(sizes)) {
+    if (!(value > 0 && value < Number.POSITIVE_INFINITY)) {
+      throw new RangeError(`${name} must be above 0, found ${value}`);
+    }
+  }
+  return resolved;
+}

@@ -1,0 +1,100 @@
+/**
+ * Ways out with another brake: one that the shop has, or a clamp bar to be made. The part's file is read anew on it
+ * and run again; a brake that cannot form the part's radius is none.
+ */
+
+import { forceWarnings } from "../answer/forceWarnings.ts";
+import type { Job } from "../jobFile/job.ts";
+import { jobOf } from "../jobFile/readJob.ts";
+import type { JobFile } from "../jobFile/schema.ts";
+import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
+import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
+import { lengthIn, outcomeWords } from "../words/wayWords.ts";
+import { THICKEST_MM, windowWords } from "../words/windowWords.ts";
+import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "./cost.ts";
+import { type Outcome, outcomeOf, WHOLE_SEARCH } from "./folds.ts";
+import { type Goal, reaches } from "./handling.ts";
+import { type ShopMadeBar, shopMadeBar } from "./shopMadeBar.ts";
+import { Work } from "./work.ts";
+
+/** How much may be looked at for a bar: some seconds at 20 bends. */
+const MOST_BAR_STATES = 200_000;
+
+type BrakeFile = JobFile["brake"];
+
+/** The file on another brake; a user's own order, meant for the first one, is left out. */
+export function withBrake(file: JobFile, brake: BrakeFile): JobFile {
+  const { order: _, ...rest } = file;
+  return { ...rest, brake };
+}
+
+/** The shop's other brakes that make the part. */
+export function otherBrakes(file: JobFile, job: Job, goal: Goal, brakes: readonly BrakeFile[]): WayOut[] {
+  return brakes.flatMap((brake): WayOut[] => {
+    const outcome = outcomeOn(file, job, brake);
+    if (!outcome || !reaches(outcome, goal)) return [];
+    const sentence = `Use ${brake.name}: ${outcomeWords(outcome, job.units)}.`;
+    return [{ kind: "otherBrake", sentence, ...told(outcome, brake), cost: OTHER_BRAKE_COST }];
+  });
+}
+
+/** A clamp bar to be made for this part, where one would clear and stock is strong enough; else nothing. */
+export function barToMake(file: JobFile, job: Job, goal: Goal): { ways: WayOut[]; cutShort: boolean } {
+  const work = new Work(MOST_BAR_STATES);
+  const bar = shopMadeBar([file], { work });
+  const ways = bar?.brake ? barWays(file, job, goal, bar, bar.brake) : [];
+  return { ways, cutShort: work.isDone };
+}
+
+function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: BrakeFile): WayOut[] {
+  const outcome = outcomeOn(file, job, brake);
+  if (!outcome || !reaches(outcome, goal)) return [];
+  const { window } = bar.design;
+  return [
+    {
+      kind: "shopBar",
+      sentence: `${barWords(bar, job)}: ${outcomeWords(outcome, job.units)}.`,
+      because: barReasons(bar, job),
+      ...told(outcome, brake),
+      cost: SHOP_BAR_COST,
+      to: bar.design.plan?.bar.thicknessMm ?? window.thinnestMm,
+      bar: {
+        thinnest: window.thinnestMm,
+        thickest: window.thickestMm,
+        overhang: bar.limits.overhangMm,
+        stock: window.stockInsideMm,
+      },
+    },
+  ];
+}
+
+function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefined {
+  const read = jobOf(withBrake(file, brake));
+  // Where the part is longer or stronger than the brake is rated for, it is no way out.
+  if (!read.ok || forceWarnings(read.job, (mm) => lengthIn(mm, job.units)).length > 0) return undefined;
+  return outcomeOf(read.job, job.marginMm);
+}
+
+function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFile) {
+  const { verdict, clearanceMm, order } = outcome;
+  // Where not all orders are ranked, the one that was found goes with the brake.
+  const along: FileChange[] = order.length > WHOLE_SEARCH ? [{ kind: "order", order }] : [];
+  return { changes: [{ kind: "brake", brake }, ...along], verdict, clearance: clearanceMm, order } as const;
+}
+
+function barWords({ design, limits }: ShopMadeBar, { units }: Job): string {
+  const overhang = lengthIn(limits.overhangMm, units);
+  const thickness = windowWords(design.window.stockInsideMm, limits.thickestMm, units);
+  return `Make a brake with a clamp bar ${thickness} that stands out ${overhang} in front of its holder`;
+}
+
+function barReasons({ design, guessedLengths }: ShopMadeBar, { units }: Job): string {
+  const { thinnestMm, thickestMm, governs } = design.window;
+  const lack = governs === "nose" ? "round" : governs === "strength" ? "strong" : "stiff";
+  const thickest =
+    thickestMm >= THICKEST_MM
+      ? ""
+      : `, thicker than ${largestFigure(thickestMm, units)} ${units} does not clear`;
+  const guess = guessedLengths.length > 0 ? " The length of the part is guessed: give it." : "";
+  return `Thinner than ${leastFigure(thinnestMm, units)} ${units} is not ${lack} enough${thickest}.${guess}`;
+}

@@ -1,0 +1,122 @@
+/**
+ * A job file with a change made to it, so that a way out can be run again, shown, applied and undone as a file.
+ * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
+ */
+
+import type { Change } from "../jobFile/change.ts";
+import type { Job } from "../jobFile/job.ts";
+import type { JobFile, ProfileFile } from "../jobFile/schema.ts";
+import { writtenLength } from "../jobFile/writtenLength.ts";
+import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
+import { type LengthUnit, parseLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { movedCutOuts } from "./movedCutOuts.ts";
+import { relievedClamp } from "./relievedClamp.ts";
+
+/** The file with all changes made, one after the other. `job` is what the unchanged file reads as. */
+export function changedFile(file: JobFile, job: Job, changes: readonly Change[]): JobFile {
+  return changes.reduce((so, change) => changedOnce(so, job, change), file);
+}
+
+function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
+  const { units, brake } = file;
+  const inUnit = (lengthMm: Mm) => writtenLength(lengthMm, units);
+  switch (change.kind) {
+    case "flat": {
+      const index = change.flat - 1;
+      const longer = withFlats(file, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
+      const cutOuts = movedCutOuts(file, job, index, change.byMm);
+      return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
+    }
+    case "angle":
+      return withAngle(file, job, change.bend - 1, change.toDeg);
+    case "lift":
+      return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
+    case "swing":
+      return {
+        ...file,
+        brake: { ...brake, leaf: { ...brake.leaf, swing: Number(change.toDeg.toFixed(4)) } },
+      };
+    case "openEnds":
+      return { ...file, brake: { ...brake, openEnds: true } };
+    case "setback":
+      return {
+        ...file,
+        brake: { ...brake, setback: change.toMm === "auto" ? "auto" : inUnit(change.toMm) },
+      };
+    case "topRadius":
+      if (brake.clamp.type === "profile") return file;
+      return { ...file, brake: { ...brake, clamp: { ...brake.clamp, topRadius: inUnit(change.toMm) } } };
+    case "noseAngle": {
+      if (brake.clamp.type === "profile") return file;
+      const noseAngle = Number(change.toDeg.toFixed(4));
+      return { ...file, brake: { ...brake, clamp: { ...brake.clamp, noseAngle } } };
+    }
+    case "relief": {
+      const clamp = relievedClamp(brake.clamp, units, change.fromMm, change.toDeg);
+      return { ...file, brake: { ...brake, clamp } };
+    }
+    case "thickness":
+      if (brake.clamp.type !== "bar") return file;
+      return { ...file, brake: { ...brake, clamp: { ...brake.clamp, thickness: inUnit(change.toMm) } } };
+    case "leafFace": {
+      const profile = cutOff(brake.leaf.profile, change.toMm, units);
+      return { ...file, brake: { ...brake, leaf: { ...brake.leaf, profile } } };
+    }
+    case "order": {
+      const { order: _, ...rest } = file;
+      return change.order === null ? rest : { ...rest, order: change.order.map((step) => ({ ...step })) };
+    }
+  }
+}
+
+/** Flats are written anew only where they change, so that the rest stays as the person wrote it. */
+function withFlats(file: JobFile, to: (lengthMm: Mm, index: number) => Mm): JobFile {
+  const flats = file.part.flats.map((written, i) => {
+    const lengthMm = parseLength(written, file.units);
+    if (lengthMm === undefined) return written;
+    const changed = to(lengthMm, i);
+    return changed === lengthMm ? written : writtenLength(changed, file.units);
+  });
+  return { ...file, part: { ...file.part, flats } };
+}
+
+function withAngle(file: JobFile, job: Job, index: number, toDeg: number): JobFile {
+  const bend = job.part.bends[index];
+  if (bend === undefined) return file;
+  const share = toDeg / bend.angleDeg;
+  const { dimensions } = file.part;
+  const shape = { ...bend, thicknessMm: job.part.thicknessMm };
+  const setbackOf = (angleDeg: number): Mm => {
+    if (dimensions === "flat") return 0;
+    const at = { ...shape, angleDeg };
+    return dimensions === "outside" ? outsideBendSetback(at) : insideBendSetback(at);
+  };
+  const laidFlat = (bend.allowanceMm * (1 - share)) / 2;
+  const more = laidFlat + setbackOf(toDeg) - setbackOf(bend.angleDeg);
+  const reshaped = withFlats(file, (lengthMm, i) =>
+    i === index || i === index + 1 ? lengthMm + more : lengthMm,
+  );
+  const bends = reshaped.part.bends.map((written, i) => {
+    if (i !== index) return written;
+    const angle = Number(toDeg.toFixed(4));
+    if (written.overbend === undefined) return { ...written, angle };
+    return { ...written, angle, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
+  });
+  return { ...reshaped, part: { ...reshaped.part, bends } };
+}
+
+/** A profile cut off upright at x = `atMm`; what lies farther out is gone. */
+function cutOff(profile: ProfileFile, atMm: Mm, units: LengthUnit): ProfileFile {
+  const mm = (written: number | string | undefined): Mm => parseLength(written ?? 0, units) ?? 0;
+  const kept: ProfileFile = [];
+  profile.forEach((corner, i) => {
+    const next = profile[(i + 1) % profile.length] ?? corner;
+    const [x, y, nextX, nextY] = [mm(corner[0]), mm(corner[1]), mm(next[0]), mm(next[1])];
+    if (x <= atMm) kept.push(corner);
+    if (x <= atMm === nextX <= atMm || x === atMm || nextX === atMm) return;
+    const crossing = y + ((nextY - y) * (atMm - x)) / (nextX - x);
+    kept.push([writtenLength(atMm, units), writtenLength(crossing, units)]);
+  });
+  return kept;
+}

@@ -1,0 +1,38 @@
+/**
+ * What a way out costs the person at the brake: nothing, a turn of a screw, a hammer, a changed part, a changed tool.
+ * The whole number is the class, the fraction ranks within it by how large the change is.
+ * Common practice, no source.
+ */
+import type { WayKind } from "../jobFile/way.ts";
+
+const CLASS: Readonly<Record<WayKind, number>> = {
+  side: 0,
+  order: 1,
+  partWay: 1.5,
+  lift: 3,
+  swing: 3,
+  openEnds: 3,
+  setback: 3,
+  automaticSetback: 3,
+  topRadius: 4,
+  trimFlat: 5,
+  widenFlat: 5,
+  leaveOpen: 6,
+  relief: 7,
+  noseAngle: 8,
+  thinnerBar: 9,
+  leafFace: 10,
+};
+
+/** Another brake of the shop stands ready: dearer than another order, cheaper than any change of part or tool. */
+export const OTHER_BRAKE_COST = 2;
+/** A bar to be made: dearest. */
+export const SHOP_BAR_COST = 11;
+
+/** A change of this size is as large as any within its class. */
+const LARGE: Readonly<Record<"mm" | "deg", number>> = { mm: 50, deg: 90 };
+
+/** @example costOf("trimFlat", 5, "mm") // 5.1 */
+export function costOf(kind: WayKind, size = 0, measure: "mm" | "deg" = "mm"): number {
+  return CLASS[kind] + Math.min(0.999, size / LARGE[measure]);
+}

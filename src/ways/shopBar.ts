@@ -1,0 +1,65 @@
+/**
+ * One clamp bar for as many of some parts as one bar can make: all of them if it can, else taken one by one; and for
+ * each part that is left, why.
+ * Greedy in the order of the file: another choice of parts may make as many, never one bar for all that was missed.
+ */
+import type { JobFile } from "../jobFile/schema.ts";
+import { type ShopMadeBar, type ShopMadeBarOptions, shopMadeBar } from "./shopMadeBar.ts";
+
+export interface BarForParts {
+  readonly bar: ShopMadeBar;
+  /** The made brake, as a job file has it. */
+  readonly brake: JobFile["brake"];
+  /** Which of the files it makes, from 0. */
+  readonly makes: readonly number[];
+}
+
+/** A part that the bar does not make. */
+export interface LeftPart {
+  /** Which of the files, from 0. */
+  readonly part: number;
+  /** Why, as a sentence. */
+  readonly because: string;
+}
+
+export interface BarChoice {
+  /** Null where no bar makes any of the parts. */
+  readonly found: BarForParts | null;
+  readonly left: readonly LeftPart[];
+}
+
+/** @example barForParts([trough, duct]).left[0]?.because // "however thin the bar, the part meets it, …" */
+export function barForParts(files: readonly JobFile[], wishes?: ShopMadeBarOptions["wishes"]): BarChoice {
+  const barOf = (makes: readonly number[]) =>
+    shopMadeBar(
+      makes.flatMap((i) => files[i] ?? []),
+      wishes && { wishes },
+    );
+  const every = files.map((_, i) => i);
+  const all = barOf(every);
+  if (all?.brake) return { found: { bar: all, brake: all.brake, makes: every }, left: [] };
+  let found: BarForParts | null = null;
+  const left: LeftPart[] = [];
+  for (const part of every) {
+    const makes: readonly number[] = [...(found?.makes ?? []), part];
+    const bar = every.length === 1 ? all : barOf(makes);
+    if (bar?.brake) found = { bar, brake: bar.brake, makes };
+    else {
+      const alone = makes.length === 1 ? bar : barOf([part]);
+      left.push({ part, because: alone?.brake ? NOT_WITH_THE_REST : whyNot(alone) });
+    }
+  }
+  return { found, left };
+}
+
+const NOT_WITH_THE_REST = "A bar of its own would make it, but not one that makes the others too.";
+
+function whyNot(alone: ShopMadeBar | undefined): string {
+  if (alone === undefined) {
+    return "No clamp bar makes it: however thin, the part meets it, its holder, the bed, the leaf or itself.";
+  }
+  const { window, windowSentence, problems } = alone.design;
+  if (window.thinnestMm > window.thickestMm) return windowSentence;
+  const why = problems.length === 0 ? ["As planned, the made brake would not fold it."] : problems;
+  return ["No brake can be planned from common stock.", ...why, windowSentence].join(" ");
+}

@@ -1,0 +1,186 @@
+/**
+ * The order that makes a part with one bend in two strokes: begun, left at an angle, finished after others. Exact over all
+ * orders of the bends and both ends of the others, fewest changes of end and face first (design, section 8).
+ * Looked for from the finished part back, where most parts that fail soon end; made for parts of few bends.
+ */
+import type { Machine } from "../contact/machine.ts";
+import { judgeStage, type Step } from "../contact/step.ts";
+import type { OrderedBend, Trial } from "../jobFile/change.ts";
+import { type Stage, stagesOf } from "../motion/stages.ts";
+import type { End } from "../part/part.ts";
+import { changesBetween, type Hold } from "../sequence/moves.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import { ENDS, WholeStrokes } from "./wholeStrokes.ts";
+
+/** Which bend is begun (from 0) and how far, with which end in the throat. */
+export interface Begun {
+  readonly bend: number;
+  readonly clamped: End;
+  readonly toDeg: Deg;
+}
+
+/** Where an order stands: bends made, whether the one bend is flat, begun or finished, and how the part was held last. */
+interface Standing {
+  readonly set: number;
+  readonly phase: 0 | 1 | 2;
+  readonly hold: Hold | undefined;
+  readonly by?: OrderedBend;
+  readonly before?: Standing;
+}
+
+export class TwoStrokes {
+  private readonly flat: WholeStrokes;
+  private readonly n: number;
+  /** Sets that are reached from the flat blank, and those from which the whole part is, in whole strokes. */
+  private readonly reached: Uint8Array;
+  private readonly leadOn: Uint8Array;
+
+  constructor(
+    private readonly trial: Trial,
+    private readonly machine: Machine,
+    private readonly leastMm: Mm,
+  ) {
+    this.flat = new WholeStrokes(trial.part, machine, leastMm);
+    this.n = trial.part.bends.length;
+    this.reached = new Uint8Array(1 << this.n);
+    this.leadOn = new Uint8Array(1 << this.n);
+    this.reached[0] = this.leadOn[this.leadOn.length - 1] = 1;
+    const last = this.leadOn.length - 1;
+    for (let set = 0; set < last; set++)
+      if (this.reached[set]) this.each(set, (next) => (this.reached[next] = 1));
+    for (let set = last - 1; set >= 0; set--) {
+      this.each(set, (next) => (this.leadOn[set] ||= this.leadOn[next]!));
+    }
+  }
+
+  /** Whether the bend can be finished where that leads on to the whole part, taken up just before its end. */
+  canEverFinish({ bend, clamped }: Omit<Begun, "toDeg">): boolean {
+    const stages = this.stages({ bend, clamped, toDeg: 0.97 * this.trial.part.bends[bend]!.angleDeg });
+    const own = 1 << bend;
+    return (
+      stages !== undefined &&
+      this.setsWith(own).some(
+        (set) => this.leadOn[set] && this.judged(stages[1], set & ~own).contact === undefined,
+      )
+    );
+  }
+
+  /** Whether there is an order at all: from the sets that lead on, back to one that is reached in whole strokes. */
+  private leads(begun: Begun, [first, second]: readonly [Stage, Stage], halfWay: WholeStrokes): boolean {
+    const own = 1 << begun.bend;
+    const waiting = this.setsWith(own).filter(
+      (set) => this.leadOn[set] && this.passes(this.judged(second, set & ~own)),
+    );
+    const seen = new Set(waiting);
+    for (let set = waiting.pop(); set !== undefined; set = waiting.pop()) {
+      if (this.reached[set & ~own] && this.passes(this.judged(first, set & ~own))) return true;
+      for (let bend = 0; bend < this.n; bend++) {
+        const before: number = set & ~(1 << bend);
+        if (bend === begun.bend || before === set || seen.has(before)) continue;
+        if (!halfWay.passes(before, bend, 0) && !halfWay.passes(before, bend, 1)) continue;
+        seen.add(before);
+        waiting.push(before);
+      }
+    }
+    return false;
+  }
+
+  private setsWith(own: number): number[] {
+    return Array.from({ length: 1 << this.n }, (_, set) => set).filter((set) => set & own);
+  }
+
+  private each(set: number, visit: (next: number) => void): void {
+    for (let bend = 0; bend < this.n; bend++) {
+      const next = set | (1 << bend);
+      if (next !== set && (this.flat.passes(set, bend, 0) || this.flat.passes(set, bend, 1))) visit(next);
+    }
+  }
+
+  /** The order with the fewest changes of end and face; undefined where there is none. */
+  order(begun: Begun): OrderedBend[] | undefined {
+    const stages = this.stages(begun);
+    if (!stages) return undefined;
+    const halfWay = new WholeStrokes(stages[0].part, this.machine, this.leastMm);
+    if (!this.leads(begun, stages, halfWay)) return undefined;
+    const whole = (1 << this.n) - 1;
+    const seen = new Set<number>();
+    // By number of changes so far: a step costs none, one or two.
+    const waiting: Standing[][] = [[{ set: 0, phase: 0, hold: undefined }]];
+    for (let changes = 0; changes < waiting.length; changes++) {
+      for (const standing of waiting[changes]!) {
+        const key = (standing.set * 3 + standing.phase) * 5 + (standing.hold ?? 4);
+        if (seen.has(key)) continue;
+        seen.add(key);
+        if (standing.phase === 2 && standing.set === whole) return stepsTo(standing);
+        for (const next of this.nextOf(standing, begun, stages, halfWay)) {
+          const { hold } = standing;
+          const more = hold === undefined ? 0 : changesBetween(hold, next.hold!);
+          while (waiting.length <= changes + more) waiting.push([]);
+          waiting[changes + more]!.push(next);
+        }
+      }
+    }
+    return undefined;
+  }
+
+  private nextOf(
+    standing: Standing,
+    begun: Begun,
+    [first, second]: readonly [Stage, Stage],
+    halfWay: WholeStrokes,
+  ): Standing[] {
+    const { set, phase } = standing;
+    const own = 1 << begun.bend;
+    const next: Standing[] = [];
+    this.trial.part.bends.forEach((_, bend) => {
+      if (bend === begun.bend || (set >>> bend) & 1) return;
+      const strokes = phase === 1 ? halfWay : this.flat;
+      for (const end of [0, 1] as const) {
+        if (!strokes.passes(set, bend, end)) continue;
+        next.push(this.after(standing, { bend: bend + 1, clamped: ENDS[end]! }, set | (1 << bend), phase));
+      }
+    });
+    const { clamped, toDeg } = begun;
+    if (phase === 0 && this.passes(this.judged(first, set))) {
+      next.push(this.after(standing, { bend: begun.bend + 1, clamped, to: toDeg }, set | own, 1));
+    }
+    if (phase === 1 && this.passes(this.judged(second, set & ~own))) {
+      next.push(this.after(standing, { bend: begun.bend + 1, clamped }, set, 2));
+    }
+    return next;
+  }
+
+  private after(before: Standing, by: OrderedBend, set: number, phase: Standing["phase"]): Standing {
+    const face = this.trial.part.bends[by.bend - 1]!.turn === "up" ? 2 : 0;
+    return { set, phase, hold: (by.clamped === "start" ? 0 : 1) + face, by, before };
+  }
+
+  /** The two strokes as stages of an order; undefined where the begun bend would eat a flat. */
+  private stages({ bend, clamped, toDeg }: Begun): readonly [Stage, Stage] | undefined {
+    const { part, brake } = this.trial;
+    try {
+      const [first, second] = stagesOf(part, brake, [
+        { bend, clamped, toDeg },
+        { bend, clamped },
+      ]);
+      return [first!, second!];
+    } catch (fault) {
+      if (fault instanceof RangeError) return undefined;
+      throw fault;
+    }
+  }
+
+  private judged(stage: Stage, bendsDone: number): Step {
+    return judgeStage({ ...stage, bendsDone }, this.leastMm, this.machine);
+  }
+
+  private passes({ verdict }: Step): boolean {
+    return verdict === "clear" || (verdict === "tight" && this.leastMm <= 0);
+  }
+}
+
+function stepsTo(standing: Standing): OrderedBend[] {
+  const steps: OrderedBend[] = [];
+  for (let at: Standing | undefined = standing; at?.by; at = at.before) steps.unshift(at.by);
+  return steps;
+}

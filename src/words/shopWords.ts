@@ -1,0 +1,86 @@
+/**
+ * What the shop should do, in one or two sentences: which brake makes most, which others help, what one clamp bar adds.
+ * Brakes are taken greedily, the one that makes most first; equal ones in the order of the file.
+ */
+
+import { isMade, type ShopFit } from "../jobFile/shopFit.ts";
+import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { windowWords } from "./windowWords.ts";
+
+const NUMBERS = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+] as const;
+
+/** @example shopSentence(fit, "in") // "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three." */
+export function shopSentence(fit: ShopFit, units: LengthUnit): string {
+  const total = fit.parts.length;
+  const taken = takenBrakes(fit);
+  const [first, ...others] = taken;
+  const sentences: string[] = [];
+  if (first === undefined) sentences.push(`None of your brakes makes any of the ${total}.`);
+  else {
+    const count = first.makes === total ? `all ${total}` : `${first.makes} of ${total}`;
+    sentences.push(`Your ${first.name} makes ${count}.`);
+  }
+  for (const { name, makes } of others) sentences.push(`Your ${name} makes ${inWords(makes)} more.`);
+  return [...sentences, ...rest(fit, units)].join(" ");
+}
+
+function rest({ unmade, bar, parts }: ShopFit, units: LengthUnit): string[] {
+  if (unmade.length === 0) return [];
+  const others =
+    unmade.length === parts.length
+      ? "them"
+      : unmade.length === 1
+        ? "the other one"
+        : `the other ${inWords(unmade.length)}`;
+  if (bar === null) {
+    return [`No brake of yours makes ${others}, and neither would one clamp bar: ${names(unmade, parts)}.`];
+  }
+  const makesAll = bar.makes.length === unmade.length;
+  const makes = makesAll ? others : `${inWords(bar.makes.length)} of ${others}`;
+  const size = `${windowWords(bar.stock, bar.thickest, units)}, ${longWords(bar.length, units)} long`;
+  const sentence = `One clamp bar ${size}, makes ${makes}.`;
+  const left = unmade.filter((part) => !bar.makes.includes(part));
+  return left.length === 0 ? [sentence] : [sentence, `Nothing makes ${names(left, parts)}.`];
+}
+
+/** Brakes that together make all that can be made, each with what it adds. */
+function takenBrakes({ brakes, cells }: ShopFit): { name: string; makes: number }[] {
+  const taken: { name: string; makes: number }[] = [];
+  let open = cells.map((_, i) => i);
+  for (;;) {
+    const made = brakes.map((_, b) => open.filter((part) => cells[part]?.[b] && isMade(cells[part][b])));
+    const most = Math.max(0, ...made.map(({ length }) => length));
+    const best = made.findIndex(({ length }) => length === most);
+    if (most === 0 || best < 0) return taken;
+    taken.push({ name: brakes[best] ?? "", makes: most });
+    open = open.filter((part) => !made[best]?.includes(part));
+  }
+}
+
+function inWords(count: number): string {
+  return NUMBERS[count] ?? String(count);
+}
+
+function names(parts: readonly number[], all: readonly string[]): string {
+  return parts.map((part) => all[part] ?? "").join(", ");
+}
+
+/** A length to saw to, rounded up: whole inches or centimetres. */
+function longWords(lengthMm: Mm, units: LengthUnit): string {
+  const grain = units === "in" ? MM_PER_INCH : 10;
+  const whole = Math.ceil(lengthMm / grain - 1e-9);
+  return units === "in" ? `${whole} in` : `${whole * 10} mm`;
+}
