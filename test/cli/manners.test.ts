@@ -6,7 +6,7 @@ import { inkFor } from "../../src/cli/ink.ts";
 import { allOrders } from "../../src/cli/ordersWords.ts";
 import { progressLine } from "../../src/cli/progressLine.ts";
 import { table } from "../../src/cli/table.ts";
-import { answerOf, stepOf } from "../drawing/answers.ts";
+import { answerOf, stepOf } from "../jobFile/answers.ts";
 import { COMMAND, EXAMPLES, noseroom, run } from "./noseroom.ts";
 
 describe("noseroom --help", () => {

@@ -5,8 +5,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readDxf } from "../drawing/readDxf.ts";
-import { readPdf } from "../drawing/readPdf.ts";
+import { readDxf } from "../pictures/readDxf.ts";
+import { readPdf } from "../pictures/readPdf.ts";
 import { EXAMPLES, noseroom, STACK_TRACE } from "./noseroom.ts";
 
 const trough = join(EXAMPLES, "cable-trough-bar.json");

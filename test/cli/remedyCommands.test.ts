@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readDxf } from "../drawing/readDxf.ts";
+import { readDxf } from "../pictures/readDxf.ts";
 import { COMMAND, EXAMPLES, noseroom, run, STACK_TRACE } from "./noseroom.ts";
 
 let folder = "";

@@ -6,7 +6,7 @@ import { systemSentence } from "../../src/cli/refusal.ts";
 import { reportLines } from "../../src/cli/report.ts";
 import { pageScale } from "../../src/cli/stepPictures.ts";
 import { columnsOf, wrap } from "../../src/cli/wrap.ts";
-import { answerOf, hit, jobOf, stepOf } from "../drawing/answers.ts";
+import { answerOf, hit, jobOf, stepOf } from "../jobFile/answers.ts";
 
 const plain = inkFor({}, {});
 const order = [{ bend: 0, clamped: "start" }] as const;

@@ -6,7 +6,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dxfLayer, toDxf } from "../../src/drawing/dxfPen.ts";
 import type { Drawing, Layer, Mark } from "../../src/drawing/model.ts";
-import { readDxf } from "./readDxf.ts";
+import { readDxf } from "../pictures/readDxf.ts";
 
 const LAYERS: readonly Layer[] = ["cut", "bendUp", "bendDown", "bendTangent", "sightLine", "grain", "waste"];
 const CLOSE = 1e-4;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { labelPoint } from "../../src/drawing/labelPoint.ts";
-import { polygon } from "./shapes.ts";
+import { polygon } from "../pictures/shapes.ts";
 
 const window = { min: { x: -50, y: -50 }, max: { x: 50, y: 50 } };
 

@@ -8,7 +8,7 @@ import type { Drawing, Mark } from "../../src/drawing/model.ts";
 import { A4, LETTER, type PageSize } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
 import { templatePages } from "../../src/drawing/template.ts";
-import { bounds, type InkRun, type ReadPage, readPdf } from "./readPdf.ts";
+import { bounds, type InkRun, type ReadPage, readPdf } from "../pictures/readPdf.ts";
 
 type Xy = readonly [number, number];
 

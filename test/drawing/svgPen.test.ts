@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Drawing } from "../../src/drawing/model.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
-import { polygon } from "./shapes.ts";
+import { polygon } from "../pictures/shapes.ts";
 
 const window = { min: { x: -10, y: -5 }, max: { x: 30, y: 20 } };
 const drawing = (...marks: Drawing["marks"]): Drawing => ({ sentence: "A test.", window, marks });

@@ -13,7 +13,7 @@ import { reachFrom } from "../../src/sequence/reach.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { jobOf } from "../cases/answers.ts";
-import { compareRanks, Judge, type Move, type OrderRank } from "../sequence/everyOrder.ts";
+import { compareRanks, Judge, type Move, type OrderRank } from "../jobFile/everyOrder.ts";
 import type { SearchTruth } from "./truths.ts";
 
 /** Ranks whose clearances differ by less may be taken for equal or not. */

@@ -8,7 +8,7 @@ import { AllowedMasks, Moves } from "../../src/sequence/moves.ts";
 import { bestWays } from "../../src/sequence/rank.ts";
 import { StateClearance } from "../../src/sequence/stateClearance.ts";
 import { WidestBack } from "../../src/sequence/widestBack.ts";
-import { compareRanks } from "../sequence/everyOrder.ts";
+import { compareRanks } from "../jobFile/everyOrder.ts";
 import { widestPlainly } from "../sequence/widestPlainly.ts";
 import { bestOf, MadeUp, setOf } from "./madeUp.ts";
 

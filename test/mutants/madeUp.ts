@@ -7,7 +7,7 @@ import { countOf, reversedSet } from "../../src/sequence/bendSets.ts";
 import type { Reach } from "../../src/sequence/reach.ts";
 import type { SeatTable } from "../../src/sequence/seatTable.ts";
 import { formedOn } from "../../src/sequence/sidePath.ts";
-import { compareRanks, type OrderRank } from "../sequence/everyOrder.ts";
+import { compareRanks, type OrderRank } from "../jobFile/everyOrder.ts";
 
 /** Numbers from 0 to below 1, the same for the same seed. */
 function lots(seed: number): () => number {

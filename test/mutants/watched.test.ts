@@ -9,7 +9,7 @@ import { countOf } from "../../src/sequence/bendSets.ts";
 import { reachFrom, SearchStopped, type Watch } from "../../src/sequence/reach.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { jobOf } from "../cases/answers.ts";
-import { Judge } from "../sequence/everyOrder.ts";
+import { Judge } from "../jobFile/everyOrder.ts";
 import { TRUTHS } from "./truths.ts";
 
 function reachOf({ part, brake }: Job, watch?: Watch) {

@@ -6,7 +6,7 @@
 import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readPdf } from "../drawing/readPdf.ts";
+import { readPdf } from "../pictures/readPdf.ts";
 import { DESKTOP, launch, PHONE } from "./browser.ts";
 import {
   complaintsOf,

@@ -6,8 +6,8 @@
 import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readDxf } from "../drawing/readDxf.ts";
-import { readPdf } from "../drawing/readPdf.ts";
+import { readDxf } from "../pictures/readDxf.ts";
+import { readPdf } from "../pictures/readPdf.ts";
 import { DESKTOP, launch, PHONE } from "./browser.ts";
 import {
   complaintsOf,

@@ -11,9 +11,9 @@ import { SearchStopped } from "../../src/sequence/reach.ts";
 import { searchOrders } from "../../src/sequence/search.ts";
 import { jobOf } from "../cases/answers.ts";
 import { roughJobs } from "../contact/roughJob.ts";
+import { compareRanks, Judge, listOrders } from "../jobFile/everyOrder.ts";
 import { Checks, enumerate } from "../reference/enumerate.ts";
 import { randomJobs } from "../reference/randomJob.ts";
-import { compareRanks, Judge, listOrders } from "./everyOrder.ts";
 
 /** Parts of exactly `bends` bends: random ones cut to length would seldom be long. */
 const jobsOf = (bends: number) => randomJobs(bends).filter((file) => file.part.bends.length === bends);

@@ -8,7 +8,7 @@ import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
 import { drawNarrowBrake } from "../../src/narrowBrake/plans/narrowBrakeDrawing.ts";
 import { parseLength } from "../../src/units/length.ts";
-import { TRAY, TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
+import { TRAY, TROUGH_BRAKE } from "./trough.ts";
 
 type Dimension = Extract<Mark, { kind: "dimension" }>;
 

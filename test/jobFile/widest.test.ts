@@ -11,7 +11,7 @@ import { searchOrders } from "../../src/sequence/search.ts";
 import { seatTables } from "../../src/sequence/seatTables.ts";
 import { WidestBack } from "../../src/sequence/widestBack.ts";
 import { benchJob } from "../bench/benchJobs.ts";
-import { widestPlainly } from "./widestPlainly.ts";
+import { widestPlainly } from "../sequence/widestPlainly.ts";
 
 function plainly({ part, brake }: Job) {
   const n = part.bends.length;

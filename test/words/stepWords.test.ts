@@ -7,7 +7,7 @@ import {
   stepTitle,
   throatWords,
 } from "../../src/words/stepWords.ts";
-import { hit, stepOf } from "./answers.ts";
+import { hit, stepOf } from "../jobFile/answers.ts";
 
 describe("throatWords", () => {
   it.each([

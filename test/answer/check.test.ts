@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
-import { soundJob } from "./jobs.ts";
+import { soundJob } from "../jobFile/jobs.ts";
 
 /** The trough of jobs.ts on a bar whose front leans back enough to overbend by 2°. */
 function leaningJob() {

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Layer } from "../../src/drawing/model.ts";
 import { strokesOf } from "../../src/drawing/stroke.ts";
 import { drawBlank } from "../../src/pictures/blankDrawing.ts";
-import { answerOf, jobOf, stepOf } from "./answers.ts";
-import { markText } from "./markText.ts";
+import { markText } from "../drawing/markText.ts";
+import { answerOf, jobOf, stepOf } from "../jobFile/answers.ts";
 
 /** Tangents at 10, 12 and 30, 32 in both the answer and the job's own layout; bend 2 is made with the end clamped. */
 const answer = answerOf("clear", stepOf());

@@ -7,16 +7,16 @@ import {
   reusablePreload,
   stressArea,
   tighteningTorque,
-} from "../../../src/narrowBrake/strength/bolt.ts";
-import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
-import { barWeight } from "../../../src/narrowBrake/strength/weight.ts";
-import { STEEL_ANGLES } from "../../sources/steelAngles.ts";
+} from "../../src/narrowBrake/strength/bolt.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
+import { barWeight } from "../../src/narrowBrake/strength/weight.ts";
+import { STEEL_ANGLES } from "../sources/steelAngles.ts";
 import {
   GRADE_5_DRY_TORQUE,
   LARGER_METRIC_AREAS,
   METRIC_THREADS,
   UNIFIED_AREAS,
-} from "../../sources/threads.ts";
+} from "../sources/threads.ts";
 
 const IN = 25.4;
 const N_PER_LBF = 4.4482216;

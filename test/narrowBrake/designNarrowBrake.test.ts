@@ -4,15 +4,15 @@
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { chooseBed } from "../../../src/narrowBrake/chooseBed.ts";
-import { chooseHolder } from "../../../src/narrowBrake/chooseHolder.ts";
-import { chooseLeaf } from "../../../src/narrowBrake/chooseLeaf.ts";
-import { designNarrowBrake } from "../../../src/narrowBrake/designNarrowBrake.ts";
-import type { MemberPlan } from "../../../src/narrowBrake/memberPlan.ts";
-import type { NarrowBrake } from "../../../src/narrowBrake/narrowBrake.ts";
-import type { NarrowBrakeRequirements } from "../../../src/narrowBrake/requirements.ts";
-import { stockIn } from "../../../src/narrowBrake/stockSize.ts";
-import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
+import { chooseBed } from "../../src/narrowBrake/chooseBed.ts";
+import { chooseHolder } from "../../src/narrowBrake/chooseHolder.ts";
+import { chooseLeaf } from "../../src/narrowBrake/chooseLeaf.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import type { MemberPlan } from "../../src/narrowBrake/memberPlan.ts";
+import type { NarrowBrake } from "../../src/narrowBrake/narrowBrake.ts";
+import type { NarrowBrakeRequirements } from "../../src/narrowBrake/requirements.ts";
+import { stockIn } from "../../src/narrowBrake/stockSize.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
 import { MILD_STEEL, TRAY, TROUGH, TROUGH_BRAKE } from "./trough.ts";
 
 const check = (brake: NarrowBrake, member: string, about: string) =>

@@ -3,9 +3,9 @@
  * Figures by hand.
  */
 import { describe, expect, test } from "vitest";
-import { windowSentence } from "../../../src/narrowBrake/barWindow.ts";
-import { designNarrowBrake } from "../../../src/narrowBrake/designNarrowBrake.ts";
-import { madeBrake } from "../../../src/narrowBrake/madeBrake.ts";
+import { windowSentence } from "../../src/narrowBrake/barWindow.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import { madeBrake } from "../../src/narrowBrake/madeBrake.ts";
 import { TROUGH_BRAKE } from "./trough.ts";
 
 describe("windowSentence", () => {

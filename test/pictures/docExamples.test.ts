@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { answerOf, jobOf, stepOf } from "./answers.ts";
+import { answerOf, jobOf, stepOf } from "../jobFile/answers.ts";
 
 const source = new URL("../../src/", import.meta.url);
 /** The command, its start and its threads run when they are loaded, and two files need what only the build gives. */

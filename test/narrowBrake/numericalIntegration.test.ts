@@ -7,14 +7,14 @@ import {
   plateDeflection,
   plateShear,
   thinnestByStiffness,
-} from "../../../src/narrowBrake/strength/plateCantilever.ts";
-import { type Shape, sectionOf } from "../../../src/narrowBrake/strength/section.ts";
-import { middleTwist, torsionConstant } from "../../../src/narrowBrake/strength/torsion.ts";
+} from "../../src/narrowBrake/strength/plateCantilever.ts";
+import { type Shape, sectionOf } from "../../src/narrowBrake/strength/section.ts";
+import { middleTwist, torsionConstant } from "../../src/narrowBrake/strength/torsion.ts";
 import {
   beamDeflection,
   largestMoment,
   type UniformBeam,
-} from "../../../src/narrowBrake/strength/uniformBeam.ts";
+} from "../../src/narrowBrake/strength/uniformBeam.ts";
 
 const STEPS = 20_000;
 

@@ -3,16 +3,16 @@
  * Inch examples are changed over and back, so that a slip in units shows.
  */
 import { describe, expect, test } from "vitest";
-import { stressArea, tighteningTorque } from "../../../src/narrowBrake/strength/bolt.ts";
-import { allowedShear, pinShear, thinnestPin } from "../../../src/narrowBrake/strength/pin.ts";
-import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
+import { stressArea, tighteningTorque } from "../../src/narrowBrake/strength/bolt.ts";
+import { allowedShear, pinShear, thinnestPin } from "../../src/narrowBrake/strength/pin.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
 import {
   flowStress,
   foldingMoment,
   PLANE_STRAIN_FACTOR,
   plasticMoment,
-} from "../../../src/narrowBrake/strength/sheetMoment.ts";
-import { torsionConstant } from "../../../src/narrowBrake/strength/torsion.ts";
+} from "../../src/narrowBrake/strength/sheetMoment.ts";
+import { torsionConstant } from "../../src/narrowBrake/strength/torsion.ts";
 import {
   beamDeflection,
   beamMoment,
@@ -21,7 +21,7 @@ import {
   midDeflection,
   slopeAt,
   type UniformBeam,
-} from "../../../src/narrowBrake/strength/uniformBeam.ts";
+} from "../../src/narrowBrake/strength/uniformBeam.ts";
 
 const IN = 25.4;
 const N_PER_LBF = 4.4482216;

@@ -2,7 +2,7 @@
  * Parts for the tests of the narrow brake: a cable trough of a roll-off roof, web 3/8 in, flanges 1/2 in, mild steel.
  * Thickest bar by the closed form of the model: T + h < W − T.
  */
-import type { NarrowBrakeRequirements, SheetToFold } from "../../../src/narrowBrake/requirements.ts";
+import type { NarrowBrakeRequirements, SheetToFold } from "../../src/narrowBrake/requirements.ts";
 
 export const MILD_STEEL = { name: "mild steel", yieldMpa: 240, modulusMpa: 200_000, ultimateMpa: 340 };
 

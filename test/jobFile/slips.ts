@@ -1,7 +1,7 @@
 /**
  * One slip each: changes that turn the sound job into one that must be refused, and texts that are no job at all.
  */
-import { changed, drop, put, type SoundJob } from "./jobs.ts";
+import { changed, drop, put, type SoundJob } from "../jobFile/jobs.ts";
 
 type Slip = readonly [what: string, path: string, change: (job: SoundJob) => void];
 

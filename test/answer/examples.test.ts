@@ -8,7 +8,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import type { Answer } from "../../src/jobFile/answer.ts";
-import { jobOfText } from "./jobs.ts";
+import { jobOfText } from "../jobFile/jobs.ts";
 
 const folder = new URL("../../examples/", import.meta.url);
 

@@ -11,9 +11,9 @@ import { drawNarrowBrake } from "../../src/narrowBrake/plans/narrowBrakeDrawing.
 import { narrowBrakePlans } from "../../src/narrowBrake/plans/narrowBrakePlans.ts";
 import { tubeOutline } from "../../src/narrowBrake/plans/stockView.ts";
 import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
-import { TROUGH_BRAKE } from "../remedy/shopMade/trough.ts";
-import { readDxf } from "./readDxf.ts";
-import { readPdf } from "./readPdf.ts";
+import { readDxf } from "../pictures/readDxf.ts";
+import { readPdf } from "../pictures/readPdf.ts";
+import { TROUGH_BRAKE } from "./trough.ts";
 
 describe.each([
   ["inches on Letter", "in", LETTER],

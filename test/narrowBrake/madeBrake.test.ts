@@ -3,9 +3,9 @@
  * The contract: section 4 and 11 of the model.
  */
 import { describe, expect, test } from "vitest";
-import { designNarrowBrake } from "../../../src/narrowBrake/designNarrowBrake.ts";
-import { bedProfile, madeBrake, type ProfilePoint } from "../../../src/narrowBrake/madeBrake.ts";
-import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import { bedProfile, madeBrake, type ProfilePoint } from "../../src/narrowBrake/madeBrake.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
 import { TROUGH_BRAKE } from "./trough.ts";
 
 function signedArea(profile: readonly ProfilePoint[]): number {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
-import { answerOf, hit, jobOf, stepOf } from "./answers.ts";
+import { answerOf, hit, jobOf, stepOf } from "../jobFile/answers.ts";
 
 const first = stepOf({ bend: 1, clamped: "start", clearance: null, clearancePoints: null });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { leastMoment } from "../../src/pictures/leastMoment.ts";
 import { stepPicture } from "../../src/pictures/stepPicture.ts";
-import { hit, stepOf } from "./answers.ts";
-import { markText } from "./markText.ts";
+import { markText } from "../drawing/markText.ts";
+import { hit, stepOf } from "../jobFile/answers.ts";
 import { sceneWith } from "./shapes.ts";
 
 const scenes = (toDeg: number) => Array.from({ length: 5 }, (_, i) => sceneWith((toDeg * i) / 4));

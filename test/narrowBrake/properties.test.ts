@@ -4,33 +4,33 @@
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { holdDownTension, stressArea, tighteningTorque } from "../../../src/narrowBrake/strength/bolt.ts";
-import { angleLost, crownOf } from "../../../src/narrowBrake/strength/crown.ts";
-import { foldingForces } from "../../../src/narrowBrake/strength/foldingForces.ts";
-import { handleLength, handleStress, leafMoment } from "../../../src/narrowBrake/strength/handle.ts";
-import { pinBearing, pinShear, thinnestPin } from "../../../src/narrowBrake/strength/pin.ts";
+import { holdDownTension, stressArea, tighteningTorque } from "../../src/narrowBrake/strength/bolt.ts";
+import { angleLost, crownOf } from "../../src/narrowBrake/strength/crown.ts";
+import { foldingForces } from "../../src/narrowBrake/strength/foldingForces.ts";
+import { handleLength, handleStress, leafMoment } from "../../src/narrowBrake/strength/handle.ts";
+import { pinBearing, pinShear, thinnestPin } from "../../src/narrowBrake/strength/pin.ts";
 import {
   plateDeflection,
   plateStress,
   thinnestByStiffness,
   thinnestByStrength,
-} from "../../../src/narrowBrake/strength/plateCantilever.ts";
-import { sectionOf } from "../../../src/narrowBrake/strength/section.ts";
+} from "../../src/narrowBrake/strength/plateCantilever.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
 import {
   screwCount,
   screwStress,
   setbackTravel,
   turnsFor,
-} from "../../../src/narrowBrake/strength/setbackScrew.ts";
-import { foldingMoment } from "../../../src/narrowBrake/strength/sheetMoment.ts";
-import { torsionConstant, torsionStress } from "../../../src/narrowBrake/strength/torsion.ts";
+} from "../../src/narrowBrake/strength/setbackScrew.ts";
+import { foldingMoment } from "../../src/narrowBrake/strength/sheetMoment.ts";
+import { torsionConstant, torsionStress } from "../../src/narrowBrake/strength/torsion.ts";
 import {
   beamDeflection,
   beamMoment,
   largestMoment,
   midDeflection,
-} from "../../../src/narrowBrake/strength/uniformBeam.ts";
-import { gripForce, jawMoment, tongueStress } from "../../../src/narrowBrake/strength/viseTongue.ts";
+} from "../../src/narrowBrake/strength/uniformBeam.ts";
+import { gripForce, jawMoment, tongueStress } from "../../src/narrowBrake/strength/viseTongue.ts";
 
 const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const runs = { numRuns: 300, seed: 20_461 };
