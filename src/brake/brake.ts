@@ -36,4 +36,6 @@ export interface Brake {
   readonly openEnds: boolean;
   readonly noseSetback: "auto" | Mm;
   readonly rating?: Rating;
+  /** Day on which its figures were measured, as year-month-day; absent where nobody says that they were. */
+  readonly measuredOn?: string;
 }

@@ -9,7 +9,7 @@ import type { Answer } from "../jobFile/answer.ts";
 import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
-import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
@@ -27,7 +27,7 @@ export interface JobTask {
 
 export interface ShopTask {
   readonly kind: "fit";
-  readonly shop: ShopFile;
+  readonly shop: Shop;
 }
 
 export interface DoubtTask {

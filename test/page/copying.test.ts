@@ -3,6 +3,7 @@
  * a bend of 90° an inside reading is one thickness T·tan(45°) shorter than the outside one at each end that is bent.
  */
 import { describe, expect, it } from "vitest";
+import { inUnit } from "../../src/jobFile/inUnit.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import {
   addBend,
@@ -32,7 +33,6 @@ import {
   withFlat,
   withReading,
 } from "../../web/store/sample.ts";
-import { inUnit } from "../../web/store/units.ts";
 
 const partOf = (file: JobFile) => {
   const read = readJob(fileText(file));
