@@ -104,7 +104,7 @@ const NONE: readonly Move[] = [];
 /** By stroke: developed width beyond the bend on the side that moves. */
 function swungWidths({ flatsMm, bends }: Part): number[] {
   const before = [0];
-  bends.forEach((bend, i) => before.push(before[i]! + flatsMm[i]! + bend.allowanceMm));
+  for (const [i, { allowanceMm }] of bends.entries()) before.push(before[i]! + flatsMm[i]! + allowanceMm);
   const whole = before.at(-1)! + flatsMm.at(-1)!;
   return bends.flatMap((bend, i) => [whole - before[i + 1]!, before[i + 1]! - bend.allowanceMm]);
 }
