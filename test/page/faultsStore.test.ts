@@ -37,7 +37,7 @@ describe("the shelf in the browser's store", () => {
   it("comes back as it was put", () => {
     const drawer = drawerOf();
     const shelf = { ...shelfOf(firstJob("in"), firstJob("mm")), openId: "j1" };
-    expect(new Keeper(drawer).keep(shelf)).toEqual({ refused: null, clashes: [] });
+    expect(new Keeper(drawer).keep(shelf)).toEqual({ refused: null, clashes: [], brakeClashes: [] });
     expect(readShelf(drawer)).toEqual({ shelf, damage: [] });
   });
 

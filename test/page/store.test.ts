@@ -116,7 +116,7 @@ describe("adopting a file", () => {
         { bend: 1, clamped: "start" },
       ],
     };
-    expect(adopt(file)).toEqual({ ok: true, jobs: [file], brakes: [], leftOut: [] });
+    expect(adopt(file)).toEqual({ ok: true, file, leftOut: [] });
     expect(adopt({ ...file, part: { ...file.part, doubts: "1/32" } })).toMatchObject({ leftOut: [] });
     expect(read(file)).toMatchObject({ ok: true });
     expect(read(inUnit(file, "mm"))).toMatchObject({ ok: true });
