@@ -22,6 +22,7 @@ const PLACES = [
   ["motion"],
   ["contact"],
   ["order", "sequence"],
+  ["section"],
   ["pattern"],
   ["blank"],
   ["jobFile"],
