@@ -3,7 +3,7 @@
  */
 import type { Job } from "../jobFile/job.ts";
 import { type JobRead, readJob } from "../jobFile/readJob.ts";
-import { readShop } from "../jobFile/readShop.ts";
+import { isShop, readShop } from "../jobFile/readShop.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
@@ -43,7 +43,7 @@ export async function openJobs(
   path: string,
 ): Promise<{ readonly jobs: readonly Extract<JobRead, { ok: true }>[]; readonly ofShop: boolean }> {
   const text = await jobText(path);
-  if (!/"noseroomShop"\s*:/u.test(text)) return { jobs: [jobFrom(path, text)], ofShop: false };
+  if (!isShop(text)) return { jobs: [jobFrom(path, text)], ofShop: false };
   const read = readShop(text);
   if (!read.ok) throw slipsRefused(path, read.problems);
   if (read.jobs.length > 0) return { jobs: read.jobs, ofShop: true };

@@ -2,7 +2,7 @@
  * From the text of a shop file to its brakes and parts, or to what is wrong with them.
  * Brakes are read as they are; parts on a bar that forms any radius, so that a slip is the part's own. Never throws.
  */
-import { jsonFault } from "./jsonText.ts";
+import { dataOf } from "./jsonText.ts";
 import { mergedShop } from "./mergedShop.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
@@ -28,13 +28,9 @@ const MOST_TEXT = 4_000_000;
  * @example readShop("{}") // { ok: false, problems: [{ path: "noseroomShop", … }, …] }
  */
 export function readShop(text: string): ShopRead {
-  if (text.length > MOST_TEXT) {
-    const found = `${text.length} signs of text`;
-    return { ok: false, problems: [{ path: "", found, allowed: `at most ${MOST_TEXT}` }] };
-  }
-  const fault = jsonFault(text);
-  if (fault) return { ok: false, problems: [fault] };
-  const shape = shapedBy(shopFileSchema, JSON.parse(text));
+  const data = dataOf(text, MOST_TEXT);
+  if (!data.ok) return data;
+  const shape = shapedBy(shopFileSchema, data.value);
   if (!shape.ok) return shape;
   const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
   const read = written.map((job) => jobOf(job));
@@ -61,6 +57,17 @@ export function readShop(text: string): ShopRead {
 
 function lacking(path: string, allowed: string): Problem {
   return { path, found: "none", allowed };
+}
+
+/** Whether a text means to be a shop file, whatever else is wrong with it. @example isShop("{noseroomShop: 1}") // true */
+export function isShop(text: string): boolean {
+  const data = dataOf(text, MOST_TEXT);
+  return (
+    data.ok &&
+    typeof data.value === "object" &&
+    data.value !== null &&
+    Object.hasOwn(data.value, "noseroomShop")
+  );
 }
 
 /** A brake whose sharp, square bar forms any radius, to read parts with. */

@@ -3,7 +3,7 @@
  * Each brake and each part is written as in a job file. Whole jobs may lie in it too, each with its own unit, brake and order.
  */
 import * as z from "zod";
-import { group, type JobFile, jobFileSchema, list, oneOf } from "./schema.ts";
+import { group, type JobFile, jobFileSchema, list, units } from "./schema.ts";
 
 /** Bounds that keep a shop quick to answer. */
 const MOST = { brakes: 100, parts: 200, jobs: 200 } as const;
@@ -12,7 +12,7 @@ const { brake, part, margin } = jobFileSchema.shape;
 
 export const shopFileSchema = group("a shop", {
   noseroomShop: z.literal(1, { error: () => "1, the version of the shop file" }),
-  units: oneOf(["mm", "in"]),
+  units,
   margin,
   brakes: list(brake, 0, MOST.brakes, `a list of up to ${MOST.brakes} brakes`).optional(),
   parts: list(part, 0, MOST.parts, `a list of up to ${MOST.parts} parts`).optional(),

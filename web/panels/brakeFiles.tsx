@@ -2,19 +2,23 @@
  * Brakes carried to another browser or a colleague and back: as a shop file, which the command takes too.
  */
 import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
+import { plainText } from "../openFiles.ts";
 import { usePage } from "../page.ts";
 import { withBrakes } from "../store/brakeShelf.ts";
 import { openedText, shopText } from "../store/opened.ts";
 import { openJob } from "../store/shelf.ts";
 
 export function BrakeFiles() {
-  const { store, snapshot, save } = usePage();
+  const page = usePage();
+  const { store, snapshot, save } = page;
   const { shelf } = snapshot;
   const brakes = shelf.brakes ?? [];
   const { units } = openJob(shelf).file;
   const open = async (files: readonly File[]) => {
     for (const file of files) {
-      const opened = openedText(await file.text());
+      const text = await plainText(page, file);
+      if (text === null) continue;
+      const opened = openedText(text);
       if (!opened.ok) {
         store.say(`${file.name}: ${opened.sentence} Your brakes are untouched.`);
         continue;

@@ -1,6 +1,7 @@
 /**
  * The shelf of jobs: open, copy, take away, save as a file, open a file, and a link that carries the job.
  */
+
 import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
 import { brakeInUnit } from "../../src/jobFile/inUnit.ts";

@@ -2,7 +2,7 @@
  * Takes in a file from anywhere: one job, a list of jobs, or a shop file with brakes, parts and jobs. What does not fit
  * is left out and said in a sentence; nothing read here is ever treated as markup.
  */
-import type { LengthUnit } from "../../src/units/length.ts";
+import { type LengthUnit, unitMeant } from "../../src/units/length.ts";
 import { adopt, adoptBrake } from "./adopt.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob, usualBrake } from "./firstJob.ts";
@@ -74,7 +74,7 @@ function openedJobs(values: readonly unknown[], brakes: readonly LooseBrake[]): 
 /** A shop file: its parts become jobs on its first brake, where no job has them already. */
 function openedShop(bag: Bag): Opened {
   if (bag.noseroomShop !== 1) return refused('This page reads shop files with "noseroomShop": 1.');
-  const units = bag.units === "in" ? "in" : "mm";
+  const units = unitMeant(bag.units) ?? "mm";
   const sieve = new Sieve();
   const listed = (key: string) => (Array.isArray(bag[key]) ? (bag[key] as unknown[]).slice(0, MOST) : []);
   const brakes = listed("brakes").map(
