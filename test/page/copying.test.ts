@@ -15,9 +15,10 @@ import {
   withShape,
 } from "../../web/store/chainEdits.ts";
 import { withDoubt, withDoubts } from "../../web/store/doubts.ts";
+import type { Drawer } from "../../web/store/drawer.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { fileText, type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { readShelf } from "../../web/store/keep.ts";
 import { Keeper } from "../../web/store/keeper.ts";
 import { adoptMetals, withMetal } from "../../web/store/metals.ts";
 import {

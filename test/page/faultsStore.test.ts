@@ -3,9 +3,10 @@
  * shelf. Each ends in a sentence and no loss.
  */
 import { describe, expect, it } from "vitest";
+import type { Drawer } from "../../web/store/drawer.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { readShelf } from "../../web/store/keep.ts";
 import { Keeper } from "../../web/store/keeper.ts";
 import { openJob, type Shelf, withFile, withoutJob } from "../../web/store/shelf.ts";
 import { Store } from "../../web/store/store.ts";

@@ -4,6 +4,7 @@
  */
 import { adopt } from "./adopt.ts";
 import { withDoubt, withDoubts } from "./doubts.ts";
+import type { Drawer } from "./drawer.ts";
 import type { JobFile } from "./jobFile.ts";
 import { readBrakes } from "./keptBrakes.ts";
 import { adoptMetals } from "./metals.ts";
@@ -11,15 +12,6 @@ import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
 import { isBag } from "./sieve.ts";
 import { adoptWishes } from "./wishes.ts";
-
-/** The little of the browser's store that is used, so that tests can bring their own. */
-export interface Drawer {
-  readonly length: number;
-  key(index: number): string | null;
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-  removeItem(key: string): void;
-}
 
 export interface Damage {
   readonly sentence: string;

@@ -2,9 +2,10 @@
  * Writes the shelf into the browser's store as it changes, and never over what another tab has written since: such a job
  * is handed back as a clash. What the browser refuses (store full or shut) is tried again with the next change.
  */
+
+import type { Drawer } from "./drawer.ts";
 import {
   type Damage,
-  type Drawer,
   entryText,
   jobIdOfKey,
   jobKey,

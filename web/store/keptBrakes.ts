@@ -3,8 +3,8 @@
  * another tab has written since. What can't be read stays where it is.
  */
 import { adoptBrake } from "./adopt.ts";
+import type { Drawer } from "./drawer.ts";
 import { usualBrake } from "./firstJob.ts";
-import type { Drawer } from "./keep.ts";
 import type { ShelfBrake } from "./shelf.ts";
 import { isBag, Sieve } from "./sieve.ts";
 

@@ -5,9 +5,10 @@
 
 import { arrivalWords, withAdded, withOpened } from "./arrivals.ts";
 import { withBrakeSafe } from "./brakeShelf.ts";
+import type { Drawer } from "./drawer.ts";
 import { beginHistory, changed, type History, redone, rewritten, undone } from "./history.ts";
 import { fileText, type JobFile, type KeyPath, type OwnMetalFile, setAt } from "./jobFile.ts";
-import { type Drawer, forgetDamage } from "./keep.ts";
+import { forgetDamage } from "./keep.ts";
 import { Keeper } from "./keeper.ts";
 import { type Notice, NoticeBoard } from "./noticeBoard.ts";
 import { type Opened, openedText } from "./opened.ts";
