@@ -8,6 +8,7 @@ import { A4, LETTER, type PageSize, paperFor } from "../drawing/pageSize.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { templatePages } from "../drawing/template.ts";
+import { checkSquareMm } from "../drawing/templateFoot.ts";
 import { withCheckSquare } from "../drawing/trueSize.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { Refusal } from "./refusal.ts";
@@ -41,7 +42,7 @@ export async function writeDrawn(
     await writeOut(files.pdf, await writePdf(pages, title), files);
     lines.push(
       `Full-size template, ${pagesWords(pages, size)}: ${files.pdf}`,
-      "Print it at 100 % and lay a rule on the check square before you cut.",
+      `Print it at 100 % and measure the check square: ${units === "in" ? "2 in" : `${checkSquareMm("mm")} mm`} both ways.`,
     );
   }
   if (files.dxf !== undefined) {
