@@ -4,12 +4,12 @@
  */
 import type { Handling } from "../contact/loading.ts";
 import type { Member } from "../contact/sideChecks.ts";
-import type { Verdict } from "../contact/step.ts";
+import type { Refusal, Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Remedy } from "./wayOut.ts";
 
-export type { Handling, Member, Verdict };
+export type { Handling, Member, Refusal, Verdict };
 
 export type PointPair = readonly [x: Mm, y: Mm];
 
@@ -37,7 +37,9 @@ export interface StepAnswer {
   readonly contact: ContactAnswer | null;
   readonly load: Handling;
   readonly unload: Handling;
-  /** Nose setback for this bend. */
+  /** Why the bend is not even begun: it `hits`, with nothing met or measured. */
+  readonly refused: Refusal | null;
+  /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
   /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
   readonly stroke?: "begin" | "finish";

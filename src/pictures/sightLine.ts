@@ -1,8 +1,8 @@
 /**
- * Where to sight a bend: one inside radius into it from the bend tangent line on the side that the order clamps
+ * Where to sight a bend: one nose radius into it from the bend tangent line on the side that the order clamps
  * (FAA-H-8083-31, sight line). The other side has a sight line of its own.
  */
-import { layOut } from "../blank/blank.ts";
+import { layOut, sightLineOf } from "../blank/blank.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { End } from "../part/part.ts";
@@ -18,8 +18,9 @@ export interface SightLine {
  * with the start of the part clamped.
  */
 export function sightLines(job: Job, answer: Answer): SightLine[] {
-  return layOut(job.part).bends.map(({ sightLinesMm }, i) => {
+  const { noseRadiusMm } = job.brake.clamp;
+  return layOut(job.part).bends.map((bend, i) => {
     const clamped = answer.order.find((step) => step.bend === i + 1)?.clamped ?? "start";
-    return { atMm: sightLinesMm[clamped], clamped };
+    return { atMm: sightLineOf(bend, clamped, noseRadiusMm), clamped };
   });
 }

@@ -55,6 +55,8 @@ export function plainSeat(told: Partial<Seat>): Seat {
     slideTurn: 0,
     bendZoneTan: 0,
     noseSetbackMm: 0,
+    pinched: false,
+    relaxedTangentMm: 3,
     movingChain: plainChain([20]),
     clampedChain: plainChain([20]),
     ...told,

@@ -73,6 +73,8 @@ export function seatOnPaper(of: SeatOnPaper = {}): Seat {
     slideTurn: radius + kFactor * T,
     bendZoneTan: radius + T,
     noseSetbackMm: radius,
+    pinched: false,
+    relaxedTangentMm: (radius + T) * half,
     movingChain: of.moving ?? chainWith([20, 10], [UP]),
     clampedChain: of.clamped ?? chainWith([20, 10], [UP], 30, 40),
   };
