@@ -9,6 +9,7 @@ import { bendAllowance, bendDeduction } from "../../src/part/allowance.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 
 interface CaseFile {
+  readonly brake: { readonly clamp: { readonly noseRadius: number } };
   readonly part: {
     readonly thickness: number;
     readonly insideRadius: number;

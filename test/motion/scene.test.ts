@@ -7,7 +7,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { sceneAt, sheetAt } from "../../src/motion/scene.ts";
+import { relaxedSheet, sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import { outlineHolds } from "../../src/plane/library.ts";
@@ -152,10 +152,12 @@ describe("sceneAt", () => {
     expect(Math.min(...clamp.flatMap(corners).map((point) => point.y))).toBeCloseTo(1, 12);
   });
 
-  it("shows the dimensions asked for, measured from the mold line, when the bend angle is reached", () => {
+  it("shows the dimensions asked for, measured from the mold line, once the leaf has let go", () => {
     const theta = toRad(75);
-    const { sheet } = sceneAt(part, brake, 0, 0, "start", theta);
-    const apex = { x: 0.2 + 0.35 * Math.tan(theta / 2), y: 0 };
+    const seat = seatFor(part, brake, 0, "start");
+    const sheet = relaxedSheet(seat, 0);
+    // The relaxed part stands on an apex of its own, one bend setback past the clamped tangent line.
+    const apex = { x: seat.clampedTangentX + part.bends[0]!.bendSetbackMm, y: 0 };
     const far = corners(sheet).map((point) => Math.hypot(point.x - apex.x, point.y - apex.y));
     const outer = (x: number, y: number) =>
       Math.min(...corners(sheet).map((point) => Math.hypot(point.x - x, point.y - y)));
