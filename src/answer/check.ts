@@ -13,6 +13,7 @@ import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
+import { flangeAfter } from "./flangeAfter.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
 import { stepAnswer } from "./stepAnswer.ts";
 import { warningsFor } from "./warnings.ts";
@@ -29,10 +30,15 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const stages = stagesOf(part, brake, order);
   const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
+  const { noseRadiusMm } = brake.clamp;
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
-    order: steps.map((step, i) => stepAnswer(step, stages[i]!)),
+    order: stages.map((stage, i) => ({
+      ...stepAnswer(steps[i]!, stage),
+      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRadiusMm),
+      flange: flangeAfter(stage),
+    })),
     viableOrders: exact(found.viableOrders),
     statesChecked: found.statesChecked,
     blank: {
@@ -40,7 +46,7 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
       bends: layout.bends.map((line, i) => ({
         bend: i + 1,
         tangents: line.tangentsMm,
-        sightLine: sightLineOf(line, "start", brake.clamp.noseRadiusMm),
+        sightLine: sightLineOf(line, "start", noseRadiusMm),
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),

@@ -35,6 +35,8 @@ export interface Brake {
   readonly bed: Outline;
   readonly leaf: Leaf;
   readonly frame: readonly Outline[];
+  /** What the job calls each piece of the frame; undefined for one without a name. */
+  readonly frameNames?: readonly (string | undefined)[];
   readonly liftMm: Mm;
   readonly openEnds: boolean;
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
