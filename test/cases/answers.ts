@@ -27,7 +27,7 @@ export interface AnswerRank {
   readonly clearance: number | null;
 }
 
-/** Design, section 8: all clear before tight, fewest changes of end plus changes of face, less sheet swung, larger least clearance. */
+/** src/model.md, section 8: all clear before tight, fewest changes of end plus changes of face, less sheet swung, larger least clearance. */
 export function rankOf({ verdict, order, blank }: Answer): AnswerRank {
   const changes = order.slice(1).reduce((sum, step, i) => {
     const before = order[i]!;

@@ -1,6 +1,6 @@
 /**
  * What the picture of a bend shows: one closed sheet of the right length, area and place at every leaf angle.
- * Source: the sheet keeps its neutral length (design, section 5); a bent strip's area is T times its middle line
+ * Source: the sheet keeps its neutral length (src/model.md, section 5); a bent strip's area is T times its middle line
  * (plane geometry, Pappus); dimensions of the finished part are what the job asks for.
  */
 import fc from "fast-check";
@@ -246,7 +246,7 @@ describe("the picture and the first contact with the pivot far out", () => {
     const { sheet } = sceneAt(part, brake, 0, 0, "end", contact!.leafAngleRad);
     expect(rim(contact!.point, sheet)).toBeGreaterThan(0.02);
     expect(outlineHolds(sheet, contact!.point)).toBe(true);
-    // Along the leaf from the apex the moving flat starts at d(φ) (design, section 5), or where the zone ends.
+    // Along the leaf from the apex the moving flat starts at d(φ) (src/model.md, section 5), or where the zone ends.
     const { x, y } = contact!.point;
     const [c, s] = [Math.cos(contact!.leafAngleRad), Math.sin(contact!.leafAngleRad)];
     const along = c * (x - leaf.pivot[0]) + s * (y - leaf.pivot[1]);

@@ -25,7 +25,7 @@ describe("slideAt", () => {
         const [r, T, k] = [bend.insideRadiusMm, part.thicknessMm, part.kFactor];
         const X = -(bend.noseSetbackMm + brake.clamp.noseRadiusMm);
         const apex = (phi: number) => Px + Py * Math.tan(phi / 2);
-        // Design, section 5: distance of the moving tangent from the apex, along the leaf.
+        // src/model.md, section 5: distance of the moving tangent from the apex, along the leaf.
         const d = (phi: number) =>
           bend.allowanceMm + X - apex(phi) + 2 * (r + T) * Math.tan(phi / 2) - phi * (r + k * T);
         // Seen from the leaf at rest the apex lies at Px − Py·tan(φ/2).

@@ -1,6 +1,6 @@
 /**
  * What the bend zone leaves of the moving side's run, at rest, begun and on the way. Source: the zone's reach and the flat's start
- * by the formulas of the design, section 5, sampled over the sweep.
+ * by the formulas of src/model.md, section 5, sampled over the sweep.
  */
 import { expect, it } from "vitest";
 import { SeatPieces } from "../../src/contact/seatPieces.ts";

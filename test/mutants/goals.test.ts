@@ -1,6 +1,6 @@
 /**
  * The best ways to any of several goals: which sets of bends share the best rank, and an order for each. Source: all orders that
- * lead to them, listed one by one (design, section 8), over bends judged one by one.
+ * lead to them, listed one by one (src/model.md, section 8), over bends judged one by one.
  */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";

@@ -1,6 +1,6 @@
 /**
  * Ranking among made-up bends: the best ways forward to all goals, and the widest way looked for from the goals back. Source: all
- * orders listed one by one (design, section 8).
+ * orders listed one by one (src/model.md, section 8).
  */
 import { describe, expect, it } from "vitest";
 import { countOf } from "../../src/sequence/bendSets.ts";

@@ -1,6 +1,6 @@
 /**
  * What is left to get a part in and out by, from rooms put together by hand: open, passable, and the way that three together
- * leave. Source: heights added up on paper (design, section 7).
+ * leave. Source: heights added up on paper (src/model.md, section 7).
  */
 import { describe, expect, it } from "vitest";
 import { isOpen, LoadingChecks, openRoom, type Room } from "../../src/contact/loading.ts";

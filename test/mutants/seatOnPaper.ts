@@ -1,6 +1,6 @@
 /**
  * Seats of a bend worked out on paper, with any chains on its two sides, for truths that need no job file.
- * Source: design, section 5, written out again: SB = (r + T)·tan(θ/2), BA = θ·(r + k·T), apex Px + Py·tan(θ/2).
+ * Source: src/model.md, section 5, written out again: SB = (r + T)·tan(θ/2), BA = θ·(r + k·T), apex Px + Py·tan(θ/2).
  */
 import type { Seat } from "../../src/motion/seat.ts";
 import type { Chain } from "../../src/part/chain.ts";

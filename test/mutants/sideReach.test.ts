@@ -1,6 +1,6 @@
 /**
  * Where a side reaches, taken in figure by figure: what is given back is never on the unsafe side, and never off by more than a
- * step of the scale. Source: largest, smallest and arc sine on paper (design, section 5, for the run's height).
+ * step of the scale. Source: largest, smallest and arc sine on paper (src/model.md, section 5, for the run's height).
  */
 import { describe, expect, it } from "vitest";
 import { Machine } from "../../src/contact/machine.ts";
