@@ -4,6 +4,7 @@
  */
 import type { Seat } from "../motion/seat.ts";
 import { type Swing, slideAt, tableSwing } from "../motion/swing.ts";
+import { mostCutMm } from "../motion/zoneCut.ts";
 import type { Chain } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Features } from "./features.ts";
@@ -65,7 +66,7 @@ export class SeatPieces {
       this.cutTan * Math.tan(sweepRad / 2),
     );
     this.startReachMm = Math.hypot(along, T + Math.abs(pivot.y));
-    this.mostCutMm = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad);
+    this.mostCutMm = mostCutMm(seat);
     this.startCut = this.mostCutMm > 1e-9 ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
   }
 
@@ -283,21 +284,4 @@ export class SeatPieces {
     F.cutSlideTan = this.seat.slideTan;
     F.cutSlideTurn = this.seat.slideTurn;
   }
-}
-
-/**
- * By how much the bend zone at most reaches past the moving flat's start: cutTan·tan(φ/2) − startX − s(φ), largest at an
- * end of the sweep or where it turns, (slideTan − cutTan)/2·sec²(φ/2) = slideTurn.
- */
-function largestCut(
-  cutTan: number,
-  startX: number,
-  slideTan: number,
-  slideTurn: number,
-  sweepRad: number,
-): number {
-  const past = (half: number) => (cutTan - slideTan) * half + slideTurn * 2 * Math.atan(half) - startX;
-  const end = Math.tan(sweepRad / 2);
-  const turn = Math.sqrt(Math.max(0, (2 * slideTurn) / (slideTan - cutTan) - 1));
-  return Math.max(-startX, past(end), turn < end ? past(turn) : -Infinity);
 }
