@@ -11,8 +11,9 @@ import { openJobs } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 import { columnsOf } from "./wrap.ts";
+import type { WriteOptions } from "./writeOut.ts";
 
-export interface CheckOptions {
+export interface CheckOptions extends WriteOptions {
   readonly json?: boolean;
   /** Folder for one picture a step. */
   readonly svg?: string;
@@ -35,7 +36,7 @@ export async function runCheck(path: string, options: CheckOptions): Promise<num
   for (const [i, { job, file }] of jobs.entries()) {
     const answer = await answerJob(job, file);
     const folder = options.svg !== undefined && ofShop ? join(options.svg, `job-${i + 1}`) : options.svg;
-    const pictures = folder === undefined ? [] : await writeStepPictures(folder, job, answer);
+    const pictures = folder === undefined ? [] : await writeStepPictures(folder, job, answer, options);
     pieces.push(options.json ? answerJson(answer) : reportText(job, answer, pictures, ofShop));
     if (statusOf(answer.verdict) === 1) status = 1;
   }

@@ -8,13 +8,13 @@ import { shopSheet } from "../pictures/shopSheet.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
+import { pagesWords, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { openJobs } from "./openJob.ts";
-import { paperOption } from "./paper.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
+import { type WriteOptions, writeOut } from "./writeOut.ts";
 
-export interface SheetOptions {
+export interface SheetOptions extends WriteOptions {
   readonly pdf: string;
   readonly paper?: string;
 }
@@ -35,15 +35,14 @@ export async function runSheet(path: string, options: SheetOptions): Promise<num
     const answer = await answerJob(job, file);
     const sheet = shopSheet(job, answer, size);
     pages.push(...sheet);
-    const count = sheet.length === 1 ? "one page" : `${sheet.length} pages`;
     said.push(
       ink.strong(verdictSentence(job, answer)),
-      `Shop sheet of ${job.part.name}, ${count} of ${size.name}: ${options.pdf}`,
+      `Shop sheet of ${job.part.name}, ${pagesWords(sheet, size)}: ${options.pdf}`,
     );
     if (answer.verdict === "hits") status = 1;
   }
   const title = jobs.length === 1 ? `Shop sheet: ${jobs[0]?.job.part.name}` : "Shop sheets";
-  await writeOut(options.pdf, await writePdf(pages, title));
+  await writeOut(options.pdf, await writePdf(pages, title), options);
   const lines = [...said, "", ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint)];
   process.stdout.write(`${lines.join("\n")}\n`);
   return status;

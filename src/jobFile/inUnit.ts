@@ -24,7 +24,9 @@ const BRAKE_LENGTHS = [
   "setback",
   "rated.thickness",
   "rated.length",
-  ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius"].map((key) => `clamp.${key}`),
+  ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius", "shim"].map(
+    (key) => `clamp.${key}`,
+  ),
   ...["holderBack", "holderHeight", "holderDepth"].map((key) => `clamp.${key}`),
 ];
 const BRAKE_CORNERS = [
