@@ -1,110 +1,98 @@
 /**
- * The public engine: named exports, room by room, in the order in which a job runs through them.
- * Nothing here touches a page, a file or a screen. The shortest way: readJob(text), check(job), then a drawing and a pen.
+ * The public engine: what a job takes from its text to paper, in that order. Plain data in and out; nothing here touches a page,
+ * a file or a screen. Everything else in src/ is inner and may change without notice. The shortest way:
+ *
+ *     const read = readJob(text);
+ *     if (read.ok) console.log(verdictSentence(read.job, check(read.job)));
+ *     else console.log(read.problems.map(problemSentence).join("\n"));
  */
 
-// units: lengths with fractions, gauges, brands for mm, degrees and MPa
+// read: the text of a job file or of a shop file, or what is wrong with it, each slip in a sentence
 
-export type { GaugeFamily } from "./units/gauge.ts";
-export { gaugeSource, gaugeThickness, parseThickness } from "./units/gauge.ts";
-export type { LengthUnit } from "./units/length.ts";
-export { formatLength, nearestSixtyFourth, parseLength } from "./units/length.ts";
-export type { Deg, Mm, Mpa, Rad } from "./units/quantity.ts";
-export { toDeg, toRad } from "./units/quantity.ts";
+export { problemSentence } from "./jobFile/problem.ts";
+export { readJob } from "./jobFile/readJob.ts";
+export { readShop } from "./jobFile/readShop.ts";
 
-// plane: outlines of lines and arcs
+// check: the best order of bends, or where the part hits
 
-export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
-export type { Point } from "./plane/point.ts";
+export { check } from "./answer/check.ts";
+export { CAUTIONS } from "./words/cautions.ts";
+export { verdictSentence } from "./words/verdictWords.ts";
 
-// metal: figures with their sources, springback, radii that a sheet takes
+// ways: the smallest changes that let the part fold; apply: the file with such a change; write: a file as text
 
-export type { Metal, MetalSources, RadiusColumn, RadiusTable } from "./metal/metal.ts";
-export { metalNamed, metalNames } from "./metal/metals.ts";
-export type { RadiusLimits } from "./metal/radiusLimits.ts";
-export { radiusLimits } from "./metal/radiusLimits.ts";
-export type { SpringbackInput } from "./metal/springback.ts";
-export { relaxedRadius, springbackRatio, testStripRatio } from "./metal/springback.ts";
+export { writeJob } from "./jobFile/writeJob.ts";
+export { applied, waysOut } from "./ways/waysOut.ts";
 
-// part: flats and bends; bend allowance by each method; test strips and samples read with callipers
+// fit: all parts of a shop on all its brakes; bar: the one narrow brake to make for the parts left
 
-export { bendAllowance, bendDeduction, kFactorOf } from "./part/allowance.ts";
-export type { BendShape } from "./part/bendSetback.ts";
-export type { Chain } from "./part/chain.ts";
-export type { AllowanceComparison } from "./part/compareAllowances.ts";
-export { compareAllowances } from "./part/compareAllowances.ts";
-export { din6935Allowance } from "./part/din6935Allowance.ts";
-export { empiricalAllowance } from "./part/empiricalAllowance.ts";
-export type { Direction } from "./part/overallSize.ts";
-export type { Bend, End, Part, Turn } from "./part/part.ts";
-export type { FlatReading, OverallReading, SampleBend, SumCheck } from "./part/sample.ts";
-export { checkSum, outsideLengthMm, usualDoubtMm } from "./part/sample.ts";
-export type { StripResult, TestStrip } from "./part/testStrip.ts";
-export { readTestStrip } from "./part/testStrip.ts";
+export { barForParts } from "./ways/shopBar.ts";
+export { fitShop } from "./ways/shopFit.ts";
+export { shopMadeBar } from "./ways/shopMadeBar.ts";
 
-// brake: clamp, bed, leaf
+// blank and chart: lines to scribe, and how long a return flange may be
 
-export type { Brake, Clamp, Leaf, Rating } from "./brake/brake.ts";
-
-// motion: the sheet in the brake at any leaf angle
-
-export type { Scene } from "./motion/scene.ts";
-export { sceneAt } from "./motion/scene.ts";
-export type { Seat } from "./motion/seat.ts";
-
-// contact: the verdict on one bend
-
-export type { Handling } from "./contact/loading.ts";
-export type { Contact, Step, Verdict } from "./contact/step.ts";
-export { judgeStep } from "./contact/step.ts";
-
-// sequence: the best of all orders, or the proof that there is none
-
-export type { Move } from "./sequence/moves.ts";
-export type { Partner, Share } from "./sequence/partner.ts";
-export { takeShare } from "./sequence/partner.ts";
-export type { Watch } from "./sequence/reach.ts";
-export { SearchStopped } from "./sequence/reach.ts";
-export type { Found } from "./sequence/search.ts";
-export { searchOrders } from "./sequence/search.ts";
-
-// blank: lines from one edge, other methods, relief holes, weight, nests, pans and the fingers for them
-
-export type { Blank, BlankBend } from "./blank/blank.ts";
 export { layOut } from "./blank/blank.ts";
-export type { BlankByMethod } from "./blank/blankByMethod.ts";
-export { blankByMethod } from "./blank/blankByMethod.ts";
+export { flangeChart } from "./ways/flangeChart.ts";
+
+// drawings: marks in millimetres, for any pen
+
+export { templatePages } from "./drawing/template.ts";
+export { drawNarrowBrake } from "./narrowBrake/plans/narrowBrakeDrawing.ts";
+export { narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { drawBlank } from "./pictures/blankDrawing.ts";
+export { drawFlangeChart } from "./pictures/flangeChart.ts";
+export { shopSheet } from "./pictures/shopSheet.ts";
+export { drawStep } from "./pictures/step.ts";
+
+// pens: a drawing as text, pages as bytes
+
+export { toDxf } from "./drawing/dxfPen.ts";
+export { writePdf } from "./drawing/pdfPen.ts";
+export { writeSvg } from "./drawing/svgPen.ts";
+
+// the types that these take and give
+
+export type { Blank, BlankBend, Strip } from "./blank/blank.ts";
 export type { CutOut, Span } from "./blank/cutOut.ts";
-export type { FingerChoice, FingerGap, FingerStock } from "./blank/fingers.ts";
-export { chooseFingers, gapBesideWalls } from "./blank/fingers.ts";
-export type { Cut, Nest, NestQuestion, NestRow } from "./blank/nest.ts";
-export { nestOnSheet } from "./blank/nest.ts";
-export type { Pan, PanBlank, PanSide } from "./blank/pan.ts";
-export { layOutPan } from "./blank/pan.ts";
-export type { BendStrip, CutOutEdge, ReliefHole } from "./blank/relief.ts";
-export { reliefHoles } from "./blank/relief.ts";
-export { blankWeightKg } from "./blank/weight.ts";
-
-// remedy: the narrow brake to be made, from loads and stock to the brake as built
-
-export type { Change, OrderedBend } from "./jobFile/change.ts";
-export type { FamilyKind, Limit, WayKind } from "./jobFile/way.ts";
-export type { BarWindow } from "./narrowBrake/barWindow.ts";
-export { windowSentence } from "./narrowBrake/barWindow.ts";
-export type { BedPlan } from "./narrowBrake/chooseBed.ts";
+export type { Brake, Clamp, Leaf, Rating } from "./brake/brake.ts";
+export type { Handling } from "./contact/loading.ts";
+export type { Verdict } from "./contact/step.ts";
+export type { Drawing, Layer, Mark } from "./drawing/model.ts";
+export type { Page, Placed } from "./drawing/page.ts";
+export type { PageSize } from "./drawing/pageSize.ts";
+export type { PrintedWords, SvgOptions } from "./drawing/svgPen.ts";
 export type {
-  HandlePlan,
-  PinPlan,
-  RailPlan,
-  ScrewPlan,
-  TonguePlan,
-} from "./narrowBrake/chooseFittings.ts";
+  Answer,
+  BlankBendAnswer,
+  ContactAnswer,
+  DoubtsAnswer,
+  FlangeAnswer,
+  Member,
+  Met,
+  PointPair,
+  ReliefHoleAnswer,
+  StepAnswer,
+} from "./jobFile/answer.ts";
+export type { Change, OrderedBend } from "./jobFile/change.ts";
+export type { ChartCurve, ChartPoint, FlangeChart } from "./jobFile/flangeChart.ts";
+export type { Job } from "./jobFile/job.ts";
+export type { Problem } from "./jobFile/problem.ts";
+export type { JobRead } from "./jobFile/readJob.ts";
+export type { ShopRead } from "./jobFile/readShop.ts";
+export type { JobFile } from "./jobFile/schema.ts";
+export type { Shop } from "./jobFile/shopFile.ts";
+export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
+export type { FamilyKind, Limit, WayKind } from "./jobFile/way.ts";
+export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
+export type { Metal, MetalSources, RadiusColumn, RadiusTable } from "./metal/metal.ts";
+export type { OrderStep } from "./motion/stages.ts";
+export type { BarWindow } from "./narrowBrake/barWindow.ts";
+export type { BedPlan } from "./narrowBrake/chooseBed.ts";
+export type { HandlePlan, PinPlan, RailPlan, ScrewPlan, TonguePlan } from "./narrowBrake/chooseFittings.ts";
 export type { BoltPlan, HolderPlan } from "./narrowBrake/chooseHolder.ts";
 export type { LeafPlan } from "./narrowBrake/chooseLeaf.ts";
-export { designNarrowBrake } from "./narrowBrake/designNarrowBrake.ts";
 export type { Governing, GoverningLoads } from "./narrowBrake/governingLoads.ts";
-export type { AsBuilt, MadeBrake, ProfilePoint } from "./narrowBrake/madeBrake.ts";
-export { madeBrake } from "./narrowBrake/madeBrake.ts";
 export type { MemberRole } from "./narrowBrake/memberPlan.ts";
 export type {
   BarPlan,
@@ -116,7 +104,6 @@ export type {
 } from "./narrowBrake/narrowBrake.ts";
 export type {
   GiveLimits,
-  NarrowBrakeRequirements,
   NarrowBrakeWishes,
   ResolvedRequirements,
   SafetyFactors,
@@ -130,72 +117,16 @@ export type { ForcePerLength } from "./narrowBrake/strength/foldingForces.ts";
 export type { SectionProperties, Shape } from "./narrowBrake/strength/section.ts";
 export type { UniformBeam } from "./narrowBrake/strength/uniformBeam.ts";
 export type { CheckUnit, StrengthCheck } from "./narrowBrake/strengthCheck.ts";
+export type { Bend, End, Part, Turn } from "./part/part.ts";
+export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
+export type { Point } from "./plane/point.ts";
+export type { Partner, Share } from "./sequence/partner.ts";
+export type { Watch } from "./sequence/reach.ts";
+export type { LengthUnit } from "./units/length.ts";
+export type { Deg, Mm, Mpa, Rad } from "./units/quantity.ts";
 export type { BarLimits } from "./ways/barLimits.ts";
 export type { Outcome } from "./ways/folds.ts";
-export { Work } from "./ways/work.ts";
-
-// job: the file contract, the whole check, ways out, doubts, charts, shops and their bar
-
-export { check } from "./answer/check.ts";
-export { judgeDoubts } from "./answer/doubt.ts";
-export type {
-  Answer,
-  BlankBendAnswer,
-  ContactAnswer,
-  DoubtsAnswer,
-  FlangeAnswer,
-  JudgedStep,
-  Member,
-  Met,
-  PointPair,
-  ReliefHoleAnswer,
-  StepAnswer,
-} from "./jobFile/answer.ts";
-export type { ChartCurve, ChartPoint, FlangeChart } from "./jobFile/flangeChart.ts";
-export type { Job, OrderStep } from "./jobFile/job.ts";
-export type { Problem } from "./jobFile/problem.ts";
-export { problemSentence } from "./jobFile/problem.ts";
-export type { JobRead } from "./jobFile/readJob.ts";
-export { readJob } from "./jobFile/readJob.ts";
-export type { ShopRead } from "./jobFile/readShop.ts";
-export { readShop } from "./jobFile/readShop.ts";
-export type { JobFile } from "./jobFile/schema.ts";
-export type { Shop, ShopFile } from "./jobFile/shopFile.ts";
-export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
-export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
-export { isWayOut } from "./jobFile/wayOut.ts";
-export { writeJob } from "./jobFile/writeJob.ts";
-export { flangeChart } from "./ways/flangeChart.ts";
 export type { BarChoice, BarForParts, LeftPart } from "./ways/shopBar.ts";
-export { barForParts } from "./ways/shopBar.ts";
-export { fitShop } from "./ways/shopFit.ts";
 export type { ShopMadeBar, ShopMadeBarOptions } from "./ways/shopMadeBar.ts";
-export { shopMadeBar } from "./ways/shopMadeBar.ts";
 export type { WaysOutOptions } from "./ways/waysOut.ts";
-export { applied, waysOut } from "./ways/waysOut.ts";
-export { doubtSentences } from "./words/doubtWords.ts";
-export { shopSentence } from "./words/shopWords.ts";
-
-// drawing: pictures and pages from one model, the words that go with them, and the pens SVG, DXF and PDF
-
-export { toDxf } from "./drawing/dxfPen.ts";
-export type { Drawing, Layer, Mark } from "./drawing/model.ts";
-export type { Page, Placed } from "./drawing/page.ts";
-export type { PageSize } from "./drawing/pageSize.ts";
-export { A4, LETTER, paperFor } from "./drawing/pageSize.ts";
-export { writePdf } from "./drawing/pdfPen.ts";
-export type { PrintedWords, SvgOptions } from "./drawing/svgPen.ts";
-export { writeSvg } from "./drawing/svgPen.ts";
-export { templatePages } from "./drawing/template.ts";
-export { drawNarrowBrake } from "./narrowBrake/plans/narrowBrakeDrawing.ts";
-export { narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
-export { drawBlank } from "./pictures/blankDrawing.ts";
-export { chartPages } from "./pictures/chartPage.ts";
-export { drawFlangeChart } from "./pictures/flangeChart.ts";
-export { drawNest } from "./pictures/nestDrawing.ts";
-export { drawPan } from "./pictures/panDrawing.ts";
-export { shopSheet } from "./pictures/shopSheet.ts";
-export { drawStep } from "./pictures/step.ts";
-export { allowanceSentences } from "./words/allowanceWords.ts";
-export { CAUTIONS } from "./words/cautions.ts";
-export { verdictSentence } from "./words/verdictWords.ts";
+export type { Work } from "./ways/work.ts";

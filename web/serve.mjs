@@ -1,4 +1,4 @@
-// Serves dist/page/ on this machine only and prints the address. The Content-Security-Policy goes out as a header
+// Serves dist/site/ on this machine only and prints the address. The Content-Security-Policy goes out as a header
 // too, because a page can't forbid by itself that others frame it.
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
@@ -22,7 +22,7 @@ const headers = {
 };
 
 /** Starts the server; resolves with it and its address once it listens. Port 0 takes any free one. */
-export function serve(port = 0, folder = new URL("../dist/page/", import.meta.url)) {
+export function serve(port = 0, folder = new URL("../dist/site/", import.meta.url)) {
   const server = createServer(async (request, response) => {
     const asked = new URL(request.url ?? "/", "http://here").pathname;
     const name = /^\/([a-z]+\.[a-z]+)?$/.exec(asked);
