@@ -83,7 +83,12 @@ function rewritten<T>(value: T, at: string, how: Switch): T {
 }
 
 const JOB: Pick<Switch, "lengths" | "corners"> = {
-  lengths: new Set(["margin", ...under("part", PART_LENGTHS), ...under("brake", BRAKE_LENGTHS)]),
+  lengths: new Set([
+    "margin",
+    "finishByHand.*.filler",
+    ...under("part", PART_LENGTHS),
+    ...under("brake", BRAKE_LENGTHS),
+  ]),
   corners: new Set(under("brake", BRAKE_CORNERS)),
 };
 const BRAKE: Pick<Switch, "lengths" | "corners"> = {

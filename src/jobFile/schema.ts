@@ -229,6 +229,16 @@ export const jobFileSchema = group("a job", {
       { error: () => "a list of steps, one for each bend" },
     )
     .optional(),
+  finishByHand: list(
+    group("a bend to close by hand", {
+      bend: z.int({ error: () => "the number of a bend, counted from 1" }),
+      to: angle,
+      filler: length.optional(),
+    }),
+    0,
+    LIMITS.bends,
+    "a list of bends that the leaf leaves open, {bend, to, filler}",
+  ).optional(),
   margin: length.optional(),
 });
 

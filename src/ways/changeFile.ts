@@ -1,15 +1,15 @@
 /**
  * A job file with a change made to it, so that a way out can be run again, shown, applied and undone as a file.
- * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
+ * A bend left open keeps its angle and dimensions in the file: what the hand has to do stands beside them.
  */
 
 import type { Change } from "../jobFile/change.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import type { JobFile, ProfileFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
-import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { fillerThickness } from "./filler.ts";
 import { movedCutOuts } from "./movedCutOuts.ts";
 import { relievedClamp } from "./relievedClamp.ts";
 
@@ -29,7 +29,7 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
       return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
     }
     case "angle":
-      return withAngle(file, job, change.bend - 1, change.toDeg);
+      return withHandFinish(file, job, change.bend, change.toDeg);
     case "lift":
       return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
     case "swing":
@@ -81,29 +81,16 @@ function withFlats(file: JobFile, to: (lengthMm: Mm, index: number) => Mm): JobF
   return { ...file, part: { ...file.part, flats } };
 }
 
-function withAngle(file: JobFile, job: Job, index: number, toDeg: number): JobFile {
-  const bend = job.part.bends[index];
-  if (bend === undefined) return file;
-  const share = toDeg / bend.angleDeg;
-  const { dimensions } = file.part;
-  const shape = { ...bend, thicknessMm: job.part.thicknessMm };
-  const setbackOf = (angleDeg: number): Mm => {
-    if (dimensions === "flat") return 0;
-    const at = { ...shape, angleDeg };
-    return dimensions === "outside" ? outsideBendSetback(at) : insideBendSetback(at);
-  };
-  const laidFlat = (bend.allowanceMm * (1 - share)) / 2;
-  const more = laidFlat + setbackOf(toDeg) - setbackOf(bend.angleDeg);
-  const reshaped = withFlats(file, (lengthMm, i) =>
-    i === index || i === index + 1 ? lengthMm + more : lengthMm,
+/** The bend left open; a stroke of the person's own order that would leave it there or further on is gone. */
+function withHandFinish(file: JobFile, job: Job, bend: number, toDeg: number): JobFile {
+  const fillerMm = fillerThickness(finishedPart(job), bend - 1);
+  const others = (file.finishByHand ?? []).filter((one) => one.bend !== bend);
+  const filler = fillerMm === undefined ? {} : { filler: writtenLength(fillerMm, file.units) };
+  const one = { bend, to: Number(toDeg.toFixed(4)), ...filler };
+  const order = file.order?.filter(
+    (step) => step.bend !== bend || step.to === undefined || Number.parseFloat(String(step.to)) < toDeg,
   );
-  const bends = reshaped.part.bends.map((written, i) => {
-    if (i !== index) return written;
-    const angle = Number(toDeg.toFixed(4));
-    if (written.overbend === undefined) return { ...written, angle };
-    return { ...written, angle, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
-  });
-  return { ...reshaped, part: { ...reshaped.part, bends } };
+  return { ...file, ...(order && { order }), finishByHand: [...others, one] };
 }
 
 /** A profile cut off upright at x = `atMm`; what lies farther out is gone. */

@@ -3,7 +3,7 @@
  * Formulas and their sources are in the part's own rooms; here are the words. Figures as everywhere: 0.001 in, 0.01 mm.
  */
 import { type BlankByMethod, blankByMethod } from "../blank/blankByMethod.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -23,7 +23,7 @@ export function allowanceSentences(
   toleranceMm: Mm = allowanceToleranceMm(job.units),
 ): readonly string[] {
   if (job.part.bends.length === 0) return [];
-  const by = blankByMethod(job.part);
+  const by = blankByMethod(finishedPart(job));
   const others = `The empirical formula of the aircraft handbooks would make the blank ${offWords(by.empiricalOffMm, job)}, DIN 6935 ${offWords(by.din6935OffMm, job)}.`;
   return [methodSentence(job), others, ...warning(by, toleranceMm, job)];
 }

@@ -87,12 +87,20 @@ export interface OrderFile {
   readonly to?: Typed;
 }
 
+/** A bend that the leaf leaves at an angle, to be closed by hand. */
+export interface HandFinishFile {
+  readonly bend: number;
+  readonly to: Typed;
+  readonly filler?: Typed;
+}
+
 export interface JobFile {
   readonly noseroom: 1;
   readonly units: "mm" | "in";
   readonly part: PartFile;
   readonly brake: BrakeFile;
   readonly order?: readonly OrderFile[];
+  readonly finishByHand?: readonly HandFinishFile[];
   readonly margin?: Typed;
 }
 
