@@ -35,10 +35,26 @@ function clampWith(noseRadius: number): fc.Arbitrary<PlainClamp> {
       return { type: "bar", noseRadius, topRadius: Number((top * noseRadius).toFixed(4)), ...rest, ...on };
     });
   const profile = fc
-    .record({ thick: between(4, 8), depth: between(15, 35), post: between(3, 10), high: between(12, 40) })
-    .map(({ thick, depth, post, high }): PlainClamp => {
+    .record({
+      thick: between(4, 8),
+      depth: between(15, 35),
+      post: between(3, 10),
+      high: between(12, 40),
+      nose: fc.constantFrom<"own" | "sharp" | "chamfer">("own", "own", "sharp", "chamfer"),
+    })
+    .map(({ thick, depth, post, high, nose }): PlainClamp => {
+      // A chamfer of 1 by 1/2 wants a radius of (1 + 1/4)/(2·1/2) of its run: four fifths of the nose radius fit any bend here.
+      const run = 0.8 * noseRadius;
+      const noses: Readonly<Record<typeof nose, Corner[]>> = {
+        own: [[0, 0, noseRadius]],
+        sharp: [[0, 0]],
+        chamfer: [
+          [-run, 0],
+          [0, run / 2],
+        ],
+      };
       const hook: Corner[] = [
-        [0, 0, noseRadius],
+        ...noses[nose],
         [0, thick, noseRadius / 2],
         [-depth, thick],
         [-depth, high],
