@@ -32,13 +32,13 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const layout = layOut(part);
   // The lines of the blank are those of the whole bends; where to sight is as the leaf makes them.
   const whole = layOut(finishedPart(job));
-  const { noseRadiusMm } = brake.clamp;
+  const { noseRunMm } = brake.clamp;
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
     order: stages.map((stage, i) => ({
       ...stepAnswer(steps[i]!, stage),
-      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRadiusMm),
+      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
       flange: flangeAfter(stage),
     })),
     viableOrders: exact(found.viableOrders),
@@ -48,7 +48,7 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
       bends: whole.bends.map((line, i) => ({
         bend: i + 1,
         tangents: line.tangentsMm,
-        sightLine: sightLineOf(layout.bends[i]!, "start", noseRadiusMm),
+        sightLine: sightLineOf(layout.bends[i]!, "start", noseRunMm),
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),
