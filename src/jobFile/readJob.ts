@@ -6,6 +6,7 @@
 import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
+import { oddFigures } from "./oddFigures.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { lengthAt, type Reading } from "./reading.ts";
@@ -55,6 +56,16 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
     return { ok: false, problems: reading.problems };
   const askedInsideRadiiMm = asked.bends.map((bend) => bend.insideRadiusMm);
   const { units } = file;
-  const job = { units, part, brake, ...(order && { order }), marginMm, askedInsideRadiiMm, ...layout };
+  const odd = oddFigures(file, part.metal.name, part.thicknessMm);
+  const job = {
+    units,
+    part,
+    brake,
+    ...(order && { order }),
+    marginMm,
+    askedInsideRadiiMm,
+    ...(odd.length > 0 && { odd }),
+    ...layout,
+  };
   return { ok: true, job, file };
 }

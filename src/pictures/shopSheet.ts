@@ -16,6 +16,7 @@ import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthWords } from "../words/lengthWords.ts";
+import { markingSentences } from "../words/markingWords.ts";
 import { waySentences } from "../words/reportWords.ts";
 import { setUpSentences } from "../words/setUpWords.ts";
 import { type ToldStep, toldSteps } from "../words/toldStep.ts";
@@ -77,7 +78,7 @@ function setSheet(
     stack(top, 1),
     ...headed("Blank, marked face up", [blankStrip(job, answer, widthMm, style.stripMm)]),
     blankTable(job, answer, widthMm, style.blankTable),
-    words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
+    words(`Heavy line: sight line. Thin: bend tangent lines. ${markingSentences(job, answer).join(" ")}`),
     ...headed("Set-up", (style.setUpRunOn ? [setUp.join(" ")] : setUp).map(words)),
     ...headed("Ways out, each proved", ways),
     ...headed("Mind", warnings),
@@ -106,8 +107,4 @@ function weight({ part, units, cutOuts = [] }: Job, answer: Answer): readonly st
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
   const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm, takenMm2 };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
-}
-
-function fractionWords({ units }: Job): string {
-  return units === "in" ? " A fraction is the nearest 64th, with what it adds (+) or takes (−)." : "";
 }

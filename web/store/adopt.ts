@@ -5,7 +5,7 @@
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
-import type { BrakeFile, ClampFile, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
+import type { BrakeFile, ClampFile, FramePiece, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
 import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
 
 export type Adopted =
@@ -20,6 +20,16 @@ const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
   bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim"],
   profile: ["noseRadius", "shim"],
 };
+
+/** A profile, or one with a name. */
+function framePiece(sieve: Sieve) {
+  return (value: unknown, path: string): FramePiece | undefined => {
+    if (!isBag(value)) return profile(sieve)(value, path);
+    const shape = profile(sieve)(value.profile, `${path}.profile`);
+    sieve.unknownKeys(value, path, ["name", "profile"]);
+    return shape && { name: sieve.word(value, "name", path) ?? "", profile: shape };
+  };
+}
 
 function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   const at = "brake.clamp";
@@ -66,7 +76,7 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
       swing: sieve.typed(leaf, "swing", "brake.leaf") ?? usual.leaf.swing,
       pivot: pivot === undefined ? undefined : (vertex(pivot) ?? sieve.drop("brake.leaf.pivot")),
     }),
-    frame: sieve.list<Profile>(bag.frame, "brake.frame", MOST_PROFILES, profile(sieve)),
+    frame: sieve.list<FramePiece>(bag.frame, "brake.frame", MOST_PROFILES, framePiece(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),

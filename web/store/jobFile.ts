@@ -66,12 +66,15 @@ export interface ClampFile {
   readonly profiles?: readonly Profile[];
 }
 
+/** A fixed piece of the brake: its profile, or that with a name. */
+export type FramePiece = Profile | { readonly name: string; readonly profile: Profile };
+
 export interface BrakeFile {
   readonly name: string;
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
-  readonly frame?: readonly Profile[];
+  readonly frame?: readonly FramePiece[];
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;
