@@ -31,13 +31,13 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const stages = stagesOf(part, brake, order);
   const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
-  const { noseRadiusMm } = brake.clamp;
+  const { noseRunMm } = brake.clamp;
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
     order: stages.map((stage, i) => ({
       ...stepAnswer(steps[i]!, stage),
-      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRadiusMm),
+      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
       flange: flangeAfter(stage),
     })),
     viableOrders: exact(found.viableOrders),
@@ -47,7 +47,7 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
       bends: layout.bends.map((line, i) => ({
         bend: i + 1,
         tangents: line.tangentsMm,
-        sightLine: sightLineOf(line, "start", noseRadiusMm),
+        sightLine: sightLineOf(line, "start", noseRunMm),
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),
