@@ -12,6 +12,7 @@ import { stagesOf } from "../motion/stages.ts";
 import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
+import { oddSentence } from "../words/oddWords.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import { flangeAfter } from "./flangeAfter.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
@@ -58,6 +59,7 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
     ...(job.finishByHand !== undefined && { finishByHand: job.finishByHand.map(handFinishAnswer(job)) }),
     remedies: [],
     warnings: [
+      ...(job.odd ?? []).map((odd) => oddSentence(odd, job.units)),
       ...(doubts?.warning === undefined ? [] : [doubts.warning]),
       ...warningsFor(job, steps),
       ...layoutWarnings(job),

@@ -35,6 +35,8 @@ const BRAKE_CORNERS = [
   "leaf.profile.*.*",
   "leaf.pivot.*",
   "frame.*.*.*",
+  "frame.*.profile.*.*",
+  "frame.*.profile.*.*",
 ];
 const under = (group: string, keys: readonly string[]) => keys.map((key) => `${group}.${key}`);
 

@@ -7,6 +7,7 @@ import type { Brake } from "../brake/brake.ts";
 import type { OrderStep } from "../motion/stages.ts";
 import type { Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import type { OddFigure } from "./oddFigures.ts";
 
 export type { OrderStep };
 
@@ -35,6 +36,8 @@ export interface Job {
   readonly grainDeg?: Deg;
   /** How far the reading of each flat may be off, either way; absent where the file doesn't say. */
   readonly doubtsMm?: readonly Mm[];
+  /** Figures of the file to ask about; absent where there are none. */
+  readonly odd?: readonly OddFigure[];
   /** Rectangles cut out of the flat blank. The section, and so the check, is the same with and without them. */
   readonly cutOuts?: readonly CutOut[];
 }

@@ -6,6 +6,7 @@
 import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
+import { oddFigures } from "./oddFigures.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { asTheLeafLeaves, readFinishByHand } from "./readFinishByHand.ts";
@@ -60,6 +61,7 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
   const askedInsideRadiiMm = asked.bends.map((bend) => bend.insideRadiusMm);
   const { units } = file;
   const hand = byHand && { finishByHand: byHand, ...(part !== finished && { finished: finished! }) };
+  const odd = oddFigures(file, part.metal.name, part.thicknessMm);
   const job = {
     units,
     part,
@@ -68,6 +70,7 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
     ...(order && { order }),
     marginMm,
     askedInsideRadiiMm,
+    ...(odd.length > 0 && { odd }),
     ...layout,
   };
   return { ok: true, job, file };

@@ -104,6 +104,11 @@ const profile = list(
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
 
+/** A fixed piece of the brake: its profile, or that with a name. */
+const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
+  error: () => "a closed profile, [[x, y], …], or {name, profile}",
+});
+
 /** Sheet folded over the nose. */
 const shim = { shim: length.optional() };
 
@@ -213,7 +218,7 @@ export const jobFileSchema = group("a job", {
       swing: angle,
       pivot: list(length, 2, 2, "a point, [x, y]").optional(),
     }),
-    frame: profileList(0).optional(),
+    frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
     setback: written('"auto", "one" or a length').optional(),
@@ -245,4 +250,5 @@ export const jobFileSchema = group("a job", {
 /** A job file as written: the keys of the contract, numbers still as the person wrote them. */
 export type JobFile = z.output<typeof jobFileSchema>;
 export type ClampFile = JobFile["brake"]["clamp"];
+export type FramePieceFile = NonNullable<JobFile["brake"]["frame"]>[number];
 export type ProfileFile = JobFile["brake"]["bed"]["profile"];

@@ -17,6 +17,7 @@ import { finishedPart, type Job } from "../jobFile/job.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { handFinishSentences } from "../words/handFinishWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
+import { markingSentences } from "../words/markingWords.ts";
 import { waySentences } from "../words/reportWords.ts";
 import { setUpSentences } from "../words/setUpWords.ts";
 import { type ToldStep, toldSteps } from "../words/toldStep.ts";
@@ -78,7 +79,7 @@ function setSheet(
     stack(top, 1),
     ...headed("Blank, marked face up", [blankStrip(job, answer, widthMm, style.stripMm)]),
     blankTable(job, answer, widthMm, style.blankTable),
-    words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
+    words(`Heavy line: sight line. Thin: bend tangent lines. ${markingSentences(job, answer).join(" ")}`),
     ...headed("Set-up", (style.setUpRunOn ? [setUp.join(" ")] : setUp).map(words)),
     ...headed("Ways out, each proved", ways),
     ...headed("Mind", warnings),
@@ -111,8 +112,4 @@ function weight(job: Job, answer: Answer): readonly string[] {
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
   const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm, takenMm2 };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
-}
-
-function fractionWords({ units }: Job): string {
-  return units === "in" ? " A fraction is the nearest 64th, with what it adds (+) or takes (−)." : "";
 }

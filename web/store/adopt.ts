@@ -5,7 +5,16 @@
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
-import type { BrakeFile, ClampFile, HandFinishFile, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
+import type {
+  BrakeFile,
+  ClampFile,
+  FramePiece,
+  HandFinishFile,
+  JobFile,
+  OrderFile,
+  Profile,
+  Typed,
+} from "./jobFile.ts";
 import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
 
 export type Adopted =
@@ -18,6 +27,16 @@ const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
   bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim"],
   profile: ["noseRadius", "shim"],
 };
+
+/** A profile, or one with a name. */
+function framePiece(sieve: Sieve) {
+  return (value: unknown, path: string): FramePiece | undefined => {
+    if (!isBag(value)) return profile(sieve)(value, path);
+    const shape = profile(sieve)(value.profile, `${path}.profile`);
+    sieve.unknownKeys(value, path, ["name", "profile"]);
+    return shape && { name: sieve.word(value, "name", path) ?? "", profile: shape };
+  };
+}
 
 function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   const at = "brake.clamp";
@@ -67,7 +86,7 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
       swing: sieve.typed(leaf, "swing", "brake.leaf") ?? usual.leaf.swing,
       pivot: pivot === undefined ? undefined : (vertex(pivot) ?? sieve.drop("brake.leaf.pivot")),
     }),
-    frame: sieve.list<Profile>(bag.frame, "brake.frame", MOST_PROFILES, profile(sieve)),
+    frame: sieve.list<FramePiece>(bag.frame, "brake.frame", MOST_PROFILES, framePiece(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),

@@ -66,6 +66,9 @@ export interface ClampFile {
   readonly profiles?: readonly Profile[];
 }
 
+/** A fixed piece of the brake: its profile, or that with a name. */
+export type FramePiece = Profile | { readonly name: string; readonly profile: Profile };
+
 export interface BrakeFile {
   readonly name: string;
   /** Day on which it was measured, year-month-day. */
@@ -73,7 +76,7 @@ export interface BrakeFile {
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
-  readonly frame?: readonly Profile[];
+  readonly frame?: readonly FramePiece[];
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;
