@@ -79,10 +79,7 @@ function paintSoon(): void {
 function answer(): void {
   const { file } = store.snapshot();
   if (file === asked) return;
-  const sameJob = store.snapshot().shelf.openId === answeredId;
   asked = file;
-  answeredId = store.snapshot().shelf.openId;
-  if (!sameJob) fresh = true;
   standing = { ...standing, working: true, progress: null, restarted: null };
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
@@ -104,8 +101,9 @@ function answer(): void {
         working,
         progress: null,
       };
-      if (fresh) look.set({ step: worstStep(reply.answer) });
-      fresh = false;
+      // The drawing follows the answer: whatever step was open, it shows the one that fails or is tightest.
+      if (JSON.stringify(reply.answer.order) !== told) look.set({ step: worstStep(reply.answer) });
+      told = JSON.stringify(reply.answer.order);
       findWays(file, reply.answer.verdict);
       if (look.now.step >= reply.answer.order.length)
         look.set({ step: Math.max(0, reply.answer.order.length - 1) });
@@ -113,9 +111,9 @@ function answer(): void {
     paintSoon();
   });
 }
-let answeredId = "";
-/** True until the first answer of a newly opened job, which is shown at its worst moment. */
-let fresh = true;
+
+/** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
+let told = "";
 
 const NO_WAYS = {
   sentence: "What would let it fold was not worked out. Change a figure to have it looked for again.",

@@ -36,7 +36,6 @@ const BRAKE_CORNERS = [
   "leaf.pivot.*",
   "frame.*.*.*",
   "frame.*.profile.*.*",
-  "frame.*.profile.*.*",
 ];
 const under = (group: string, keys: readonly string[]) => keys.map((key) => `${group}.${key}`);
 
