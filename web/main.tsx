@@ -86,8 +86,14 @@ function answer(): void {
     if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
     // An outcome for what stood there before leaves the newest question open.
     const working = asked !== file;
-    if (reply.kind === "problems")
-      standing = { ...standing, file, problems: reply.problems, failed: null, working };
+    if (reply.kind === "problems") {
+      tellSlips(() => {
+        if (store.snapshot().file !== file) return;
+        standing = { ...standing, file, problems: reply.problems, failed: null, working: asked !== file };
+        paintSoon();
+      });
+      return;
+    }
     if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working };
     if (reply.kind === "answer") {
       standing = {
@@ -111,6 +117,25 @@ function answer(): void {
     paintSoon();
   });
 }
+
+/** A slip is told when the field is left or after a pause in typing: half a figure is no slip. */
+const PAUSE_MS = 1000;
+let typedAtMs = Number.NEGATIVE_INFINITY;
+let slipTimer: ReturnType<typeof setTimeout> | undefined;
+let slip: (() => void) | null = null;
+function tellSlips(tell: () => void): void {
+  clearTimeout(slipTimer);
+  slip = tell;
+  slipTimer = setTimeout(tellNow, Math.max(0, typedAtMs + PAUSE_MS - performance.now()));
+}
+function tellNow(): void {
+  clearTimeout(slipTimer);
+  const tell = slip;
+  slip = null;
+  tell?.();
+}
+addEventListener("input", () => (typedAtMs = performance.now()), true);
+addEventListener("focusout", tellNow, true);
 
 /** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
 let told = "";

@@ -7,6 +7,7 @@ import type { Verdict } from "../../src/jobFile/answer.ts";
 import { doubtSentences } from "../../src/words/doubtWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
 import { tightestStep, verdictSentence } from "../../src/words/verdictWords.ts";
+import { pathWords } from "../fields/pathWords.ts";
 import { usePage } from "../page.ts";
 import { worstStep } from "../stage/stepPose.ts";
 
@@ -69,7 +70,9 @@ export function AnswerPanel() {
       {bad ? (
         <ul class="problems">
           {problems.slice(0, 4).map((problem) => (
-            <li key={problem.path}>{problem.sentence}</li>
+            <li key={problem.path}>
+              {pathWords(problem.path)}: it should be {problem.allowed}.
+            </li>
           ))}
           {problems.length > 4 ? <li>And {problems.length - 4} more.</li> : null}
         </ul>
