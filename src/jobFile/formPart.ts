@@ -4,7 +4,7 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import { formedInsideRadius } from "../brake/noseSetback.ts";
-import { springbackRatio } from "../metal/springback.ts";
+import { keptShare } from "../metal/springbackCurves.ts";
 import { bendAllowance, bendDeduction } from "../part/allowance.ts";
 import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import type { Bend, Part } from "../part/part.ts";
@@ -15,6 +15,9 @@ import type { JobFile } from "./schema.ts";
 
 /** Radius and thickness may fall short of the nose by this much: the rounding of inches to mm. */
 const ROUNDING_MM: Mm = 1e-6;
+
+/** No leaf swings as far as flat on itself. */
+const FLAT_BACK_DEG: Deg = 180 - 1e-9;
 
 /** What every bend is formed from; `file` is what the reader is told about. */
 interface Forming {
@@ -50,8 +53,16 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
     kFactor,
     ...(lengthMm !== undefined && { lengthMm }),
     flatsMm,
-    bends,
+    bends: bends.map((bend, i) => withRange(bend, asked, i)),
   };
+}
+
+/** The bend with the leaf angles that it may want, where its overbend was worked out and not given. */
+function withRange(bend: Bend, asked: AskedPart, index: number): Bend {
+  if (asked.bends[index]?.overbendDeg !== undefined) return bend;
+  const { most, least } = keptShare(asked.metal.metal, bend.insideRadiusMm, asked.thicknessMm);
+  const highest = least > 0 ? Math.min(bend.angleDeg / least, FLAT_BACK_DEG) : FLAT_BACK_DEG;
+  return { ...bend, overbendRangeDeg: [bend.angleDeg / most, Math.max(bend.overbendDeg, highest)] };
 }
 
 /** What a bend takes off the dimension of a flat that it ends. */
@@ -108,9 +119,7 @@ function radiusAsked({ reading, brake, file }: Forming, bend: AskedBend, index: 
 /** θ/Ks, or NaN with a problem where the sheet springs back past all bending. */
 function overbendFor({ reading, asked }: Forming, angleDeg: Deg, radiusMm: Mm, index: number): Deg {
   if (Number.isNaN(radiusMm)) return Number.NaN;
-  const { yieldMpa, modulusMpa } = asked.metal.metal;
-  const { thicknessMm } = asked;
-  const ratio = springbackRatio({ insideRadiusMm: radiusMm, thicknessMm, yieldMpa, modulusMpa });
+  const ratio = keptShare(asked.metal.metal, radiusMm, asked.thicknessMm).likely;
   if (angleDeg < 180 * ratio) return angleDeg / ratio;
   const most = Math.floor(1800 * ratio) / 10;
   const allowed =

@@ -42,6 +42,9 @@ function leftAt(full: Bend, thicknessMm: Mm, toDeg: Deg): Bend {
     ...full,
     angleDeg: toDeg,
     overbendDeg: full.overbendDeg * share,
+    ...(full.overbendRangeDeg && {
+      overbendRangeDeg: [full.overbendRangeDeg[0] * share, full.overbendRangeDeg[1] * share],
+    }),
     allowanceMm,
     bendSetbackMm: outsideBendSetback(shape),
     deductionMm: bendDeduction(shape, allowanceMm),

@@ -5,6 +5,7 @@
 import type { Answer, PointPair, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { contactWords, metWords } from "./contactWords.ts";
+import { leafRangeSentences } from "./leafRangeWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords, bendWords, blockWords, throatWords } from "./stepWords.ts";
 
@@ -23,6 +24,7 @@ export function reportSections(
     ["What blocks it", blockSentences(job, answer)],
     ["Ways out, each checked again", waySentences(answer)],
     ["In and out", handlingSentences(answer)],
+    ["Leaf angle", leafRangeSentences(answer.order)],
     ["Mind", answer.warnings],
   ] as const;
   return sections.filter(([, sentences]) => sentences.length > 0);

@@ -2,11 +2,13 @@
  * How to set the brake for a part, in the foreman's words: nose setback, shims over the nose, leaf stop.
  * Settings that are the same for every bend are said once; others stand in the rows of the steps.
  */
+
 import { noseShims } from "../brake/noseShims.ts";
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
 import { grainWords } from "./grainWords.ts";
+import { leafRangeSentences } from "./leafRangeWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -29,7 +31,13 @@ export function setUpSentences(job: Job, answer: Answer): readonly string[] {
   const stop = alike(answer.order, (step) => step.overbend, SAME_DEG)
     ? `Leaf stop at ${angleWords(first.overbend)}.`
     : "Leaf stop anew for each bend, as its row says.";
-  return [...shimSentences(job), nose, stop, ...layoutSentences(job, answer)];
+  return [
+    ...shimSentences(job),
+    nose,
+    stop,
+    ...leafRangeSentences(answer.order),
+    ...layoutSentences(job, answer),
+  ];
 }
 
 /** How the sheet lies and what is drilled before it is cut, where the job says so. */
