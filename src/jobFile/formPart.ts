@@ -5,10 +5,12 @@
 import type { Brake } from "../brake/brake.ts";
 import { formedInsideRadius } from "../brake/noseSetback.ts";
 import { keptShare } from "../metal/springbackCurves.ts";
-import { bendAllowance, bendDeduction } from "../part/allowance.ts";
-import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
+import { bendAllowance } from "../part/allowance.ts";
+import { type BendShape, outsideBendSetback, takenAtBend } from "../part/bendSetback.ts";
+import { din6935Allowance } from "../part/din6935Allowance.ts";
 import type { Bend, Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import { formFlats } from "./formFlats.ts";
 import { type Reading, refuse, sayLimit } from "./reading.ts";
 import type { AskedBend, AskedPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
@@ -33,17 +35,7 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   const forming = { reading, asked, brake, file };
   const bends = asked.bends.map((bend, i) => formBend(forming, bend, i));
   if (reading.problems.length > before) return undefined;
-  const flatsMm = asked.flatsMm.map((dimensionMm, i) => {
-    const taken = takenByBends(bends[i - 1], asked) + takenByBends(bends[i], asked);
-    if (dimensionMm - taken > ROUNDING_MM) return dimensionMm - taken;
-    const limit = sayLimit(reading.units, "least")(taken);
-    return refuse(
-      reading,
-      `part.flats[${i}]`,
-      file.part.flats[i],
-      `longer than ${limit}, which its bends take up from mold line to bend tangent line`,
-    );
-  });
+  const flatsMm = formFlats(forming, bends);
   if (reading.problems.length > before) return undefined;
   const { name, thicknessMm, kFactor, lengthMm } = asked;
   return {
@@ -51,6 +43,7 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
     metal: asked.metal.metal,
     thicknessMm,
     kFactor,
+    ...(asked.allowanceBy === "din6935" && { allowanceBy: asked.allowanceBy }),
     ...(lengthMm !== undefined && { lengthMm }),
     flatsMm,
     bends: bends.map((bend, i) => withRange(bend, asked, i)),
@@ -65,13 +58,6 @@ function withRange(bend: Bend, asked: AskedPart, index: number): Bend {
   return { ...bend, overbendRangeDeg: [bend.angleDeg / most, Math.max(bend.overbendDeg, highest)] };
 }
 
-/** What a bend takes off the dimension of a flat that it ends. */
-function takenByBends(bend: Bend | undefined, asked: AskedPart): Mm {
-  if (bend === undefined || asked.dimensions === "flat") return 0;
-  if (asked.dimensions === "outside") return bend.bendSetbackMm;
-  return insideBendSetback({ ...bend, thicknessMm: asked.thicknessMm });
-}
-
 function formBend(forming: Forming, bend: AskedBend, index: number): Bend {
   const { angleDeg, turn } = bend;
   const { thicknessMm, kFactor } = forming.asked;
@@ -81,10 +67,20 @@ function formBend(forming: Forming, bend: AskedBend, index: number): Bend {
       : radiusBySetback(forming, forming.brake.noseSetback, index);
   const overbendDeg = bend.overbendDeg ?? overbendFor(forming, angleDeg, insideRadiusMm, index);
   const shape = { angleDeg, insideRadiusMm, thicknessMm };
-  const allowanceMm = bendAllowance(shape, kFactor);
   const bendSetbackMm = outsideBendSetback(shape);
-  const deductionMm = bendDeduction(shape, allowanceMm);
+  const { allowanceMm, deductionMm } = laidFlat(forming.asked, shape, bend, kFactor);
   return { angleDeg, turn, insideRadiusMm, overbendDeg, allowanceMm, bendSetbackMm, deductionMm };
+}
+
+/**
+ * Bend allowance by the method that the job chose, or from the bend's own deduction, and the deduction by the way that closed
+ * bends are dimensioned: what the outside dimensions are longer than the flat sheet.
+ */
+function laidFlat(asked: AskedPart, shape: BendShape, bend: AskedBend, kFactor: number) {
+  const outside = 2 * takenAtBend(shape, "outside", asked.closedBends);
+  const byMethod = asked.allowanceBy === "din6935" ? din6935Allowance(shape) : bendAllowance(shape, kFactor);
+  const allowanceMm = bend.deductionMm === undefined ? byMethod : outside - bend.deductionMm;
+  return { allowanceMm, deductionMm: outside - allowanceMm };
 }
 
 /** The radius that a given nose setback forms, or NaN with a problem where it pinches the sheet. */

@@ -33,6 +33,8 @@ export interface Part {
   readonly metal: Metal;
   readonly thicknessMm: Mm;
   readonly kFactor: number;
+  /** The method that the bend allowances follow where it is not the K-factor. */
+  readonly allowanceBy?: "din6935";
   /** Length along the bend lines, when the job gives it. */
   readonly lengthMm?: Mm;
   /** Tangent-to-tangent lengths, one more than there are bends. */

@@ -5,9 +5,10 @@
 
 import type { Change } from "../jobFile/change.ts";
 import type { Job } from "../jobFile/job.ts";
-import type { JobFile, ProfileFile } from "../jobFile/schema.ts";
+import { isRest, usualEdge } from "../jobFile/readFlats.ts";
+import type { FlatFile, JobFile, ProfileFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
-import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
+import { type BendShape, type Edge, takenAtBend } from "../part/bendSetback.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { movedCutOuts } from "./movedCutOuts.ts";
@@ -24,7 +25,7 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   switch (change.kind) {
     case "flat": {
       const index = change.flat - 1;
-      const longer = withFlats(file, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
+      const longer = withFlats(file, job, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
       const cutOuts = movedCutOuts(file, job, index, change.byMm);
       return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
     }
@@ -70,40 +71,69 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   }
 }
 
-/** Flats are written anew only where they change, so that the rest stays as the person wrote it. */
-function withFlats(file: JobFile, to: (lengthMm: Mm, index: number) => Mm): JobFile {
-  const flats = file.part.flats.map((written, i) => {
-    const lengthMm = parseLength(written, file.units);
+/**
+ * Flats are written anew only where they change, so that the rest stays as the person wrote it. What was left of an overall
+ * size becomes a length of its own then, since the size would no longer leave the same.
+ */
+function withFlats(file: JobFile, job: Job, to: (lengthMm: Mm, index: number) => Mm): JobFile {
+  const { overall: _, ...part } = file.part;
+  const flats = part.flats.map((written, i): FlatFile => {
+    if (isRest(written)) {
+      const size = writtenLength(to(job.part.flatsMm[i]!, i), file.units);
+      return { size, from: "tangent", to: "tangent" };
+    }
+    const size = typeof written === "object" ? written.size : written;
+    const lengthMm = parseLength(size, file.units);
     if (lengthMm === undefined) return written;
     const changed = to(lengthMm, i);
-    return changed === lengthMm ? written : writtenLength(changed, file.units);
+    if (changed === lengthMm) return written;
+    const anew = writtenLength(changed, file.units);
+    return typeof written === "object" ? { ...written, size: anew } : anew;
   });
-  return { ...file, part: { ...file.part, flats } };
+  return { ...file, part: { ...part, flats } };
 }
 
 function withAngle(file: JobFile, job: Job, index: number, toDeg: number): JobFile {
   const bend = job.part.bends[index];
   if (bend === undefined) return file;
   const share = toDeg / bend.angleDeg;
-  const { dimensions } = file.part;
+  const closedBends = file.part.closedBends ?? "corner";
   const shape = { ...bend, thicknessMm: job.part.thicknessMm };
-  const setbackOf = (angleDeg: number): Mm => {
-    if (dimensions === "flat") return 0;
-    const at = { ...shape, angleDeg };
-    return dimensions === "outside" ? outsideBendSetback(at) : insideBendSetback(at);
-  };
   const laidFlat = (bend.allowanceMm * (1 - share)) / 2;
-  const more = laidFlat + setbackOf(toDeg) - setbackOf(bend.angleDeg);
-  const reshaped = withFlats(file, (lengthMm, i) =>
-    i === index || i === index + 1 ? lengthMm + more : lengthMm,
-  );
+  const reshaped = withFlats(file, job, (lengthMm, i) => {
+    if (i !== index && i !== index + 1) return lengthMm;
+    const edge = edgeAt(file.part, i, i === index ? "to" : "from");
+    const taken = (angleDeg: number) => takenAtBend({ ...shape, angleDeg }, edge, closedBends);
+    return lengthMm + laidFlat + taken(toDeg) - taken(bend.angleDeg);
+  });
   const bends = reshaped.part.bends.map((written, i) => {
     if (i !== index) return written;
     const angle = Number(toDeg.toFixed(4));
-    if (written.overbend === undefined) return { ...written, angle };
-    return { ...written, angle, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
+    const { included, deduction, ...plain } = written;
+    const open = {
+      ...plain,
+      ...(included === undefined ? { angle } : { included: 180 - angle }),
+      ...(deduction !== undefined && {
+        deduction: deductionAt(file, shape, toDeg, bend.allowanceMm * share),
+      }),
+    };
+    if (written.overbend === undefined) return open;
+    return { ...open, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
   });
   return { ...reshaped, part: { ...reshaped.part, bends } };
+}
+
+/** The edge that flat `index` was measured to at one of its ends. */
+function edgeAt({ flats, dimensions }: JobFile["part"], index: number, end: "from" | "to"): Edge {
+  const flat = flats[index];
+  if (flat !== undefined && isRest(flat)) return "tangent";
+  return (typeof flat === "object" ? flat[end] : undefined) ?? usualEdge(dimensions);
+}
+
+/** An own deduction for a smaller angle: its allowance shrinks with the angle, as the neutral line stays. */
+function deductionAt(file: JobFile, shape: BendShape, angleDeg: number, allowanceMm: Mm): number | string {
+  const outside = takenAtBend({ ...shape, angleDeg }, "outside", file.part.closedBends ?? "corner");
+  return writtenLength(2 * outside - allowanceMm, file.units);
 }
 
 /** A profile cut off upright at x = `atMm`; what lies farther out is gone. */

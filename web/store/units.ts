@@ -4,6 +4,7 @@
  * behind the user's back. Corners of profiles are rewritten to a millionth of an inch (0.00003 mm).
  */
 import { type LengthUnit, MM_PER_INCH, nearestSixtyFourth, parseLength } from "../../src/units/length.ts";
+import { withSize } from "./flats.ts";
 import type { BrakeFile, ClampFile, JobFile, Profile, SpanFile, Typed, Vertex } from "./jobFile.ts";
 
 const BARE = /^[-\d./ ⁄]+$/;
@@ -73,7 +74,7 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
     ...(setback === undefined || setback === "auto" ? {} : { setback: one(setback) }),
     ...(rated ? { rated: some(rated, ["thickness", "length"]) } : {}),
   };
-  const { doubts, cutOuts } = file.part;
+  const { doubts, cutOuts, overall } = file.part;
   const span = (places: SpanFile): SpanFile => [one(places[0]), one(places[1])];
   return {
     ...some(file, ["margin"]),
@@ -82,8 +83,9 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
       ...part,
       ...(doubts === undefined ? {} : { doubts: isList(doubts) ? doubts.map(one) : one(doubts) }),
       ...(cutOuts && { cutOuts: cutOuts.map((c) => ({ across: span(c.across), along: span(c.along) })) }),
-      flats: file.part.flats.map(one),
-      bends: file.part.bends.map((bend) => some(bend, ["insideRadius"])),
+      flats: file.part.flats.map((flat) => withSize(flat, one)),
+      ...(overall && { overall: { ...overall, size: one(overall.size) } }),
+      bends: file.part.bends.map((bend) => some(bend, ["insideRadius", "deduction"])),
     },
     brake,
   };
