@@ -2,20 +2,15 @@
  * The part of a job as measured in the file: thickness, flats, angles and asked radii, in mm and degrees.
  * What the brake makes of it (formed radius, overbend, tangent lengths) is worked out in formPart.ts.
  */
+import type { BendAsked } from "../motion/formBends.ts";
 import type { ClosedBends } from "../part/bendSetback.ts";
-import type { Turn } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { type AskedFlat, type AskedOverall, readFlats, readOverall } from "./readFlats.ts";
 import { angleAt, figureAt, lengthAt, type Reading, refuse, thicknessAt } from "./reading.ts";
 import { type MetalRead, readMetal } from "./readMetal.ts";
 import type { JobFile } from "./schema.ts";
 
-export interface AskedBend {
-  readonly angleDeg: Deg;
-  readonly turn: Turn;
-  readonly insideRadiusMm: Mm;
-  /** Absent: to be worked out from springback. */
-  readonly overbendDeg?: Deg;
+export interface AskedBend extends BendAsked {
   /** Absent: to be worked out from the allowance. */
   readonly deductionMm?: Mm;
 }

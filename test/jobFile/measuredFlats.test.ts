@@ -144,6 +144,7 @@ describe("a bend's angle", () => {
     [{ turn: "up" }, "part.bends[0].angle"],
     [{ turn: "up", angle: 90, included: 90 }, "part.bends[0].included"],
     [{ turn: "up", included: 180 }, "part.bends[0].included"],
+    [{ turn: "up", angle: 90, deduction: 6 }, "part.bends[0].deduction"],
   ])("that can't be is told by its key: %j", (bend, path) => {
     expect(problemsOf(withPart({ flats: [40, 30], bends: [bend] })).map((problem) => problem.path)).toEqual([
       path,
