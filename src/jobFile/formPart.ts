@@ -89,17 +89,20 @@ function laidFlat(
 }
 
 function noteBendFault(forming: Forming, index: number, fault: BendFault): void {
-  if (fault.kind === "noseTooRound") noteNoseTooRound(forming, index);
+  if (fault.kind === "noseTooRound") noteNoseTooRound(forming, index, fault.leastMm);
   else noteSpringsBack(forming, index, fault.kept);
 }
 
-function noteNoseTooRound({ reading, brake, file }: Forming, index: number): void {
+function noteNoseTooRound({ reading, brake, file }: Forming, index: number, leastMm: Mm): void {
   const own = file.part.bends[index]?.insideRadius;
   const path = own === undefined ? "part.insideRadius" : `part.bends[${index}].insideRadius`;
   if (reading.problems.some((problem) => problem.path === path)) return;
-  const nose = sayLimit(reading.units, "least")(brake.clamp.noseRadiusMm);
+  const nose = sayLimit(reading.units, "least")(leastMm);
   const over = brake.clamp.shimMm ? " over its shim" : "";
-  const allowed = `at least the nose radius of the clamp${over}, ${nose}, or the clamp's nose sharper`;
+  const allowed =
+    brake.clamp.kind === "profile"
+      ? `at least ${nose}, which the clamp's nose${over} leaves room for, or a sharper nose`
+      : `at least the nose radius of the clamp${over}, ${nose}, or the clamp's nose sharper`;
   refuse(reading, path, own ?? file.part.insideRadius, allowed);
 }
 

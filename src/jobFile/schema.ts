@@ -80,6 +80,17 @@ function plainText(what: string) {
     .refine((text) => !/\p{Cc}/u.test(text), { error: () => allowed });
 }
 
+const A_DATE = 'a date as year-month-day, such as "2026-07-02"';
+
+/** A day of the calendar (ISO 8601, extended format). */
+const date = z.string({ error: () => A_DATE }).refine(isDate, { error: () => A_DATE });
+
+function isDate(text: string): boolean {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : undefined;
+  // The thirtieth of February would be counted on into March.
+  return day !== undefined && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text);
+}
+
 const length = written(A_LENGTH);
 const angle = written(AN_ANGLE);
 const megapascals = written("a strength in MPa");
@@ -93,6 +104,11 @@ const profile = list(
 );
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
+
+/** A fixed piece of the brake: its profile, or that with a name. */
+const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
+  error: () => "a closed profile, [[x, y], …], or {name, profile}",
+});
 
 /** Sheet folded over the nose. */
 const shim = { shim: length.optional() };
@@ -210,6 +226,7 @@ export const jobFileSchema = group("a job", {
   }),
   brake: group("a brake", {
     name: plainText("a name"),
+    measured: date.optional(),
     clamp,
     bed: group("a bed", { profile }),
     leaf: group("a leaf", {
@@ -217,7 +234,7 @@ export const jobFileSchema = group("a job", {
       swing: angle,
       pivot: list(length, 2, 2, "a point, [x, y]").optional(),
     }),
-    frame: profileList(0).optional(),
+    frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
     setback: written('"auto", "one" or a length').optional(),
@@ -233,6 +250,16 @@ export const jobFileSchema = group("a job", {
       { error: () => "a list of steps, one for each bend" },
     )
     .optional(),
+  finishByHand: list(
+    group("a bend to close by hand", {
+      bend: z.int({ error: () => "the number of a bend, counted from 1" }),
+      to: angle,
+      filler: length.optional(),
+    }),
+    0,
+    LIMITS.bends,
+    "a list of bends that the leaf leaves open, {bend, to, filler}",
+  ).optional(),
   margin: length.optional(),
 });
 
@@ -240,4 +267,5 @@ export const jobFileSchema = group("a job", {
 export type JobFile = z.output<typeof jobFileSchema>;
 export type FlatFile = JobFile["part"]["flats"][number];
 export type ClampFile = JobFile["brake"]["clamp"];
+export type FramePieceFile = NonNullable<JobFile["brake"]["frame"]>[number];
 export type ProfileFile = JobFile["brake"]["bed"]["profile"];

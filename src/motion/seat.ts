@@ -51,7 +51,7 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
   const overbendRad = toRad(made.overbendDeg);
   // A bend left part way starts in front of the nose's rounding; one that is pinched no formula holds for.
   const tangentX = made.pinched
-    ? -(made.noseSetbackMm + brake.clamp.noseRadiusMm)
+    ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
     : clampedTangentX({ ...made, thicknessMm: T, pivot });
   return {
     bend,

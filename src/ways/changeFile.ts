@@ -1,16 +1,16 @@
 /**
  * A job file with a change made to it, so that a way out can be run again, shown, applied and undone as a file.
- * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
+ * A bend left open keeps its angle and dimensions in the file: what the hand has to do stands beside them.
  */
 
 import type { Change } from "../jobFile/change.ts";
-import type { Job } from "../jobFile/job.ts";
-import { isRest, usualEdge } from "../jobFile/readFlats.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
+import { isRest } from "../jobFile/readFlats.ts";
 import type { FlatFile, JobFile, ProfileFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
-import { type BendShape, type Edge, takenAtBend } from "../part/bendSetback.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { fillerThickness } from "./filler.ts";
 import { movedCutOuts } from "./movedCutOuts.ts";
 import { relievedClamp } from "./relievedClamp.ts";
 
@@ -30,7 +30,7 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
       return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
     }
     case "angle":
-      return withAngle(file, job, change.bend - 1, change.toDeg);
+      return withHandFinish(file, job, change.bend, change.toDeg);
     case "lift":
       return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
     case "swing":
@@ -93,47 +93,16 @@ function withFlats(file: JobFile, job: Job, to: (lengthMm: Mm, index: number) =>
   return { ...file, part: { ...part, flats } };
 }
 
-function withAngle(file: JobFile, job: Job, index: number, toDeg: number): JobFile {
-  const bend = job.part.bends[index];
-  if (bend === undefined) return file;
-  const share = toDeg / bend.angleDeg;
-  const closedBends = file.part.closedBends ?? "corner";
-  const shape = { ...bend, thicknessMm: job.part.thicknessMm };
-  const laidFlat = (bend.allowanceMm * (1 - share)) / 2;
-  const reshaped = withFlats(file, job, (lengthMm, i) => {
-    if (i !== index && i !== index + 1) return lengthMm;
-    const edge = edgeAt(file.part, i, i === index ? "to" : "from");
-    const taken = (angleDeg: number) => takenAtBend({ ...shape, angleDeg }, edge, closedBends);
-    return lengthMm + laidFlat + taken(toDeg) - taken(bend.angleDeg);
-  });
-  const bends = reshaped.part.bends.map((written, i) => {
-    if (i !== index) return written;
-    const angle = Number(toDeg.toFixed(4));
-    const { included, deduction, ...plain } = written;
-    const open = {
-      ...plain,
-      ...(included === undefined ? { angle } : { included: 180 - angle }),
-      ...(deduction !== undefined && {
-        deduction: deductionAt(file, shape, toDeg, bend.allowanceMm * share),
-      }),
-    };
-    if (written.overbend === undefined) return open;
-    return { ...open, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
-  });
-  return { ...reshaped, part: { ...reshaped.part, bends } };
-}
-
-/** The edge that flat `index` was measured to at one of its ends. */
-function edgeAt({ flats, dimensions }: JobFile["part"], index: number, end: "from" | "to"): Edge {
-  const flat = flats[index];
-  if (flat !== undefined && isRest(flat)) return "tangent";
-  return (typeof flat === "object" ? flat[end] : undefined) ?? usualEdge(dimensions);
-}
-
-/** An own deduction for a smaller angle: its allowance shrinks with the angle, as the neutral line stays. */
-function deductionAt(file: JobFile, shape: BendShape, angleDeg: number, allowanceMm: Mm): number | string {
-  const outside = takenAtBend({ ...shape, angleDeg }, "outside", file.part.closedBends ?? "corner");
-  return writtenLength(2 * outside - allowanceMm, file.units);
+/** The bend left open; a stroke of the person's own order that would leave it there or further on is gone. */
+function withHandFinish(file: JobFile, job: Job, bend: number, toDeg: number): JobFile {
+  const fillerMm = fillerThickness(finishedPart(job), bend - 1);
+  const others = (file.finishByHand ?? []).filter((one) => one.bend !== bend);
+  const filler = fillerMm === undefined ? {} : { filler: writtenLength(fillerMm, file.units) };
+  const one = { bend, to: Number(toDeg.toFixed(4)), ...filler };
+  const order = file.order?.filter(
+    (step) => step.bend !== bend || step.to === undefined || Number.parseFloat(String(step.to)) < toDeg,
+  );
+  return { ...file, ...(order && { order }), finishByHand: [...others, one] };
 }
 
 /** A profile cut off upright at x = `atMm`; what lies farther out is gone. */

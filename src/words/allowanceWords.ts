@@ -3,7 +3,7 @@
  * Formulas and their sources are in the part's own rooms; here are the words. Figures as everywhere: 0.001 in, 0.01 mm.
  */
 import { type BlankByMethod, blankByMethod } from "../blank/blankByMethod.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { bendAllowance } from "../part/allowance.ts";
 import { din6935Allowance } from "../part/din6935Allowance.ts";
 import { usualDoubtMm } from "../part/sample.ts";
@@ -25,7 +25,7 @@ export function allowanceSentences(
   toleranceMm: Mm = allowanceToleranceMm(job.units),
 ): readonly string[] {
   if (job.part.bends.length === 0) return [];
-  const by = blankByMethod(job.part);
+  const by = blankByMethod(finishedPart(job));
   const din = job.part.allowanceBy === "din6935";
   const second = din
     ? `K-factor ${Number(job.part.kFactor.toFixed(4))} ${offWords(by.kFactorOffMm, job)}`
@@ -51,7 +51,8 @@ function methodSentence(job: Job): string {
 }
 
 /** Bends laid out by a deduction of the user's own: their allowance is that of no method. */
-function ownSentences({ part }: Job): string[] {
+function ownSentences(job: Job): string[] {
+  const part = finishedPart(job);
   const own = part.bends.flatMap((bend, i) => {
     const shape = { ...bend, thicknessMm: part.thicknessMm };
     const byMethod =

@@ -92,7 +92,7 @@ export function jobOf(changes: Partial<Pick<Job, "units" | "order">> & { lengthM
     },
     brake: {
       name: "test brake",
-      clamp: { kind: "profile", noseRadiusMm: 1, outlines: [] },
+      clamp: { kind: "profile", noseRadiusMm: 1, noseRunMm: 1, outlines: [] },
       bed: outline,
       leaf: { outline, swingDeg: 100, pivot: { x: 0, y: 0 } },
       frame: [],

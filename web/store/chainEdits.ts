@@ -63,6 +63,9 @@ export function mirror(file: JobFile, blank: BlankSize): JobFile {
     cutOuts: cutOuts && turnedCutOuts(cutOuts, blank, file.units, true),
   });
   const mirrored: JobFile = { ...file, part };
+  const last = bends.length + 1;
+  const byHand = file.finishByHand?.map((one) => ({ ...one, bend: last - one.bend }));
+  if (byHand) Object.assign(mirrored, { finishByHand: byHand });
   if (file.order === undefined) return mirrored;
   const order = file.order.map((step) => ({
     ...step,
@@ -89,7 +92,7 @@ function withChain(
   bends: readonly BendFile[],
   from: FlatsFrom,
 ): JobFile {
-  const { order: _order, ...rest } = file;
+  const { order: _order, finishByHand: _byHand, ...rest } = file;
   return { ...rest, part: present({ ...file.part, flats, bends, doubts: movedDoubts(file, from) }) };
 }
 

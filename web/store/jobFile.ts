@@ -79,12 +79,17 @@ export interface ClampFile {
   readonly profiles?: readonly Profile[];
 }
 
+/** A fixed piece of the brake: its profile, or that with a name. */
+export type FramePiece = Profile | { readonly name: string; readonly profile: Profile };
+
 export interface BrakeFile {
   readonly name: string;
+  /** Day on which it was measured, year-month-day. */
+  readonly measured?: string;
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
-  readonly frame?: readonly Profile[];
+  readonly frame?: readonly FramePiece[];
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;
@@ -98,12 +103,20 @@ export interface OrderFile {
   readonly to?: Typed;
 }
 
+/** A bend that the leaf leaves at an angle, to be closed by hand. */
+export interface HandFinishFile {
+  readonly bend: number;
+  readonly to: Typed;
+  readonly filler?: Typed;
+}
+
 export interface JobFile {
   readonly noseroom: 1;
   readonly units: "mm" | "in";
   readonly part: PartFile;
   readonly brake: BrakeFile;
   readonly order?: readonly OrderFile[];
+  readonly finishByHand?: readonly HandFinishFile[];
   readonly margin?: Typed;
 }
 
