@@ -43,7 +43,10 @@ export interface JudgedStep {
   readonly clamped: End;
   readonly markedFaceUp: boolean;
   readonly angle: Deg;
+  /** The likely leaf angle; all figures of the step are for it. */
   readonly overbend: Deg;
+  /** Leaf angles from least to most springback; both are `overbend` where that was given. */
+  readonly overbendRange: readonly [Deg, Deg];
   readonly reached: Deg;
   readonly relaxesTo: Deg;
   readonly verdict: Verdict;

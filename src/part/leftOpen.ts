@@ -17,6 +17,9 @@ export function bendLeftAt(full: Bend, thicknessMm: Mm, toDeg: Deg): Bend {
     ...full,
     angleDeg: toDeg,
     overbendDeg: full.overbendDeg * share,
+    ...(full.overbendRangeDeg && {
+      overbendRangeDeg: [full.overbendRangeDeg[0] * share, full.overbendRangeDeg[1] * share],
+    }),
     allowanceMm,
     bendSetbackMm: outsideBendSetback(shape),
     deductionMm: bendDeduction(shape, allowanceMm),

@@ -5,7 +5,8 @@
 
 import type { Change } from "../jobFile/change.ts";
 import { finishedPart, type Job } from "../jobFile/job.ts";
-import type { JobFile, ProfileFile } from "../jobFile/schema.ts";
+import { isRest } from "../jobFile/readFlats.ts";
+import type { FlatFile, JobFile, ProfileFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -24,7 +25,7 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   switch (change.kind) {
     case "flat": {
       const index = change.flat - 1;
-      const longer = withFlats(file, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
+      const longer = withFlats(file, job, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
       const cutOuts = movedCutOuts(file, job, index, change.byMm);
       return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
     }
@@ -70,15 +71,26 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   }
 }
 
-/** Flats are written anew only where they change, so that the rest stays as the person wrote it. */
-function withFlats(file: JobFile, to: (lengthMm: Mm, index: number) => Mm): JobFile {
-  const flats = file.part.flats.map((written, i) => {
-    const lengthMm = parseLength(written, file.units);
+/**
+ * Flats are written anew only where they change, so that the rest stays as the person wrote it. What was left of an overall
+ * size becomes a length of its own then, since the size would no longer leave the same.
+ */
+function withFlats(file: JobFile, job: Job, to: (lengthMm: Mm, index: number) => Mm): JobFile {
+  const { overall: _, ...part } = file.part;
+  const flats = part.flats.map((written, i): FlatFile => {
+    if (isRest(written)) {
+      const size = writtenLength(to(job.part.flatsMm[i]!, i), file.units);
+      return { size, from: "tangent", to: "tangent" };
+    }
+    const size = typeof written === "object" ? written.size : written;
+    const lengthMm = parseLength(size, file.units);
     if (lengthMm === undefined) return written;
     const changed = to(lengthMm, i);
-    return changed === lengthMm ? written : writtenLength(changed, file.units);
+    if (changed === lengthMm) return written;
+    const anew = writtenLength(changed, file.units);
+    return typeof written === "object" ? { ...written, size: anew } : anew;
   });
-  return { ...file, part: { ...file.part, flats } };
+  return { ...file, part: { ...part, flats } };
 }
 
 /** The bend left open; a stroke of the person's own order that would leave it there or further on is gone. */

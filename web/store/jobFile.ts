@@ -14,7 +14,17 @@ export interface BendFile {
   readonly turn: "up" | "down";
   readonly insideRadius?: Typed;
   readonly overbend?: Typed;
+  readonly deduction?: Typed;
 }
+
+/** A flat as measured: from edge to edge of the bends at its ends, or "rest" of the overall size. */
+export type FlatFile =
+  | Typed
+  | {
+      readonly size: Typed;
+      readonly from?: "outside" | "inside" | "tangent";
+      readonly to?: "outside" | "inside" | "tangent";
+    };
 
 export interface OwnMetalFile {
   readonly name: string;
@@ -31,8 +41,11 @@ export interface PartFile {
   readonly kFactor?: Typed;
   readonly length?: Typed;
   readonly dimensions: "outside" | "inside" | "flat";
-  readonly flats: readonly Typed[];
+  readonly closedBends?: "corner" | "tangent";
+  readonly flats: readonly FlatFile[];
   readonly bends: readonly BendFile[];
+  readonly overall?: { readonly size: Typed; readonly along: number };
+  readonly allowance?: "kFactor" | "din6935";
   /** "across" or "along" the bend lines, or the angle to them. */
   readonly grain?: Typed;
   /** How far readings may be off: one for all flats, or one for each. */
