@@ -68,6 +68,7 @@ export type {
   ContactAnswer,
   DoubtsAnswer,
   FlangeAnswer,
+  HandFinishAnswer,
   Member,
   Met,
   PointPair,
@@ -76,7 +77,8 @@ export type {
 } from "./jobFile/answer.ts";
 export type { Change, OrderedBend } from "./jobFile/change.ts";
 export type { ChartCurve, ChartPoint, FlangeChart } from "./jobFile/flangeChart.ts";
-export type { Job } from "./jobFile/job.ts";
+export type { HandFinish, Job } from "./jobFile/job.ts";
+export type { OddFigure } from "./jobFile/oddFigures.ts";
 export type { Problem } from "./jobFile/problem.ts";
 export type { JobRead } from "./jobFile/readJob.ts";
 export type { ShopRead } from "./jobFile/readShop.ts";
@@ -85,7 +87,14 @@ export type { Shop } from "./jobFile/shopFile.ts";
 export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
 export type { FamilyKind, Limit, WayKind } from "./jobFile/way.ts";
 export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
-export type { Metal, MetalSources, RadiusColumn, RadiusTable } from "./metal/metal.ts";
+export type {
+  Metal,
+  MetalSources,
+  RadiusColumn,
+  RadiusTable,
+  SpringbackCurve,
+  SpringbackRow,
+} from "./metal/metal.ts";
 export type { OrderStep } from "./motion/stages.ts";
 export type { BarWindow } from "./narrowBrake/barWindow.ts";
 export type { BedPlan } from "./narrowBrake/chooseBed.ts";
@@ -122,6 +131,7 @@ export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
 export type { Point } from "./plane/point.ts";
 export type { Partner, Share } from "./sequence/partner.ts";
 export type { Watch } from "./sequence/reach.ts";
+export type { GaugeFamily } from "./units/gauge.ts";
 export type { LengthUnit } from "./units/length.ts";
 export type { Deg, Mm, Mpa, Rad } from "./units/quantity.ts";
 export type { BarLimits } from "./ways/barLimits.ts";
