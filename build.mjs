@@ -121,7 +121,7 @@ await build({
   ...command,
   format: "cjs",
   supported: { "dynamic-import": false },
-  entryPoints: ["src/cli/main.ts"],
+  entryPoints: ["src/cli/command.ts"],
   outfile: "dist/command/noseroom.cjs",
   define: { ...command.define, "import.meta.url": "commandUrl" },
   plugins: [examplesForEsbuild, noOtherProgram],
