@@ -6,7 +6,7 @@ import type { Block } from "../drawing/block.ts";
 import { pageTable, type TableSetting } from "../drawing/pageTable.ts";
 import { stack } from "../drawing/paragraph.ts";
 import type { Answer, BlankBendAnswer, ReliefHoleAnswer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
 import type { Mm } from "../units/quantity.ts";
 import { placeFigures } from "../words/lengthWords.ts";
@@ -57,7 +57,7 @@ function holeTable(job: Job, holes: readonly ReliefHoleAnswer[], widthMm: Mm): B
 }
 
 function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[] {
-  const { turn = "up", angleDeg = 0 } = job.part.bends[bend.bend - 1] ?? {};
+  const { turn = "up", angleDeg = 0 } = finishedPart(job).bends[bend.bend - 1] ?? {};
   // A bend in two strokes is held the same way in both.
   const strokes = answer.order.flatMap((step, i) => (step.bend === bend.bend ? [`${i + 1}.`] : []));
   const step = answer.order.find((one) => one.bend === bend.bend);

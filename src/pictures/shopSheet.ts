@@ -13,8 +13,9 @@ import { paragraph, stack } from "../drawing/paragraph.ts";
 import { HEADING_MM } from "../drawing/printWords.ts";
 import { CLOSER_STYLES, ROOMY_STYLES, type SheetStyle } from "../drawing/sheetStyle.ts";
 import type { Answer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { CAUTIONS } from "../words/cautions.ts";
+import { handFinishSentences } from "../words/handFinishWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
 import { markingSentences } from "../words/markingWords.ts";
 import { waySentences } from "../words/reportWords.ts";
@@ -83,6 +84,7 @@ function setSheet(
     ...headed("Ways out, each proved", ways),
     ...headed("Mind", warnings),
     ...steps,
+    ...headed("By hand, off the brake", handFinishSentences(answer, job.units).map(words)),
   ];
   return blocks;
 }
@@ -102,7 +104,9 @@ function stockSentence(job: Job, answer: Answer): string {
 }
 
 /** The blank's weight in words; nothing where its length or the metal's density isn't known. */
-function weight({ part, units, cutOuts = [] }: Job, answer: Answer): readonly string[] {
+function weight(job: Job, answer: Answer): readonly string[] {
+  const { units, cutOuts = [] } = job;
+  const part = finishedPart(job);
   const { lengthMm, thicknessMm, metal } = part;
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return [];
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;

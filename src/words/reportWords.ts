@@ -5,6 +5,7 @@
 import type { Answer, PointPair, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { metWords } from "./contactWords.ts";
+import { handFinishSentences } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { setUpSentences } from "./setUpWords.ts";
 import { angleWords, bendWords, blockWords, throatWords } from "./stepWords.ts";
@@ -24,6 +25,7 @@ export function reportSections(
     ["What blocks it", blockSentences(job, answer)],
     ["Ways out, each checked again", waySentences(answer)],
     ["In and out", handlingSentences(answer)],
+    ["By hand, off the brake", handFinishSentences(answer, job.units)],
     ["Set-up", answer.verdict === "hits" ? [] : setUpSentences(job, answer)],
     ["Mind", answer.warnings],
   ] as const;

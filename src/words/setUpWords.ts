@@ -2,11 +2,13 @@
  * How to set the brake for a part, in the foreman's words: nose setback, shims over the nose, leaf stop.
  * Settings that are the same for every bend are said once.
  */
+
 import { noseShims } from "../brake/noseShims.ts";
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
 import { grainWords } from "./grainWords.ts";
+import { leafRangeSentences } from "./leafRangeWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -32,6 +34,7 @@ export function setUpSentences(job: Job, answer: Answer): readonly string[] {
     ...shimSentences(job),
     noseSentence(job, answer.order),
     stop,
+    ...leafRangeSentences(answer.order),
     ...layoutSentences(job, answer),
     PROVE,
   ];

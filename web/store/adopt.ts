@@ -5,7 +5,16 @@
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
-import type { BrakeFile, ClampFile, FramePiece, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
+import type {
+  BrakeFile,
+  ClampFile,
+  FramePiece,
+  HandFinishFile,
+  JobFile,
+  OrderFile,
+  Profile,
+  Typed,
+} from "./jobFile.ts";
 import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
 
 export type Adopted =
@@ -107,6 +116,20 @@ function adoptOrder(sieve: Sieve, value: unknown, bendCount: number): readonly O
   return named.size === bendCount && finished.length === bendCount ? order : sieve.drop("order");
 }
 
+function adoptHandFinish(sieve: Sieve, value: unknown, bendCount: number): JobFile["finishByHand"] {
+  return sieve.list<HandFinishFile>(value, "finishByHand", MOST_BENDS, (item, at) => {
+    if (!isBag(item)) return undefined;
+    sieve.unknownKeys(item, at, ["bend", "to", "filler"]);
+    const { bend } = item;
+    if (typeof bend !== "number" || !Number.isInteger(bend) || bend < 1 || bend > bendCount) return undefined;
+    return present<HandFinishFile>({
+      bend,
+      to: sieve.typed(item, "to", at) ?? "",
+      filler: sieve.typed(item, "filler", at),
+    });
+  });
+}
+
 /** Keeps what is good of an unknown value; says what it left out. */
 export function adopt(value: unknown): Adopted {
   if (!isBag(value))
@@ -119,7 +142,7 @@ export function adopt(value: unknown): Adopted {
     return { ok: false, sentence: "The file has neither a part nor a brake, so there is nothing to open." };
   }
   const sieve = new Sieve();
-  sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "margin"]);
+  sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "finishByHand", "margin"]);
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
@@ -129,6 +152,7 @@ export function adopt(value: unknown): Adopted {
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
     order: adoptOrder(sieve, value.order, part.bends.length),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, part.bends.length),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };
