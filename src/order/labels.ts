@@ -8,9 +8,8 @@ export interface Label<S extends Held> {
   readonly set: BendSet;
   readonly bends: number;
   readonly cost: number;
-  /** Least clearance; of a last stroke that is not measured yet, what the way had before. */
+  /** Least clearance. */
   readonly widthMm: number;
-  readonly measured: boolean;
   readonly by?: S;
   readonly before?: Label<S>;
 }

@@ -8,7 +8,7 @@ import { furthestBlocked, mostBends } from "./furthest.ts";
 import type { Held, Judge, Watch } from "./judge.ts";
 import { mostReached } from "./mostReached.ts";
 import { bestWays } from "./rank.ts";
-import { reachFrom } from "./reach.ts";
+import { countOrders, reachFrom } from "./reach.ts";
 
 export interface Found<S extends Held> {
   /** `unknown`: it would take too long to tell. */
@@ -27,12 +27,12 @@ const MOST_JUDGED = 400_000;
 /** Orders of up to `ranked` bends are ranked and counted. Throws SearchStopped when the watcher says so. */
 export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, watch?: Watch): Found<S> {
   if (judge.bends > ranked) return searchMany(judge, watch);
-  const { ways, orders, judged } = reachFrom(judge, watch);
+  const { ways, judged } = reachFrom(judge, watch);
   const whole = 2 ** judge.bends - 1;
-  const count = orders.get(whole) ?? 0n;
-  const goals = count > 0n ? new Set([whole]) : mostBends(ways.keys());
+  const isReached = ways.has(whole);
+  const goals = isReached ? new Set([whole]) : mostBends(ways.keys());
   const best = bestWays(judge, ways, goals);
-  if (count > 0n) return { kind: "order", order: best[0]!.strokes, orders: count, judged };
+  if (isReached) return { kind: "order", order: best[0]!.strokes, orders: countOrders(ways, whole), judged };
   return { kind: "none", order: furthestBlocked(judge, best), orders: 0n, judged };
 }
 

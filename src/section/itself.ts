@@ -41,9 +41,13 @@ export class Itself {
     return meet;
   }
 
+  /** Whether two sides are seen to keep a distance. */
+  surelyKeeps(moving: Beginning, clamped: Beginning, mm: number): boolean {
+    return this.leastMm(moving, clamped) >= mm;
+  }
+
   /** The distance that two sides which don't meet keep, exact where it is less than `enoughMm`; else that or more. */
   distanceMm(m: Beginning, c: Beginning, enoughMm: number): number {
-    if (this.leastMm(m, c) >= enoughMm) return Number.POSITIVE_INFINITY;
     // What was not less than was asked is known of less only.
     if (enoughMm > this.distanceUpToMm) {
       this.distance.clear();
