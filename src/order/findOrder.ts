@@ -17,8 +17,8 @@ export type Finding =
 export interface FindOptions {
   /** The first so many of the judge's wishes are asked of every stroke. */
   readonly wishes?: number;
-  /** Orders of sets of bends tried first, held in any way. */
-  readonly hints?: readonly (readonly BendSet[])[];
+  /** An order tried first, held in any way: what is made stroke by stroke. */
+  readonly hint?: readonly BendSet[];
   readonly mostJudged?: number;
   readonly watch?: Watch;
 }
@@ -55,7 +55,7 @@ export class Asked<S extends Held> {
 
   constructor(
     readonly judge: Judge<S>,
-    private readonly options: Pick<FindOptions, "wishes" | "watch">,
+    private readonly options: FindOptions,
   ) {
     this.makes = [...new Set(judge.strokes)];
   }
@@ -74,7 +74,10 @@ export class Asked<S extends Held> {
     for (let stroke = 0; stroke < strokes.length; stroke++) {
       if (strokes[stroke] !== makes) continue;
       this.judged++;
-      if (watch && this.judged % STROKES_A_LOOK === 0 && watch.stopped()) throw new SearchStopped();
+      if (watch && this.judged % STROKES_A_LOOK === 0) {
+        watch.progress(Math.min(1, this.judged / (this.options.mostJudged ?? Number.POSITIVE_INFINITY)));
+        if (watch.stopped()) throw new SearchStopped();
+      }
       if (this.judge.held(set, stroke).some((by) => this.isGranted(set, by))) return true;
     }
     return false;
@@ -131,10 +134,8 @@ class OrderFinder<S extends Held> {
 
   /** The sets of an order, from the flat blank to the finished part. */
   run(): BendSet[] | "none" | "unknown" {
-    for (const hint of this.options.hints ?? []) {
-      const sets = this.along(hint);
-      if (sets) return sets;
-    }
+    const hinted = this.along(this.options.hint ?? []);
+    if (hinted) return hinted;
     // Most parts that fail do so within a bend or two of either end; most that fold do so in many orders.
     const dive = DIVE * this.judge.bends ** 2;
     const soon = this.meet(Math.min(this.most, this.judged + dive));

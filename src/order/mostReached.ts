@@ -17,7 +17,7 @@ export interface MostReached {
 const BACK_SHARE = 1 / 8;
 
 export function mostReached<S extends Held>(judge: Judge<S>, mostJudged: number, watch?: Watch): MostReached {
-  const asked = new Asked(judge, { ...(watch && { watch }) });
+  const asked = new Asked(judge, { mostJudged: mostJudged * (1 + BACK_SHARE), ...(watch && { watch }) });
   const seen = new Back(asked, mostJudged * BACK_SHARE).most();
   if (seen) return { sets: seen, judged: asked.judged };
   const front = asked.dive(asked.judged + mostJudged);

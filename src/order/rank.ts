@@ -103,9 +103,7 @@ class Ranking<S extends Held> {
         found.set(label.set, label);
       }
     }
-    return [...found]
-      .sort(([a], [b]) => a - b)
-      .map(([goal, label]) => ({ goal, strokes: strokesOf(label) }));
+    return [...found].sort(([a], [b]) => a - b).map(([goal, label]) => ({ goal, strokes: strokesOf(label) }));
   }
 
   private costAfter(set: Onward<S>, held: S): number {

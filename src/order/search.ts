@@ -37,9 +37,17 @@ export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, wa
 }
 
 function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
-  let judged = 0;
+  let [judged, stage] = [0, 0];
+  const stages = judge.wishes + 2;
+  /** One stage of the search after the other. */
+  const watchStage = (): { readonly watch?: Watch } => {
+    const done = stage++;
+    if (!watch) return {};
+    const progress = (fraction: number) => watch.progress((done + fraction) / stages);
+    return { watch: { progress, stopped: () => watch.stopped() } };
+  };
   const find = (wishes: number): Finding => {
-    const finding = findOrder(judge, { wishes, mostJudged: MOST_JUDGED, ...(watch && { watch }) });
+    const finding = findOrder(judge, { wishes, mostJudged: MOST_JUDGED, ...watchStage() });
     judged += finding.judged;
     return finding;
   };
@@ -51,7 +59,7 @@ function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
       return { kind: "order", order: bestThrough(judge, wished.sets, wishes), orders: null, judged };
     }
   }
-  const most = mostReached(judge, MOST_JUDGED, watch);
+  const most = mostReached(judge, MOST_JUDGED, watchStage().watch);
   const strokes = bestThrough(judge, most.sets);
   const order = furthestBlocked(judge, [{ goal: most.sets.at(-1)!, strokes }]);
   return {

@@ -29,14 +29,14 @@ export class Itself {
 
   /** Whether anything of a moving beginning meets anything of a clamped one, neither of them meeting the brake. */
   meets(m: Beginning, c: Beginning): boolean {
+    if (this.areParted(m, c)) return false;
     const pair = pairOf(m, c);
     const known = this.meeting.get(pair);
     if (known !== undefined) return known;
     const meet =
-      !this.areParted(m, c) &&
-      ((m.before !== undefined && this.meets(m.before, c)) ||
-        (c.before !== undefined && this.meets(m, c.before)) ||
-        this.lastOnesMeet(m, c));
+      (m.before !== undefined && this.meets(m.before, c)) ||
+      (c.before !== undefined && this.meets(m, c.before)) ||
+      this.lastOnesMeet(m, c);
     this.meeting.set(pair, meet);
     return meet;
   }
