@@ -2,7 +2,7 @@
  * Where no order makes all bends: the order that gets furthest, ending with the stroke that is blocked. Most bends made; of these
  * the best rank; of these the blocked stroke in which the leaf swings furthest. Ties go to the lower set, then the lower stroke.
  */
-import { type BendSet, countOf, type Held, type Judge } from "./judge.ts";
+import { type BendSet, type BlockedJudge, countOf, type Held } from "./judge.ts";
 import type { Way } from "./rank.ts";
 
 const SAME_SWING_RAD = 1e-9;
@@ -19,7 +19,7 @@ export function mostBends(sets: Iterable<BendSet>): Set<BendSet> {
 }
 
 /** Of the ways, and the strokes that they leave, the one in which the leaf swings furthest. */
-export function furthestBlocked<S extends Held>(judge: Judge<S>, ways: readonly Way<S>[]): S[] {
+export function furthestBlocked<S extends Held>(judge: BlockedJudge<S>, ways: readonly Way<S>[]): S[] {
   let [best, most]: [S[], number] = [[], Number.NEGATIVE_INFINITY];
   for (const { goal, strokes } of ways) {
     judge.strokes.forEach((makes, stroke) => {

@@ -36,9 +36,13 @@ export interface Judge<S extends Held = Held> {
   grants(wish: number, set: BendSet, by: S): boolean;
   /** Least distance during a stroke; exact where it is less than `enoughMm`, else that or more. Infinity: nothing is measured. */
   clearanceMm(set: BendSet, by: S, enoughMm: number): number;
-  /** How far the leaf swings in a stroke that can't be made, before something is met. */
+}
+
+/** A judge that also knows how far a stroke gets that can't be made: for orders that end blocked. */
+export interface BlockedJudge<S extends Held = Held> extends Judge<S> {
+  /** How far the leaf swings before something is met. */
   swingRad(set: BendSet, stroke: number): number;
-  /** The same stroke as it would be held, where it can't be made: what an order ends with that is blocked. */
+  /** The stroke as it would be held. */
   blocked(stroke: number): S;
 }
 

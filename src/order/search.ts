@@ -5,7 +5,7 @@
  */
 import { bestThrough, type Finding, findOrder } from "./findOrder.ts";
 import { furthestBlocked, mostBends } from "./furthest.ts";
-import type { Held, Judge, Watch } from "./judge.ts";
+import type { BlockedJudge, Held, Watch } from "./judge.ts";
 import { mostReached } from "./mostReached.ts";
 import { bestWays } from "./rank.ts";
 import { countOrders, reachFrom } from "./reach.ts";
@@ -25,7 +25,11 @@ export interface Found<S extends Held> {
 const MOST_JUDGED = 400_000;
 
 /** Orders of up to `ranked` bends are ranked and counted. Throws SearchStopped when the watcher says so. */
-export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, watch?: Watch): Found<S> {
+export function searchOrders<S extends Held>(
+  judge: BlockedJudge<S>,
+  ranked: number,
+  watch?: Watch,
+): Found<S> {
   if (judge.bends > ranked) return searchMany(judge, watch);
   const { ways, judged } = reachFrom(judge, watch);
   const whole = 2 ** judge.bends - 1;
@@ -36,7 +40,7 @@ export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, wa
   return { kind: "none", order: furthestBlocked(judge, best), orders: 0n, judged };
 }
 
-function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
+function searchMany<S extends Held>(judge: BlockedJudge<S>, watch?: Watch): Found<S> {
   let [judged, stage] = [0, 0];
   const stages = judge.wishes + 2;
   /** One stage of the search after the other. */

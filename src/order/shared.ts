@@ -8,15 +8,19 @@ import type { BendSet } from "./judge.ts";
 export abstract class Told<T extends Told<T>> {
   /** Whether the bends after these change nothing. */
   abstract readonly decides: boolean;
-  private made: T | undefined;
-  private left: T | undefined;
+  private ifMade: T | undefined;
+  private ifLeft: T | undefined;
 
   /** What is told once the next bend is known as well. */
   protected abstract next(made: boolean): T;
 
   on(made: boolean): T {
-    if (made) return (this.made ??= this.next(true));
-    return (this.left ??= this.next(false));
+    if (made) {
+      this.ifMade ??= this.next(true);
+      return this.ifMade;
+    }
+    this.ifLeft ??= this.next(false);
+    return this.ifLeft;
   }
 }
 

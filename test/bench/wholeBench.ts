@@ -50,7 +50,7 @@ export function clearanceRows(): Row[] {
 
 export function answerRows(): Row[] {
   const rows: Row[] = [];
-  for (const name of ["cable-trough-bar", "eight-bends"]) {
+  for (const name of ["cable-trough-bar", "cable-trough-square-bar", "z-clip", "eight-bends"]) {
     const { job, file } = example(name);
     const answer = check(job);
     const [whole, ways, chart] = inTurn(5, [
@@ -63,6 +63,14 @@ export function answerRows(): Row[] {
     rows.push(row(`chart of return flanges, ${name}`, chart!, `${flangeChart(job).curves.length} curves`));
   }
   return rows;
+}
+
+/** All parts of the observatory on its brakes. */
+export function fitRow(): Row[] {
+  const read = readShop(readFileSync("examples/shop/observatory.json", "utf8"));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const [times] = inTurn(5, [{ calls: 1, call: () => fitShop(read.shop) }]);
+  return [row("fit of the observatory", times!, `${read.shop.parts.length} parts on ${read.shop.brakes.length} brakes`)];
 }
 
 /** The whole command from a cold start, and a bare Node beside it. */

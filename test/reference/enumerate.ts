@@ -5,6 +5,7 @@
 import { type BendCheck, checkBend } from "./bendCheck.ts";
 import { LeafAlone } from "./contact.ts";
 import type { End, PlainJob } from "./plainJob.ts";
+import { type Sheet, sheetOf } from "./sheet.ts";
 
 export interface Step {
   bend: number;
@@ -14,6 +15,8 @@ export interface Step {
 export interface Rank {
   verdict: "clear" | "tight" | "hits";
   changes: number;
+  /** Developed width beyond the bend on the moving side, summed over the bends, to 0.01 mm. */
+  swung: number;
   /** Least clearance, null where no bend has anything to measure. */
   clearance: number | null;
 }
@@ -63,13 +66,25 @@ export function changesOf(job: PlainJob, steps: readonly Step[]): number {
   }, 0);
 }
 
-/** Worst verdict, changes and least clearance of an order with its checks. */
+/** The sheet that swings in one step: what lies beyond the bend, its own allowance left out. */
+function swungMm({ flats, bends }: Sheet, { bend, end }: Step): number {
+  const [swinging, strips] =
+    end === "start"
+      ? [flats.slice(bend + 1), bends.slice(bend + 1)]
+      : [flats.slice(0, bend + 1), bends.slice(0, bend)];
+  return [...swinging, ...strips.map(({ allowance }) => allowance)].reduce((sum, mm) => sum + mm, 0);
+}
+
+/** Worst verdict, changes, swung width and least clearance of an order with its checks. */
 export function rankOf(job: PlainJob, steps: readonly Step[], checks: readonly BendCheck[]): Rank {
   const worst = (["hits", "tight"] as const).find((word) => checks.some((check) => check.verdict === word));
   const measured = checks.map((check) => check.clearanceMm).filter((mm) => mm !== null);
+  const sheet = sheetOf(job);
+  const swung = steps.reduce((sum, step) => sum + swungMm(sheet, step), 0);
   return {
     verdict: worst ?? "clear",
     changes: changesOf(job, steps),
+    swung: Math.round(swung * 100) / 100,
     clearance: measured.length === 0 ? null : Math.min(...measured),
   };
 }
@@ -79,6 +94,7 @@ export function compareRanks(a: Rank, b: Rank): number {
   const place = { clear: 0, tight: 1, hits: 2 };
   if (a.verdict !== b.verdict) return place[a.verdict] - place[b.verdict];
   if (a.changes !== b.changes) return a.changes - b.changes;
+  if (a.swung !== b.swung) return a.swung - b.swung;
   const [ca, cb] = [a.clearance ?? 1e9, b.clearance ?? 1e9];
   return Math.abs(ca - cb) < 1e-6 ? 0 : cb - ca;
 }
