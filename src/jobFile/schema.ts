@@ -93,6 +93,9 @@ const profile = list(
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
 
+/** Sheet folded over the nose. */
+const shim = { shim: length.optional() };
+
 const holder = {
   holderBack: length.optional(),
   holderHeight: length.optional(),
@@ -117,6 +120,7 @@ const clampKinds = z.discriminatedUnion(
       footDepth: length,
       topRadius: length.optional(),
       ...holder,
+      ...shim,
     }),
     group("a clamp bar", {
       type: z.literal("bar"),
@@ -126,8 +130,14 @@ const clampKinds = z.discriminatedUnion(
       noseAngle: angle.optional(),
       topRadius: length.optional(),
       ...holder,
+      ...shim,
     }),
-    group("a clamp", { type: z.literal("profile"), noseRadius: length, profiles: profileList(1) }),
+    group("a clamp", {
+      type: z.literal("profile"),
+      noseRadius: length,
+      profiles: profileList(1),
+      ...shim,
+    }),
   ],
   {
     error: (issue) => (issue.code === "invalid_union" ? '"finger", "bar" or "profile"' : "a clamp in braces"),
@@ -194,7 +204,7 @@ export const jobFileSchema = group("a job", {
     frame: profileList(0).optional(),
     lift: length,
     openEnds: yesOrNo,
-    setback: written('"auto" or a length').optional(),
+    setback: written('"auto", "one" or a length').optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z

@@ -18,7 +18,7 @@ export class Seated {
   private readonly moving: Shared<Beginning>;
   private readonly clamped: Shared<Beginning>;
   private readonly itself: Itself;
-  /** The leaf swings far enough and meets neither bed nor clamp by itself. */
+  /** The nose pinches nothing; the leaf swings far enough and meets neither bed nor clamp by itself. */
   private readonly leafPasses: boolean;
   private readonly open = openRoom();
   private beginnings = 0;
@@ -37,14 +37,15 @@ export class Seated {
     this.itself = new Itself(checks, measure);
     const alone = noContact();
     checks.leafWithBrake(alone);
-    this.leafPasses = seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
+    this.leafPasses =
+      !seat.pinched && seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
   }
 
   /** Whether the bend can be made after the bends in `set`. */
   canMake(set: number): boolean {
-    if (!this.leafPasses) return false;
+    if (!this.isPossible) return false;
     const moving = this.moving.of(set);
     if (moving.barred) return false;
     const clamped = this.clamped.of(set);

@@ -70,7 +70,13 @@ export function fitRow(): Row[] {
   const read = readShop(readFileSync("examples/shop/observatory.json", "utf8"));
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const [times] = inTurn(5, [{ calls: 1, call: () => fitShop(read.shop) }]);
-  return [row("fit of the observatory", times!, `${read.shop.parts.length} parts on ${read.shop.brakes.length} brakes`)];
+  return [
+    row(
+      "fit of the observatory",
+      times!,
+      `${read.shop.parts.length} parts on ${read.shop.brakes.length} brakes`,
+    ),
+  ];
 }
 
 /** The whole command from a cold start, and a bare Node beside it. */

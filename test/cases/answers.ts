@@ -21,32 +21,24 @@ export function answerOf(file: object): Answer {
 export interface AnswerRank {
   readonly verdict: string;
   readonly changes: number;
-  /** Developed width beyond the bend on the side that moves, summed over the bends; in mm, to 0.01. */
+  /** Developed width beyond the bend on the moving side, summed over the bends. */
   readonly swung: number;
   /** Least clearance, null where no bend has anything to measure. */
   readonly clearance: number | null;
 }
 
-/**
- * Design, section 8: all clear before tight, fewest changes of end plus changes of face, least width swung, larger least
- * clearance.
- */
+/** src/model.md, section 8: all clear before tight, fewest changes of end plus changes of face, less sheet swung, larger least clearance. */
 export function rankOf({ verdict, order, blank }: Answer): AnswerRank {
   const changes = order.slice(1).reduce((sum, step, i) => {
     const before = order[i]!;
     return sum + Number(before.clamped !== step.clamped) + Number(before.markedFaceUp !== step.markedFaceUp);
   }, 0);
-  const measured = order.map((step) => step.clearance).filter((mm) => mm !== null);
   const swung = order.reduce((sum, { bend, clamped }) => {
     const [near, far] = blank.bends[bend - 1]!.tangents;
     return sum + (clamped === "start" ? blank.developedWidth - far : near);
   }, 0);
-  return {
-    verdict,
-    changes,
-    swung: Math.round(swung * 100) / 100,
-    clearance: measured.length === 0 ? null : Math.min(...measured),
-  };
+  const measured = order.map((step) => step.clearance).filter((mm) => mm !== null);
+  return { verdict, changes, swung, clearance: measured.length === 0 ? null : Math.min(...measured) };
 }
 
 /** Bends made before the one that blocks. */

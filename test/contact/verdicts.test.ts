@@ -1,6 +1,6 @@
 /**
  * What makes a bend's verdict: a way in that is blocked alone, a clearance that just keeps the margin.
- * Source: drawn on paper beside the job; tight is less than the margin (design, section 6).
+ * Source: drawn on paper beside the job; tight is less than the margin (src/model.md, section 6).
  */
 import { expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";

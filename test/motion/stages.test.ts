@@ -1,6 +1,6 @@
 /**
  * Orders with bends made in two strokes, stage by stage: the part that goes in and comes out, the bends done, the nose.
- * Source: followed on paper; nose setback and the begun bend's flats by the formulas of the design, section 5, written out again.
+ * Source: followed on paper; nose setback and the begun bend's flats by the formulas of src/model.md, section 5, written out again.
  */
 import { expect, it } from "vitest";
 import { stageScene } from "../../src/motion/scene.ts";

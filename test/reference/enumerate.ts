@@ -5,7 +5,7 @@
 import { type BendCheck, checkBend } from "./bendCheck.ts";
 import { LeafAlone } from "./contact.ts";
 import type { End, PlainJob } from "./plainJob.ts";
-import { type Sheet, sheetOf } from "./sheet.ts";
+import { sheetOf } from "./sheet.ts";
 
 export interface Step {
   bend: number;
@@ -66,25 +66,25 @@ export function changesOf(job: PlainJob, steps: readonly Step[]): number {
   }, 0);
 }
 
-/** The sheet that swings in one step: what lies beyond the bend, its own allowance left out. */
-function swungMm({ flats, bends }: Sheet, { bend, end }: Step): number {
-  const [swinging, strips] =
-    end === "start"
-      ? [flats.slice(bend + 1), bends.slice(bend + 1)]
-      : [flats.slice(0, bend + 1), bends.slice(0, bend)];
-  return [...swinging, ...strips.map(({ allowance }) => allowance)].reduce((sum, mm) => sum + mm, 0);
+/** Sheet that swings, each bend's width beyond it on the moving side; to 0.01 mm as the ranking takes it. */
+export function swungOf(job: PlainJob, steps: readonly Step[]): number {
+  const { flats, bends } = sheetOf(job);
+  const widths = steps.map(({ bend, end }) => {
+    const beyond = end === "start" ? bends.slice(bend + 1) : bends.slice(0, bend);
+    const flat = end === "start" ? flats.slice(bend + 1) : flats.slice(0, bend + 1);
+    return beyond.reduce((sum, one) => sum + one.allowance, 0) + flat.reduce((sum, one) => sum + one, 0);
+  });
+  return Math.round(100 * widths.reduce((sum, width) => sum + width, 0)) / 100;
 }
 
 /** Worst verdict, changes, swung width and least clearance of an order with its checks. */
 export function rankOf(job: PlainJob, steps: readonly Step[], checks: readonly BendCheck[]): Rank {
   const worst = (["hits", "tight"] as const).find((word) => checks.some((check) => check.verdict === word));
   const measured = checks.map((check) => check.clearanceMm).filter((mm) => mm !== null);
-  const sheet = sheetOf(job);
-  const swung = steps.reduce((sum, step) => sum + swungMm(sheet, step), 0);
   return {
     verdict: worst ?? "clear",
     changes: changesOf(job, steps),
-    swung: Math.round(swung * 100) / 100,
+    swung: swungOf(job, steps),
     clearance: measured.length === 0 ? null : Math.min(...measured),
   };
 }
@@ -94,7 +94,7 @@ export function compareRanks(a: Rank, b: Rank): number {
   const place = { clear: 0, tight: 1, hits: 2 };
   if (a.verdict !== b.verdict) return place[a.verdict] - place[b.verdict];
   if (a.changes !== b.changes) return a.changes - b.changes;
-  if (a.swung !== b.swung) return a.swung - b.swung;
+  if (Math.abs(a.swung - b.swung) > 0.005) return a.swung - b.swung;
   const [ca, cb] = [a.clearance ?? 1e9, b.clearance ?? 1e9];
   return Math.abs(ca - cb) < 1e-6 ? 0 : cb - ca;
 }
