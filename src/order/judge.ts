@@ -36,13 +36,9 @@ export interface Judge<S extends Held = Held> {
   grants(wish: number, set: BendSet, by: S): boolean;
   /** Least distance during a stroke; exact where it is less than `enoughMm`, else that or more. Infinity: nothing is measured. */
   clearanceMm(set: BendSet, by: S, enoughMm: number): number;
-}
-
-/** A judge that also knows how far a stroke gets that can't be made: for orders that end blocked. */
-export interface BlockedJudge<S extends Held = Held> extends Judge<S> {
-  /** How far the leaf swings before something is met. */
+  /** How far the leaf swings, before something is met, in a stroke that can't be made. */
   swingRad(set: BendSet, stroke: number): number;
-  /** The stroke as it would be held. */
+  /** How such a stroke would be held. */
   blocked(stroke: number): S;
 }
 

@@ -19,7 +19,7 @@ export class Seated {
   private readonly clamped: Shared<Beginning>;
   private readonly itself: Itself;
   /** The nose pinches nothing; the leaf swings far enough and meets neither bed nor clamp by itself. */
-  private readonly leafPasses: boolean;
+  private readonly isPossible: boolean;
   private readonly open = openRoom();
   private beginnings = 0;
   private readonly zoneToLoad: Room = openRoom();
@@ -37,7 +37,7 @@ export class Seated {
     this.itself = new Itself(checks, measure);
     const alone = noContact();
     checks.leafWithBrake(alone);
-    this.leafPasses =
+    this.isPossible =
       !seat.pinched && seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);

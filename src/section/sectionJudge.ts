@@ -5,7 +5,7 @@
 import type { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
 import { seatFor } from "../motion/seat.ts";
-import type { BlockedJudge, Held } from "../order/judge.ts";
+import type { Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -23,7 +23,7 @@ export const ENDS: readonly End[] = ["start", "end"];
 const SWUNG_PARTS = 1e6;
 const GRAIN = SWUNG_PARTS / 100;
 
-export class SectionJudge implements BlockedJudge<Move> {
+export class SectionJudge implements Judge<Move> {
   readonly bends: number;
   readonly strokes: readonly number[];
   readonly costGrain = GRAIN;

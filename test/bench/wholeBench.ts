@@ -7,7 +7,16 @@ import { existsSync, readFileSync } from "node:fs";
 import { ClearanceChecks, noClearance } from "../../src/contact/clearance.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { SideChecks } from "../../src/contact/sideChecks.ts";
-import { check, flangeChart, type Job, type JobFile, readJob, waysOut } from "../../src/index.ts";
+import {
+  check,
+  fitShop,
+  flangeChart,
+  type Job,
+  type JobFile,
+  readJob,
+  readShop,
+  waysOut,
+} from "../../src/index.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { flattenClearance, jstsClearance } from "./sampled.ts";

@@ -2,7 +2,7 @@
  * Made-up judges, which know nothing of sheet metal, and every order before them listed one by one: what the order search is held
  * to. What can be made, held, measured and is granted is drawn for each set of bends anew.
  */
-import type { BendSet, BlockedJudge, Held } from "../../src/order/judge.ts";
+import type { BendSet, Held, Judge } from "../../src/order/judge.ts";
 
 /** How a judge is drawn: shares in per cent. */
 export interface Drawing {
@@ -17,7 +17,7 @@ export interface Drawing {
 }
 
 /** A judge; strokes make one bend each, either way round, and now and then two at once. */
-export function madeUpJudge({ seed, bends, open, granted, wishes, costGrain }: Drawing): BlockedJudge<Held> {
+export function madeUpJudge({ seed, bends, open, granted, wishes, costGrain }: Drawing): Judge<Held> {
   const draw = (...of: readonly number[]) => drawn(seed, of);
   const single = Array.from({ length: 2 * bends }, (_, stroke) => 1 << (stroke >> 1));
   const pairs = single.filter((_, i) => draw(1, i) < 15).map((makes, i) => makes | (1 << (i % bends)));
@@ -64,7 +64,7 @@ export interface Worth {
   readonly mm: number;
 }
 
-export function worthOf(judge: BlockedJudge<Held>, strokes: readonly Held[]): Worth {
+export function worthOf(judge: Judge<Held>, strokes: readonly Held[]): Worth {
   let [set, wishes, cost, mm] = [0, 2 ** judge.wishes - 1, 0, Number.POSITIVE_INFINITY];
   strokes.forEach((by, i) => {
     cost += by.cost + (i === 0 ? 0 : judge.between(strokes[i - 1]!, by));
@@ -92,7 +92,7 @@ export interface Listed {
 }
 
 /** Lists every order, stroke by stroke and hold by hold. */
-export function listOrders(judge: BlockedJudge<Held>): Listed {
+export function listOrders(judge: Judge<Held>): Listed {
   const whole = 2 ** judge.bends - 1;
   const orders = new Set<string>();
   let best: Worth | undefined;
