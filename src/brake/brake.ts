@@ -42,4 +42,6 @@ export interface Brake {
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
   readonly noseSetback: "auto" | "one" | Mm;
   readonly rating?: Rating;
+  /** Day on which its figures were measured, as year-month-day; absent where nobody says that they were. */
+  readonly measuredOn?: string;
 }

@@ -41,6 +41,7 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     openEnds: file.openEnds,
     noseSetback,
     ...(rating && { rating }),
+    ...(file.measured !== undefined && { measuredOn: file.measured }),
   };
 }
 

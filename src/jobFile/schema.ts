@@ -79,6 +79,17 @@ function plainText(what: string) {
     .refine((text) => !/\p{Cc}/u.test(text), { error: () => allowed });
 }
 
+const A_DATE = 'a date as year-month-day, such as "2026-07-02"';
+
+/** A day of the calendar (ISO 8601, extended format). */
+const date = z.string({ error: () => A_DATE }).refine(isDate, { error: () => A_DATE });
+
+function isDate(text: string): boolean {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : undefined;
+  // The thirtieth of February would be counted on into March.
+  return day !== undefined && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text);
+}
+
 const length = written(A_LENGTH);
 const angle = written(AN_ANGLE);
 const megapascals = written("a strength in MPa");
@@ -194,6 +205,7 @@ export const jobFileSchema = group("a job", {
   }),
   brake: group("a brake", {
     name: plainText("a name"),
+    measured: date.optional(),
     clamp,
     bed: group("a bed", { profile }),
     leaf: group("a leaf", {

@@ -96,7 +96,8 @@ function stockSentence(job: Job, answer: Answer): string {
     radii.length === 1 ? `inside radius ${radii[0]}` : `inside radii ${radii.join(", ")}`,
     ...weight(job, answer),
   ];
-  return `${said.join(", ")}. On: ${brake.name}.`;
+  const measured = brake.measuredOn === undefined ? "" : `, measured ${brake.measuredOn}`;
+  return `${said.join(", ")}. On: ${brake.name}${measured}.`;
 }
 
 /** The blank's weight in words; nothing where its length or the metal's density isn't known. */

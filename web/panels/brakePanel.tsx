@@ -4,12 +4,14 @@
  */
 import { Choice } from "../fields/choice.tsx";
 import { CornerTable } from "../fields/cornerTable.tsx";
+import { DayField } from "../fields/day.tsx";
 import { Field } from "../fields/field.tsx";
 import { bedMeasures, bedProfile, leafMeasures, leafProfile } from "../fields/rectangle.ts";
 import { usePage } from "../page.ts";
-import { usualClamp } from "../store/firstJob.ts";
+import { withClampKind } from "../store/brakeShelf.ts";
 import type { ClampFile, JobFile, Profile, Typed } from "../store/jobFile.ts";
 import { setAt } from "../store/jobFile.ts";
+import { BrakeShelfPanel } from "./brakeShelfPanel.tsx";
 import { ClampFields } from "./clampFields.tsx";
 import { Guide } from "./guide.tsx";
 
@@ -23,19 +25,21 @@ export function BrakePanel() {
   const { store, snapshot } = usePage();
   const { file } = snapshot;
   const { clamp } = file.brake;
-  const guessed = JSON.stringify(clamp) === JSON.stringify(usualClamp(clamp.type, file.units));
   const choose = (type: ClampFile["type"]) => {
     if (type !== clamp.type)
-      store.set(["brake", "clamp"], usualClamp(type, file.units), `change the clamp to ${type}`);
+      store.reshelve((shelf) => withClampKind(shelf, type), `change the clamp to ${type}`);
   };
   return (
     <section class="panel" aria-labelledby="brake-heading">
       <h2 id="brake-heading">Brake</h2>
-      {guessed ? (
-        <p class="hint guess">Figures to start with: measure yours, the guide below shows how.</p>
-      ) : null}
+      <BrakeShelfPanel />
       <div class="fields">
         <Field label="Brake’s name" path={["brake", "name"]} kind="words" wide />
+        <DayField
+          label="Measured on"
+          value={file.brake.measured}
+          onChoose={(day) => store.set(["brake", "measured"], day, "say when the brake was measured")}
+        />
       </div>
       <Choice label="Clamp" options={CLAMPS} value={clamp.type} onChoose={choose} />
       <ClampFields />

@@ -12,8 +12,6 @@ export type Adopted =
   | { readonly ok: true; readonly file: JobFile; readonly leftOut: readonly string[] }
   | { readonly ok: false; readonly sentence: string };
 
-const LONGEST_TEXT = 200_000;
-
 const HOLDER = ["holderBack", "holderHeight", "holderDepth"];
 const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
   finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER, "shim"],
@@ -37,10 +35,12 @@ function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   return present<ClampFile>({ type, ...figures, profiles } as ClampFile);
 }
 
-function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
+/** The brake, with what does not fit left out; `usual` stands in for what it can't do without. */
+export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
   const bag = sieve.bag(value, "brake");
   sieve.unknownKeys(bag, "brake", [
     "name",
+    "measured",
     "clamp",
     "bed",
     "leaf",
@@ -59,6 +59,7 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
   if (bag.rated !== undefined && rated === undefined) sieve.drop("brake.rated");
   return present<BrakeFile>({
     name: sieve.word(bag, "name", "brake") ?? "Brake without a name",
+    measured: sieve.word(bag, "measured", "brake"),
     clamp: adoptClamp(sieve, bag.clamp, usual.clamp),
     bed: { profile: profile(sieve)(bed.profile, "brake.bed.profile") ?? usual.bed.profile },
     leaf: present<BrakeFile["leaf"]>({
@@ -121,21 +122,4 @@ export function adopt(value: unknown): Adopted {
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };
-}
-
-/** Reads the text of a job file; a cut-off or oversized text is refused with a sentence. */
-export function adoptText(text: string): Adopted {
-  if (text.length > LONGEST_TEXT) {
-    return {
-      ok: false,
-      sentence: `The file is ${Math.round(text.length / 1000)} kB long; a job file has at most 200 kB.`,
-    };
-  }
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch {
-    return { ok: false, sentence: "The file is cut off or is not JSON, so it could not be read." };
-  }
-  return adopt(value);
 }

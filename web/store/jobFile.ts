@@ -68,6 +68,8 @@ export interface ClampFile {
 
 export interface BrakeFile {
   readonly name: string;
+  /** Day on which it was measured, year-month-day. */
+  readonly measured?: string;
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };

@@ -2,13 +2,14 @@
  * How a part was read off a sample with callipers: for each flat the side that was measured, and one overall size to
  * check the sum by. Kept beside the job; the lengths themselves and how sure they are stand in the job file.
  */
+
+import { lengthInUnit } from "../../src/jobFile/inUnit.ts";
 import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 import type { Part } from "../../src/part/part.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";
 import { doubtOf, usualDoubt } from "./doubts.ts";
 import { type JobFile, setAt, type Typed } from "./jobFile.ts";
-import { lengthInUnit } from "./units.ts";
 
 export type Side = "outside" | "inside";
 

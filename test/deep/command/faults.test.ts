@@ -56,7 +56,7 @@ describe("noseroom, when a file may not grow as large as it must,", () => {
   it("leaves what stood there before", async () => {
     await writeFile(join(folder, "out.pdf"), BEFORE);
     expectSentence(
-      await limited(["sheet", JOB, "--pdf", "out.pdf"]),
+      await limited(["sheet", JOB, "--force", "--pdf", "out.pdf"]),
       "it would be larger than files may be here.",
     );
     expect(await readFile(join(folder, "out.pdf"), "utf8")).toBe(BEFORE);
@@ -112,7 +112,7 @@ describe("noseroom in a folder that may not be written", () => {
     await writeFile(join(folder, "out.pdf"), BEFORE, { mode: 0o666 });
     await chmod(join(folder, "out.pdf"), 0o666);
     await chmod(folder, 0o555);
-    const { status, err } = await asNobody(["sheet", JOB, "--pdf", "out.pdf"]);
+    const { status, err } = await asNobody(["sheet", JOB, "--force", "--pdf", "out.pdf"]);
     expect({ status, err }).toEqual({ status: 0, err: "" });
     expect((await readFile(join(folder, "out.pdf"))).subarray(0, 5).toString()).toBe("%PDF-");
   });
@@ -137,7 +137,7 @@ describe("noseroom, whose file is there already,", () => {
     await writeFile(real, BEFORE);
     await chmod(real, 0o640);
     await run("ln", ["-s", "real.dxf", link]);
-    const { status } = await noseroom(["blank", JOB, "--dxf", link]);
+    const { status } = await noseroom(["blank", JOB, "--force", "--dxf", link]);
     expect(status).toBe(0);
     expect(await readFile(real, "utf8")).toMatch(/SECTION/u);
     const { out } = await run("ls", ["-l", folder]);
