@@ -56,20 +56,16 @@ export class Seated {
     return !this.itself.meets(this.moving.upTo(set, never), this.clamped.upTo(set, never));
   }
 
-  /** Clearance from the brake alone. */
-  brakeMm(set: number): number {
-    return Math.min(
-      this.moving.upTo(set, isClearOn).clearanceMm,
-      this.clamped.upTo(set, isClearOn).clearanceMm,
-    );
-  }
-
   /** Clearance of a bend that can be made; exact where it is less than `enoughMm`, else that or more. */
   clearanceMm(set: number, enoughMm: number): number {
     const { moving, clamped, itself } = this;
-    const brakeMm = this.brakeMm(set);
+    const isClearOn = (side: Beginning) => side.isClearOn;
+    const brakeMm = Math.min(
+      moving.upTo(set, isClearOn).clearanceMm,
+      clamped.upTo(set, isClearOn).clearanceMm,
+    );
     const enough = Math.min(brakeMm, enoughMm);
-    if (itself.surelyKeeps(moving.of(set), clamped.of(set), enough)) return brakeMm;
+    if (itself.leastMm(moving.of(set), clamped.of(set)) >= enough) return brakeMm;
     return Math.min(brakeMm, itself.distanceMm(moving.upTo(set, never), clamped.upTo(set, never), enough));
   }
 
@@ -98,5 +94,4 @@ export class Seated {
   }
 }
 
-const isClearOn = (side: Beginning) => side.isClearOn;
 const never = () => false;
