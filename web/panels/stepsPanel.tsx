@@ -8,6 +8,7 @@ import { ordersSentence } from "../../src/words/ordersWords.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
+import { HandFinishes } from "./handFinishes.tsx";
 import { Sign } from "./sign.tsx";
 import { StepCard } from "./stepCard.tsx";
 
@@ -105,6 +106,7 @@ export function StepsPanel() {
           </li>
         ))}
       </ol>
+      <HandFinishes />
     </section>
   );
 }
