@@ -152,8 +152,13 @@ describe("noseroom bar", () => {
     const drawn = readDxf(readFileSync(dxf!, "utf8"));
     expect(drawn.unit).toBe(4);
     expect(drawn.entities.length).toBeGreaterThan(20);
-    expect(JSON.parse(readFileSync(job!, "utf8")).brake.clamp.thickness).toBe("3/16");
-    expect((await noseroom(["check", job!])).status).toBe(0);
+    // A job for every part that it makes, each of which folds on it.
+    for (const [i, name] of ["cable trough", "sensor-lead trough", "wire clip"].entries()) {
+      const made = job!.replace(".json", `-${i + 1}.json`);
+      expect(out).toContain(`${name} on it: ${made}`);
+      expect(JSON.parse(readFileSync(made, "utf8")).brake.clamp.thickness).toBe("3/16");
+      expect((await noseroom(["check", made])).status).toBe(0);
+    }
   });
 
   it("takes a single job too, and prints the design as JSON", async () => {
