@@ -62,6 +62,8 @@ export function styleRules(pageMm: number, onPaper = false): string {
     `.bendUp path{stroke-dasharray:${page(6)} ${page(1.2)} ${page(1)} ${page(1.2)}}.bendDown path{stroke-dasharray:${page(3)} ${page(1.5)}}`,
     `.sightLine path{stroke-width:${heavy}}`,
     ".bendUp text,.bendDown text,.grain text{fill:var(--scribe);stroke:none}.grain path{stroke:var(--scribe)}",
+    `.face .face{fill:var(--paper);stroke-width:${page(0.3)}}.edge path{stroke-width:${page(0.3)}}`,
+    `.hidden path{stroke-dasharray:${page(2)} ${page(1.2)}}.centre path{stroke-dasharray:${page(6)} ${page(1.2)} ${page(1)} ${page(1.2)}}`,
     ".waste .face{fill:url(#hatch-waste)}",
     ".note .face{fill:var(--paper);stroke:none}.note path{stroke:var(--ink)}",
   ].join("\n");

@@ -26,7 +26,11 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   const clamp = readClamp(reading, file.clamp);
   const bed = readBed(reading, file);
   const leaf = readLeaf(reading, file);
-  const frame = (file.frame ?? []).map((piece, i) => readOutline(reading, `brake.frame[${i}]`, piece));
+  const frame = (file.frame ?? []).map((piece, i) =>
+    "name" in piece
+      ? readOutline(reading, `brake.frame[${i}].profile`, piece.profile)
+      : readOutline(reading, `brake.frame[${i}]`, piece),
+  );
   const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
   const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
   const rating = file.rated && readRating(reading, file.rated);
@@ -37,6 +41,7 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     bed,
     leaf,
     frame: frame.filter((piece): piece is Outline => piece !== undefined),
+    ...(file.frame && { frameNames: file.frame.map((piece) => ("name" in piece ? piece.name : undefined)) }),
     liftMm,
     openEnds: file.openEnds,
     noseSetback,
@@ -46,7 +51,8 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
 
 /** Corners of all profiles together: they bound the work of finding crossings. */
 function cornersOf({ clamp, bed, leaf, frame = [] }: BrakeFile): number {
-  const profiles = [bed.profile, leaf.profile, ...frame, ...(clamp.type === "profile" ? clamp.profiles : [])];
+  const pieces = frame.map((piece) => ("name" in piece ? piece.profile : piece));
+  const profiles = [bed.profile, leaf.profile, ...pieces, ...(clamp.type === "profile" ? clamp.profiles : [])];
   return profiles.reduce((sum, profile) => sum + profile.length, 0);
 }
 

@@ -93,6 +93,10 @@ const profile = list(
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
 
+const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
+  error: () => "a closed profile, [[x, y], …], or {name, profile}",
+});
+
 const holder = {
   holderBack: length.optional(),
   holderHeight: length.optional(),
@@ -191,7 +195,7 @@ export const jobFileSchema = group("a job", {
       swing: angle,
       pivot: list(length, 2, 2, "a point, [x, y]").optional(),
     }),
-    frame: profileList(0).optional(),
+    frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} frame pieces`).optional(),
     lift: length,
     openEnds: yesOrNo,
     setback: written('"auto" or a length').optional(),

@@ -23,7 +23,7 @@ export function addBed(
   sizes: BrakeSizes,
   places: Places,
 ): void {
-  const { capDepthMm, spineFrontMm, spineBottomY, railMm, screwY, sheetMm } = places;
+  const { capDepthMm, railBackMm, spineFrontMm, spineBottomY, railMm, screwY, sheetMm } = places;
   const { screw } = sizes;
   const boltWs = boltPlaces(places, sizes);
   const screwWs = evenly(places.screws, places.screwPitchMm);
@@ -59,15 +59,15 @@ export function addBed(
       name: "screw rail",
       stock: maker.flat(railMm, places.railHighMm, "hot-rolled"),
       shape: {
-        profile: rectangle(-capDepthMm, 0, -capDepthMm + railMm, places.railHighMm),
+        profile: rectangle(-railBackMm, 0, -railBackMm + railMm, places.railHighMm),
         from: rail.from,
         to: rail.to,
       },
       holes: rail.screws.map((i) => ({
         diameter: screw.diameterMm,
         tapped: screw.name,
-        from: [-capDepthMm, screwY, screwWs[i]!] as const,
-        to: [-capDepthMm + railMm, screwY, screwWs[i]!] as const,
+        from: [-railBackMm, screwY, screwWs[i]!] as const,
+        to: [-railBackMm + railMm, screwY, screwWs[i]!] as const,
         ...(screwY < 1.5 * screw.diameterMm && { reason: "the rail's lower edge is welded to the cap" }),
       })),
       weldedTo: ["cap"],
@@ -77,7 +77,7 @@ export function addBed(
   const holderBackX = places.noseX - overhangMm - places.holderDepthMm;
   screwWs.forEach((w, i) => {
     const lockHigh = LOCK_NUT_HIGH * screw.diameterMm;
-    const endX = -capDepthMm - lockHigh - SCREW_TAIL_MM;
+    const endX = -railBackMm - lockHigh - SCREW_TAIL_MM;
     const long = Math.ceil((holderBackX - endX) / places.markMm - 1e-4) * places.markMm;
     maker.add(screwIds[i]!, {
       name: "setback screw",
@@ -88,7 +88,7 @@ export function addBed(
     maker.add(`${screwIds[i]}-nut`, {
       name: "lock nut",
       stock: `${screw.name} half nut`,
-      shape: level(screwY, w, [-capDepthMm - lockHigh, -capDepthMm], NUT_CORNERS * screw.diameterMm),
+      shape: level(screwY, w, [-railBackMm - lockHigh, -railBackMm], NUT_CORNERS * screw.diameterMm),
       boltedTo: [screwIds[i]!, railAt(places, w)],
     });
   });
@@ -96,7 +96,7 @@ export function addBed(
     name: "heel strip",
     stock: `sheet of the job, ${maker.words(sheetMm)} thick`,
     shape: {
-      profile: rectangle(-capDepthMm + railMm, 0, -places.stripFrontMm, sheetMm),
+      profile: rectangle(-railBackMm + railMm, 0, -places.stripFrontMm, sheetMm),
       from: -places.barLongMm / 2,
       to: places.barLongMm / 2,
     },

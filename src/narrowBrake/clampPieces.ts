@@ -4,7 +4,7 @@
  */
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
 import { type PieceMaker, standing, upright } from "./pieceMaker.ts";
-import { evenly, NUT_CORNERS, NUT_HIGH, type Places, SPRING_MM } from "./places.ts";
+import { evenly, NUT_CORNERS, NUT_HIGH, type Places } from "./places.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
 import type { BrakeSizes } from "./sizes.ts";
 import { arcPoints, rectangle, type Xy } from "./solid.ts";
@@ -41,7 +41,7 @@ export function addClamp(
     },
     holes: [
       ...throughBar,
-      ...headWs.map((w) => upright(boltX, w, [sheetMm, barTop], flatHead.diameterMm + 0.5)),
+      ...headWs.map((w) => upright(boltX, w, [sheetMm, barTop], places.flatHeadHoleMm)),
       ...headWs.map((w) =>
         upright(boltX, w, [sheetMm, sheetMm + Math.min(flatHead.headHighMm, sizes.barMm)], flatHead.headMm, {
           reason: "countersink",
@@ -66,7 +66,7 @@ export function addClamp(
     holes: [
       ...boltWs.map((w) => upright(boltX, w, [holderUnderY, holderTopY], places.boltHoleMm)),
       ...headWs.map((w) =>
-        upright(boltX, w, [holderUnderY, holderUnderY + tappedDeep(places, sizes)], flatHead.diameterMm, {
+        upright(boltX, w, [holderUnderY, holderUnderY + places.flatHeadDeepMm], flatHead.diameterMm, {
           tapped: flatHead.name,
         }),
       ),
@@ -97,7 +97,7 @@ export function addClamp(
     maker.add(`bar-screw-${i + 1}`, {
       name: "bar screw",
       stock: `${flatHead.name} flat head screw`,
-      shape: standing(boltX, w, [sheetMm, holderUnderY + tappedDeep(places, sizes)], flatHead.diameterMm),
+      shape: standing(boltX, w, [sheetMm, holderUnderY + places.flatHeadDeepMm], flatHead.diameterMm),
       boltedTo: ["bar", "holder"],
     });
   });
@@ -153,8 +153,8 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
   [-places.springW, places.springW].forEach((w, i) => {
     maker.add(`spring-${i + 1}`, {
       name: "lift spring",
-      stock: `compression spring ${maker.words(SPRING_MM)} outside, 1.6 mm wire`,
-      shape: standing(-places.springX, w, [0, places.holderUnderY + places.pocketDeepMm], SPRING_MM),
+      stock: `compression spring ${maker.words(places.springMm)} outside`,
+      shape: standing(-places.springX, w, [0, places.holderUnderY + places.pocketDeepMm], places.springMm),
       boltedTo: ["holder"],
     });
   });
@@ -193,10 +193,6 @@ function rodIds(ws: readonly Mm[]): string[] {
 
 function washerReason(washerMm: Mm, holeMm: Mm) {
   return washerMm / 2 < 1.5 * holeMm ? { reason: "a washer: its edge is checked by its pressure" } : {};
-}
-
-function tappedDeep({ flatHead }: Places, sizes: BrakeSizes): Mm {
-  return Math.min(1.5 * flatHead.diameterMm, sizes.holderMm - 1);
 }
 
 /** The bar's section: nose rounded and front leaning back, its top front edge broken by a flat of the same size. */

@@ -18,13 +18,14 @@ import { shopWords } from "./words/shopWords.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
 import { barLength, boltsInside, placesOf } from "./places.ts";
 import {
+  MOST_LOST_IN_ALL,
   type NarrowBrakeRequirements,
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
 import { type BrakeSizes, firstSizes, grown } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
-import { failureSentence, type StrengthCheck } from "./strengthCheck.ts";
+import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
 import { cutList } from "./cutList.ts";
 
 /** Far more than there are sizes on the rack. */
@@ -121,7 +122,28 @@ function underLoad(
 }
 
 function checksOf(under: UnderLoad): StrengthCheck[] {
-  return [...leafChecks(under), ...clampChecks(under), ...bedChecks(under), ...mountChecks(under)];
+  const checks = [...leafChecks(under), ...clampChecks(under), ...bedChecks(under), ...mountChecks(under)];
+  return [...checks, lostInAll(checks, under)];
+}
+
+/** What leaf, bed and holder lose together: the bar's front leans back by as much. */
+function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad): StrengthCheck {
+  const lost = checks.filter(({ check }) => check.startsWith("bend angle lost"));
+  const of = (member: string) =>
+    lost.filter((one) => one.member === member).reduce((a, b) => (b.value > a.value ? b : a));
+  const worst = [of("leaf"), of("bed"), of("holder")];
+  return checkOf({
+    member: "brake",
+    check: "bend angle lost in all at mid-length",
+    value: worst.reduce((sum, { value }) => sum + value, 0),
+    limit: MOST_LOST_IN_ALL * requirements.give.angleDeg,
+    unit: "deg",
+    formula: "sum of what leaf, bed and holder lose",
+    source: "the checks above",
+    assumptions: ["before the bar is set forward in the middle", "the bar's front leans back so far that it clears"],
+    pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
+    grows: worst.reduce((a, b) => (b.value > a.value ? b : a)).grows,
+  });
 }
 
 /** The thinnest bar of the rack within the window; where none is, one that is planed down to it. */

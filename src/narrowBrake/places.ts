@@ -26,7 +26,6 @@ export const NUT_CORNERS = Math.sqrt(3);
 export const NUT_HIGH = 0.875;
 /** The end of a handle stands out so far beyond the middle of the hand. */
 const GRIP_MM = 50;
-export const SPRING_MM = 12;
 /** Handles shorter than this give the hand no room; longer than that no one person swings. */
 const SHORTEST_HANDLE_MM = 150;
 /** Metal around a hole: one and a half diameters from its middle, common practice, no source. */
@@ -98,8 +97,10 @@ export function placesOf(
   const railMm = thick(Math.max(sizes.screw.diameterMm, sizes.railMm));
   const railHighMm = width(screwY + EDGE_IN_DIAMETERS * sizes.screw.diameterMm);
   const holderBackMost = mostSetback + SPARE_TRAVEL_MM / 2 + overhangMm + holderDepthMm;
-  const capDepthMm = width(Math.max(holderBackMost + 2 + railMm, sizes.capDepthMm));
-  const earHoleMm = sizes.pinMm + 0.2;
+  const railBackMm = mark(holderBackMost + 2 + railMm);
+  const capDepthMm = width(Math.max(railBackMm + sizes.railWeldMm + 2, sizes.capDepthMm));
+  // A reamed running fit.
+  const earHoleMm = sizes.pinMm + 0.1;
   const earWideMm = width(2 * EDGE_IN_DIAMETERS * earHoleMm);
   const earRadiusMm = earWideMm / 2;
   const spineFrontMm = mark(
@@ -137,11 +138,12 @@ export function placesOf(
     ? Math.floor((barLongMm - 2 * inset) / sizes.boltGaps / (2 * markMm)) * 2 * markMm
     : 2 * mark(barLongMm / 2 + Math.max(boltHoleMm, washerMm) / 2 + 3);
   const boltSpanMm = pitchMm * sizes.boltGaps;
-  const pocketMm = SPRING_MM + 1;
-  const springW = inside ? barLongMm / 2 + 1 + pocketMm / 2 : boltSpanMm / 2;
+  const springMm = units === "in" ? (MM_PER_INCH * 7) / 16 : 12;
+  const pocketMm = units === "in" ? MM_PER_INCH / 2 : 13;
+  const springW = inside ? mark(barLongMm / 2 + 1 + pocketMm / 2) : boltSpanMm / 2;
   const springX = inside
     ? boltFromEdge
-    : boltFromEdge + Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4;
+    : boltFromEdge + mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4);
   const holderLongMm = 2 * mark(inside ? barLongMm / 2 + 20 : boltSpanMm / 2 + EDGE_IN_DIAMETERS * boltHoleMm);
   const leafLongMm = holderLongMm + 4 * mark(1.5);
   const leafEndW = leafLongMm / 2;
@@ -162,7 +164,9 @@ export function placesOf(
     : 2 * mark((railEndMm + barLongMm / 2 + 2) / 2);
   const flatHead: FlatHead =
     stock.flatHeads.filter(({ headHighMm }) => headHighMm <= sizes.barMm - 0.1).at(-1) ?? stock.flatHeads[0]!;
-  const pocketDeepMm = Math.max(0, Math.min(14 - holderUnderY, sizes.holderMm - 4));
+  const down = (mm: Mm) => Math.floor(mm / markMm + 1e-4) * markMm;
+  const pocketDeepMm = Math.max(0, down(Math.min(14 - holderUnderY, sizes.holderMm - 4)));
+  const fineMm = units === "in" ? MM_PER_INCH / 64 : 0.5;
 
   return {
     inside,
@@ -188,6 +192,7 @@ export function placesOf(
     screwY,
     railMm,
     railHighMm,
+    railBackMm,
     capDepthMm,
     stripFrontMm: mark(middleSetback + barDepthMm - HEEL_MM),
     earHoleMm,
@@ -209,8 +214,11 @@ export function placesOf(
     boltSpanMm,
     springW,
     springX,
+    springMm,
     pocketMm,
     pocketDeepMm,
+    flatHeadHoleMm: Math.ceil((flatHead.diameterMm + 0.3) / fineMm) * fineMm,
+    flatHeadDeepMm: Math.min(mark(1.5 * flatHead.diameterMm), down(sizes.holderMm - 1)),
     holderLongMm,
     leafLongMm,
     leafEndW,

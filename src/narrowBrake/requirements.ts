@@ -41,7 +41,7 @@ export interface SafetyFactors {
 export interface GiveLimits {
   /** Nose of the bar off the sheet, in front of the holder. */
   readonly noseMm: Mm;
-  /** Bend angle lost at mid-length by the leaf's bow, and again by the bow of holder and bed, before any crown. */
+  /** Bend angle lost at mid-length by the leaf's bow, again by the bed's, again by the holder's between its rods. */
   readonly angleDeg: Deg;
 }
 
@@ -90,6 +90,14 @@ export interface ResolvedRequirements extends NarrowBrakeRequirements {
   readonly vise: Vise;
 }
 
+/** All that may be lost at mid-length together, in shares of what one of them may lose. */
+export const MOST_LOST_IN_ALL = 2;
+
+/** What may give way, as wished or as taken. */
+export function resolvedGive({ give }: NarrowBrakeWishes): GiveLimits {
+  return { noseMm: 0.05, angleDeg: 1, ...give };
+}
+
 /** Structural steel as bought by the bar: 250 MPa yield (ASTM A36; S275 has more). */
 export const STOCK_STEEL: Metal = {
   name: "structural steel bar",
@@ -117,7 +125,7 @@ export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedReq
     handForceN: asked.handForceN ?? 200,
     liftMm: asked.liftMm ?? 20,
     safety: { load: 1.25, yield: 1.67, bolt: 1.4, pin: 2, ...asked.safety },
-    give: { noseMm: 0.05, angleDeg: 1, ...asked.give },
+    give: resolvedGive(asked),
     steel: asked.steel ?? STOCK_STEEL,
     coldFinished: asked.steel ?? COLD_FINISHED,
     vise: { jawWidthMm: 100, jawHeightMm: 40, forceN: 15_000, ...asked.vise },

@@ -97,6 +97,13 @@ export function lengthOf(shape: Prism | Round): Mm {
   return Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
 }
 
+/** Length that is sawn off the stock: of a plate cut from a flat that lies square to the bend, its own; else along the piece. */
+export function sawnLength({ name, shape }: Piece): Mm {
+  const { min, max } = boxOfShape(shape);
+  if (name === "bed ear" || name === "foot") return max[0] - min[0];
+  return name === "leaf ear" ? max[1] - min[1] : lengthOf(shape);
+}
+
 /** Area of a polygon. */
 export function areaOf(profile: readonly Xy[]): number {
   const twice = profile.reduce((sum, [x, y], i) => {

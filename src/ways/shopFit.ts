@@ -81,7 +81,7 @@ function barFor(shop: ShopFile, unmade: readonly number[]): ShopBar | null {
     thickest: thickestMm,
     stock: stockInsideMm,
     overhang: found.bar.limits.overhangMm,
-    length: plan.bar.lengthMm,
+    length: plan.places.barLongMm,
     makes: found.makes.map((i) => unmade[i]!),
     brake: found.brake,
   };

@@ -216,11 +216,11 @@ function MoreOfTheBrake() {
           Add a frame piece
         </button>
       </div>
-      {frame.map((_, i) => (
+      {frame.map((piece, i) => (
         <CornerTable
           key={i}
-          label={`Frame piece ${i + 1}`}
-          path={["brake", "frame", i]}
+          label={"name" in piece ? piece.name : `Frame piece ${i + 1}`}
+          path={["brake", "frame", i, ...("name" in piece ? ["profile"] : [])]}
           onRemove={() => store.set(["brake", "frame"], frame.toSpliced(i, 1), "take a frame piece away")}
         />
       ))}

@@ -66,7 +66,7 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
       swing: sieve.typed(leaf, "swing", "brake.leaf") ?? usual.leaf.swing,
       pivot: pivot === undefined ? undefined : (vertex(pivot) ?? sieve.drop("brake.leaf.pivot")),
     }),
-    frame: sieve.list<Profile>(bag.frame, "brake.frame", MOST_PROFILES, profile(sieve)),
+    frame: sieve.list<FramePiece>(bag.frame, "brake.frame", MOST_PROFILES, framePiece(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),
@@ -78,6 +78,18 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
         yield: sieve.typed(rated, "yield", "brake.rated") ?? "",
       }),
   });
+}
+
+type FramePiece = NonNullable<BrakeFile["frame"]>[number];
+
+/** A profile alone, or with its name. */
+function framePiece(sieve: Sieve) {
+  return (item: unknown, at: string): FramePiece | undefined => {
+    if (!isBag(item)) return profile(sieve)(item, at);
+    sieve.unknownKeys(item, at, ["name", "profile"]);
+    const corners = profile(sieve)(item.profile, `${at}.profile`);
+    return corners && { name: sieve.word(item, "name", at) ?? "frame piece", profile: corners };
+  };
 }
 
 function adoptOrder(sieve: Sieve, value: unknown, bendCount: number): readonly OrderFile[] | undefined {

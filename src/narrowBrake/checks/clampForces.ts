@@ -4,6 +4,7 @@
  * Bound: the heel bears in the middle of what the bar has on its strip.
  */
 import type { Mm } from "../../units/quantity.ts";
+import { tighteningTorque } from "../strength/bolt.ts";
 import { measured, type UnderLoad } from "./under.ts";
 
 /** Torque may make so much more or less of a rod's pull. */
@@ -50,4 +51,9 @@ export function clampForces(under: UnderLoad): ClampForces {
     mostN,
     noseNPerMm: (mostN * backMm) / (frontMm + backMm) / shareMm,
   };
+}
+
+/** Torque for the hold-down nuts, N·m. */
+export function nutTorqueNm(under: UnderLoad): number {
+  return tighteningTorque(under.sizes.bolt, clampForces(under).targetN);
 }

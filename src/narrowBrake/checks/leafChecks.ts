@@ -5,7 +5,8 @@
  */
 import { toDeg } from "../../units/quantity.ts";
 import { GERE_BEAM, MOTT_SECTION, ROARK_TORSION, SHIGLEY_SHEAR, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
-import { volumeOf, pieceOf } from "../solid.ts";
+import { fineLength } from "../shopFigures.ts";
+import { pieceOf, volumeOf } from "../solid.ts";
 import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { centralMoment, centralSag, middleTwist } from "../strength/centralLoad.ts";
 import { shearModulus } from "../strength/plateCantilever.ts";
@@ -132,7 +133,7 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
       unit: "MPa",
       formula: "σ = 32·V·(t₁/2 + g + t₂/2)/(π·d³)",
       source: `${STATICS}; ${MOTT_SECTION}`,
-      assumptions: [...hinge, `gap ${gapMm.toFixed(2)} mm, from the middle of one ear to that of the other`],
+      assumptions: [...hinge, `gap ${fineLength(gapMm, requirements.units)}, from the middle of one ear to that of the other`],
       pieces: ["pin-right", "leaf-ear-right", "bed-ear-right"],
       grows: "pinMm",
     }),
