@@ -2,7 +2,7 @@
  * The whole check of a job: search or the user's own order, every bend judged, the blank, the foreman's warnings.
  * Plain data in, plain data out; the command and the page both show what this returns.
  */
-import { layOut } from "../blank/blank.ts";
+import { layOut, sightLineOf } from "../blank/blank.ts";
 import { cutBlank } from "../blank/cutBlank.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
@@ -30,12 +30,13 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const stages = stagesOf(part, brake, order);
   const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
+  const { noseRadiusMm } = brake.clamp;
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
     order: stages.map((stage, i) => ({
       ...stepAnswer(steps[i]!, stage),
-      sightLine: layout.bends[stage.bend]!.sightLinesMm[stage.clamped],
+      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRadiusMm),
       flange: flangeAfter(stage),
     })),
     viableOrders: exact(found.viableOrders),
@@ -45,7 +46,7 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
       bends: layout.bends.map((line, i) => ({
         bend: i + 1,
         tangents: line.tangentsMm,
-        sightLine: line.sightLinesMm.start,
+        sightLine: sightLineOf(line, "start", noseRadiusMm),
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),

@@ -2,8 +2,6 @@
  * `noseroom blank JOB`: developed width and where every line stands from one edge, as a rule reads it.
  */
 
-import { writeSvg } from "../drawing/svgPen.ts";
-import { withCheckSquare } from "../drawing/trueSize.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
@@ -17,14 +15,13 @@ import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { weightWords } from "../words/weightWords.ts";
 import { answerJob } from "./answerJob.ts";
+import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption } from "./optionLengths.ts";
 import { blankPlan, blankWeight, planText } from "./planJson.ts";
 import { table } from "./table.ts";
-import { type TemplateOptions, writeTemplates } from "./template.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
 
 /** Decimal, nearest 64th, and what that rounding adds (+) or takes (−) in the user's unit. */
 function figures(lengthMm: number, units: LengthUnit): string[] {
@@ -117,8 +114,7 @@ function cutLines({ units, cutOuts = [] }: Job, { blank }: Answer): string[] {
   ];
 }
 
-export interface BlankOptions extends TemplateOptions {
-  readonly svg?: string;
+export interface BlankOptions extends DrawnFiles {
   /** How far other bend allowances may differ. */
   readonly within?: string;
   readonly json?: boolean;
@@ -133,14 +129,8 @@ export async function runBlank(path: string, options: BlankOptions): Promise<num
   const within =
     options.within === undefined ? undefined : lengthOption(options.within, "--within", job.units);
   const answer = await answerJob(job);
-  const written = await writeTemplates(job, answer, options);
-  if (options.svg !== undefined) {
-    await writeOut(
-      options.svg,
-      writeSvg(withCheckSquare(drawBlank(job, answer), job.units), { title: `Blank of ${job.part.name}` }),
-    );
-    written.unshift(`Drawn at true size: ${options.svg}`);
-  }
+  const title = `Blank of ${job.part.name}`;
+  const written = await writeDrawn(drawBlank(job, answer), title, job.units, options);
   if (options.json) {
     process.stdout.write(planText(blankPlan(job, answer)));
     return 0;

@@ -9,8 +9,9 @@ import { openJobFile } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 import { columnsOf } from "./wrap.ts";
+import type { WriteOptions } from "./writeOut.ts";
 
-export interface CheckOptions {
+export interface CheckOptions extends WriteOptions {
   readonly json?: boolean;
   /** Folder for one picture a step. */
   readonly svg?: string;
@@ -28,7 +29,8 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
   const { job, file } = await openJobFile(path);
   const answer = await answerJob(job, file);
-  const pictures = options.svg === undefined ? [] : await writeStepPictures(options.svg, job, answer);
+  const pictures =
+    options.svg === undefined ? [] : await writeStepPictures(options.svg, job, answer, options);
   if (options.json) {
     process.stdout.write(`${answerJson(answer)}\n`);
   } else {

@@ -28,7 +28,7 @@ const TOUR: readonly ExampleLine[] = [
   ['noseroom nest shorter.json --sheet "48 x 96 in"', "blanks off a sheet"],
   ["noseroom chart trough.json --pdf chart.pdf", "what this brake can do"],
   ["noseroom bar trough.json --pdf plans.pdf", "a brake to make, plans"],
-  ["noseroom example observatory", "a shop: brakes and parts"],
+  ["noseroom example observatory -o observatory.json", "a shop: brakes and parts"],
   ["noseroom fit observatory.json", "which brake for what"],
   ["noseroom bar observatory.json --shop made.json", "one for the rest, to measure"],
   ["noseroom fit made.json", "checked anew, as built"],

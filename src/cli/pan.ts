@@ -5,14 +5,15 @@
 import { chooseFingers, type FingerChoice, type FingerStock, gapBesideWalls } from "../blank/fingers.ts";
 import { layOutPan, type Pan, type PanBlank, type PanSide } from "../blank/pan.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
+import { drawPan } from "../pictures/panDrawing.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";
 import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
-import { type PanFiles, writePanFiles } from "./panFiles.ts";
 import { panPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
@@ -20,7 +21,7 @@ import { columnsOf, wrap } from "./wrap.ts";
 
 type Units = "mm" | "in";
 
-export interface PanOptions extends PanFiles {
+export interface PanOptions extends DrawnFiles {
   readonly inside: string;
   readonly wall: string;
   readonly thickness: string;
@@ -59,7 +60,7 @@ export async function runPan(options: PanOptions): Promise<number> {
   ];
   const fingers = options.set === undefined ? undefined : fewestFingers(pan, stockOf(options.set, units));
   if (options.set !== undefined) lines.push("", ...fingerLines(pan, fingers, units));
-  lines.push(...(await writePanFiles(blank, units, options)), "");
+  lines.push(...(await writeDrawn(drawPan(blank, units), "Blank of a pan", units, options)), "");
   lines.push(...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint));
   process.stdout.write(options.json ? planText(panPlan(blank, fingers)) : `${lines.join("\n")}\n`);
   return options.set !== undefined && fingers === undefined ? 1 : 0;

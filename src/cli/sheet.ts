@@ -7,13 +7,13 @@ import { shopSheet } from "../pictures/shopSheet.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
+import { pagesWords, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";
-import { paperOption } from "./paper.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
+import { type WriteOptions, writeOut } from "./writeOut.ts";
 
-export interface SheetOptions {
+export interface SheetOptions extends WriteOptions {
   readonly pdf: string;
   readonly paper?: string;
 }
@@ -27,12 +27,11 @@ export async function runSheet(path: string, options: SheetOptions): Promise<num
   const size = paperOption(options.paper, job.units);
   const answer = await answerJob(job, file);
   const pages = shopSheet(job, answer, size);
-  await writeOut(options.pdf, await writePdf(pages, `Shop sheet: ${job.part.name}`));
+  await writeOut(options.pdf, await writePdf(pages, `Shop sheet: ${job.part.name}`), options);
   const ink = inkFor(process.stdout, process.env);
-  const count = pages.length === 1 ? "one page" : `${pages.length} pages`;
   const lines = [
     ink.strong(verdictSentence(job, answer)),
-    `Shop sheet of ${job.part.name}, ${count} of ${size.name}: ${options.pdf}`,
+    `Shop sheet of ${job.part.name}, ${pagesWords(pages, size)}: ${options.pdf}`,
     "",
     ...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint),
   ];

@@ -52,10 +52,7 @@ export async function runStrip(path: string | undefined, options: StripOptions):
       ? stripReadings(opened?.job, options, today())
       : await recordAlone(options, options.record);
   const found = foundOf(read);
-  const written = [
-    ...(await putIntoJob(opened, found, options.output)),
-    ...(await keep(read, found, options.keep)),
-  ];
+  const written = [...(await putIntoJob(opened, found, options)), ...(await keep(read, found, options))];
   if (options.json) {
     process.stdout.write(
       `${JSON.stringify({ ...read, metal: read.metal?.name ?? null, ...found }, null, 2)}\n`,
@@ -82,10 +79,10 @@ function recordAlone(options: StripOptions, path: string): Promise<StripReadings
 }
 
 /** Writes the record to a file of its own, if that was asked for. */
-async function keep(read: StripReadings, found: StripFound, path: string | undefined): Promise<string[]> {
-  if (path === undefined) return [];
-  await writeOut(path, recordText(read, found));
-  return ["", `The record of this strip: ${path}`];
+async function keep(read: StripReadings, found: StripFound, options: StripOptions): Promise<string[]> {
+  if (options.keep === undefined) return [];
+  await writeOut(options.keep, recordText(read, found), options);
+  return ["", `The record of this strip: ${options.keep}`];
 }
 
 /** The day on the person's own clock. */
@@ -118,8 +115,9 @@ function foundOf({ widths, spring, angleDeg, insideRadiusMm, thicknessMm }: Stri
 async function putIntoJob(
   opened: Extract<JobRead, { ok: true }> | undefined,
   { bend, springback }: StripFound,
-  output: string | undefined,
+  options: StripOptions,
 ): Promise<string[]> {
+  const { output } = options;
   if (output === undefined) return [];
   if (opened === undefined) throw new Refusal("--output wants a job to put the strip's figures into.");
   const { file, job } = opened;
@@ -138,7 +136,7 @@ async function putIntoJob(
   const again = readJob(text);
   if (!again.ok)
     throw new Refusal(...again.problems.map((one) => `With this strip: ${problemSentence(one)}`));
-  await writeOut(output, text);
+  await writeOut(output, text, options);
   return ["", `The job with this strip in it: ${output}`];
 }
 

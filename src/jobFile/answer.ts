@@ -3,12 +3,12 @@
  * Lengths in mm, angles in degrees, flats and bends counted from 1.
  */
 import type { Handling } from "../contact/loading.ts";
-import type { Verdict } from "../contact/step.ts";
+import type { Refusal, Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Remedy } from "./wayOut.ts";
 
-export type { Handling, Verdict };
+export type { Handling, Refusal, Verdict };
 
 /** A piece of the brake, `finger` one of several side by side, or the part's own other side. */
 export type Member = "finger" | "clamp" | "holder" | "leaf" | "bed" | "frame" | "part";
@@ -56,7 +56,9 @@ export interface JudgedStep {
   readonly contact: ContactAnswer | null;
   readonly load: Handling;
   readonly unload: Handling;
-  /** Nose setback for this bend. */
+  /** Why the bend is not even begun: it `hits`, with nothing met or measured. */
+  readonly refused: Refusal | null;
+  /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
   /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
   readonly stroke?: "begin" | "finish";

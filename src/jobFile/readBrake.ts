@@ -79,12 +79,15 @@ function readLeaf(reading: Reading, file: BrakeFile): Leaf | undefined {
   return { outline, swingDeg, pivot: { x: x!, y: y! } };
 }
 
-function readNoseSetback(reading: Reading, written: number | string): "auto" | Mm {
-  if (typeof written === "string" && written.trim().toLowerCase() === "auto") return "auto";
+function readNoseSetback(reading: Reading, written: number | string): "auto" | "one" | Mm {
+  const word = typeof written === "string" ? written.trim().toLowerCase() : "";
+  if (word === "auto" || word === "one") return word;
   const before = reading.problems.length;
-  const noseSetbackMm = lengthAt(reading, "brake.setback", written, "atLeast0");
+  const noseSetbackMm = lengthAt(reading, "brake.setback", written, "any");
   if (reading.problems.length > before) {
-    reading.problems[before] = { ...reading.problems[before]!, allowed: '"auto", or a length of 0 or more' };
+    const allowed =
+      '"auto", "one" for all bends, or a length (less than 0 where the nose stands over the leaf)';
+    reading.problems[before] = { ...reading.problems[before]!, allowed };
   }
   return noseSetbackMm;
 }

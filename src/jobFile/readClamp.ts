@@ -7,6 +7,7 @@ import type { Clamp } from "../brake/brake.ts";
 import { fingerClamp } from "../brake/finger.ts";
 import type { ClampResult, Holder } from "../brake/frontedClamp.ts";
 import { profileClamp } from "../brake/profile.ts";
+import { shimmed } from "../brake/shimmed.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { angleAt, lengthAt, noteFault, type Reading, type Sign } from "./reading.ts";
@@ -21,7 +22,10 @@ export function readClamp(reading: Reading, file: ClampFile): Clamp | undefined 
   const before = reading.problems.length;
   const result = shapedClamp(reading, file);
   if (reading.problems.length > before || result === undefined) return undefined;
-  if (result.ok) return result.clamp;
+  if (result.ok) {
+    const shimMm = lengthAt(reading, `${PATH}.shim`, file.shim ?? 0, "atLeast0");
+    return reading.problems.length > before ? undefined : shimmed(result.clamp, shimMm);
+  }
   const written = (file as Readonly<Record<string, unknown>>)[result.fault.key];
   return noteFault(reading, PATH, written, result.fault);
 }

@@ -2,19 +2,11 @@
  * The part of a job as measured in the file: thickness, flats, angles and asked radii, in mm and degrees.
  * What the brake makes of it (formed radius, overbend, tangent lengths) is worked out in formPart.ts.
  */
-import type { Turn } from "../part/part.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
+import type { BendAsked } from "../motion/formBends.ts";
+import type { Mm } from "../units/quantity.ts";
 import { angleAt, figureAt, lengthAt, type Reading, refuse, thicknessAt } from "./reading.ts";
 import { type MetalRead, readMetal } from "./readMetal.ts";
 import type { JobFile } from "./schema.ts";
-
-export interface AskedBend {
-  readonly angleDeg: Deg;
-  readonly turn: Turn;
-  readonly insideRadiusMm: Mm;
-  /** Absent: to be worked out from springback. */
-  readonly overbendDeg?: Deg;
-}
 
 export interface AskedPart {
   readonly name: string;
@@ -25,7 +17,7 @@ export interface AskedPart {
   readonly dimensions: "outside" | "inside" | "flat";
   /** As dimensioned, bend setbacks not yet taken off. */
   readonly flatsMm: readonly Mm[];
-  readonly bends: readonly AskedBend[];
+  readonly bends: readonly BendAsked[];
 }
 
 type PartFile = JobFile["part"];
@@ -73,7 +65,7 @@ function readBend(
   path: string,
   file: PartFile["bends"][number],
   commonRadiusMm: Mm,
-): AskedBend {
+): BendAsked {
   const angleDeg = angleAt(reading, `${path}.angle`, file.angle, {
     from: 0,
     to: 180,

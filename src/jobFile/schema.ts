@@ -97,6 +97,9 @@ const framePiece = z.union([profile, group("a frame piece", { name: plainText("a
   error: () => "a closed profile, [[x, y], …], or {name, profile}",
 });
 
+/** Sheet folded over the nose. */
+const shim = { shim: length.optional() };
+
 const holder = {
   holderBack: length.optional(),
   holderHeight: length.optional(),
@@ -121,6 +124,7 @@ const clampKinds = z.discriminatedUnion(
       footDepth: length,
       topRadius: length.optional(),
       ...holder,
+      ...shim,
     }),
     group("a clamp bar", {
       type: z.literal("bar"),
@@ -130,8 +134,14 @@ const clampKinds = z.discriminatedUnion(
       noseAngle: angle.optional(),
       topRadius: length.optional(),
       ...holder,
+      ...shim,
     }),
-    group("a clamp", { type: z.literal("profile"), noseRadius: length, profiles: profileList(1) }),
+    group("a clamp", {
+      type: z.literal("profile"),
+      noseRadius: length,
+      profiles: profileList(1),
+      ...shim,
+    }),
   ],
   {
     error: (issue) => (issue.code === "invalid_union" ? '"finger", "bar" or "profile"' : "a clamp in braces"),
@@ -198,7 +208,7 @@ export const jobFileSchema = group("a job", {
     frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} frame pieces`).optional(),
     lift: length,
     openEnds: yesOrNo,
-    setback: written('"auto" or a length').optional(),
+    setback: written('"auto", "one" or a length').optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z

@@ -1,13 +1,14 @@
 /**
  * A bend made part way: the part as it comes out of the brake with one bend left at less than its full angle.
- * The line stays where the full bend wants it, so the sheet that the rest of the bend will take up lies flat beside it:
- * on the clamped side (SB(θ) − a(θ)) − (SB(θ₁) − a(θ₁)), the rest of BA(θ) − BA(θ₁) on the moving one (design, section 5).
+ * The nose stands where the full bend wants it, so the sheet that the rest of the bend will take up lies flat beside it: on
+ * the clamped side as far as the tangent line has come forward, X(θ₁) − X, the rest of BA(θ) − BA(θ₁) on the moving one.
  */
+import { clampedTangentX } from "../brake/noseSetback.ts";
 import { bendDeduction } from "../part/allowance.ts";
 import { outsideBendSetback } from "../part/bendSetback.ts";
 import type { Bend, End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
-import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
 
 /**
  * `part` with `bend` (from 0) left at `toDeg` after springback, made with the `clamped` end in the throat of a brake whose
@@ -22,8 +23,8 @@ export function partWayMade(
 ): Part | undefined {
   const full = part.bends[bend]!;
   const left = leftAt(full, part.thicknessMm, toDeg);
-  const onClamped =
-    full.bendSetbackMm - left.bendSetbackMm - pivot.y * (halfTan(full.angleDeg) - halfTan(toDeg));
+  const startOf = (one: Bend) => clampedTangentX({ ...one, thicknessMm: part.thicknessMm, pivot });
+  const onClamped = startOf(left) - startOf(full);
   const onMoving = full.allowanceMm - left.allowanceMm - onClamped;
   const [before, after] = clamped === "start" ? [onClamped, onMoving] : [onMoving, onClamped];
   const flatsMm = part.flatsMm.map((flatMm, i) =>
@@ -46,8 +47,4 @@ function leftAt(full: Bend, thicknessMm: Mm, toDeg: Deg): Bend {
     bendSetbackMm: outsideBendSetback(shape),
     deductionMm: bendDeduction(shape, allowanceMm),
   };
-}
-
-function halfTan(angleDeg: Deg): number {
-  return Math.tan(toRad(angleDeg) / 2);
 }

@@ -24,6 +24,10 @@ export interface Bend {
   readonly bendSetbackMm: Mm;
   /** Bend deduction, 2·SB − BA. */
   readonly deductionMm: Mm;
+  /** How far the nose stands behind the bed's front edge for this bend; negative where it stands over the leaf. */
+  readonly noseSetbackMm: Mm;
+  /** The nose stands too far forward for any radius it could form, and pinches the sheet: the bend can't be made so. */
+  readonly pinched: boolean;
 }
 
 export interface Part {

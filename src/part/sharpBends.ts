@@ -6,7 +6,7 @@
 import { radiusLimits } from "../metal/radiusLimits.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import type { Part } from "./part.ts";
+import type { Bend, Part } from "./part.ts";
 
 export interface SharpBend {
   /** Bend, counted from 0. */
@@ -27,7 +27,11 @@ const KICK_BELOW_DEG = 45;
  * Bends whose inside radius is under the metal's limits, in order; none for a metal without a table.
  * @example sharpBends({ metal: metalNamed("2024-T3"), thicknessMm: 1, bends: [{ angleDeg: 90, insideRadiusMm: 1 }] })[0].grade // "cracks"
  */
-export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">): readonly SharpBend[] {
+export function sharpBends(
+  part: Pick<Part, "metal" | "thicknessMm"> & {
+    readonly bends: readonly Pick<Bend, "insideRadiusMm" | "angleDeg">[];
+  },
+): readonly SharpBend[] {
   const limits = radiusLimits(part.metal, part.thicknessMm);
   if (limits === undefined) return [];
   return part.bends.flatMap(({ insideRadiusMm, angleDeg }, bend): SharpBend[] => {

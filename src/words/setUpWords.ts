@@ -50,19 +50,30 @@ function shop(job: Job, step: StepAnswer): string {
 }
 
 function shimSentences({ part, brake, units }: Job): readonly string[] {
+  const { noseRadiusMm, shimMm } = brake.clamp;
+  if (shimMm !== undefined) {
+    const [shim, over] = [lengthWords(shimMm, units), lengthWords(noseRadiusMm, units)];
+    return [
+      `Fold ${shim} of sheet over the nose; it brings the nose radius to ${over}. Setback counts from the sheet.`,
+    ];
+  }
   // A nose setback that was measured forms its radius over the nose as it is.
   if (brake.noseSetback !== "auto") return [];
   const radii = [...new Set(part.bends.map((bend) => bend.insideRadiusMm))];
   return radii.flatMap((insideRadiusMm) => {
-    const shims = noseShims({ noseRadiusMm: brake.clamp.noseRadiusMm, insideRadiusMm }, units);
+    const shims = noseShims({ noseRadiusMm, insideRadiusMm }, units);
     if (shims === undefined) return [];
     const layers = shims.layers === 1 ? "one layer" : `${shims.layers} layers`;
     const bring = shims.layers === 1 ? "brings" : "bring";
-    const reached = lengthWords(shims.reachedMm, units);
-    const asked = lengthWords(insideRadiusMm, units);
-    const each = lengthWords(shims.eachMm, units);
+    const [each, reached, asked, bare, shim] = [
+      shims.eachMm,
+      shims.reachedMm,
+      insideRadiusMm,
+      noseRadiusMm,
+      shims.reachedMm - noseRadiusMm,
+    ].map((mm) => lengthWords(mm, units));
     return [
-      `Over the nose: ${layers} of ${each} sheet ${bring} its radius from ${lengthWords(brake.clamp.noseRadiusMm, units)} to ${reached}, for the part's ${asked}. Setback counts from the bare nose; the answer does not count the room that shims take.`,
+      `You may fold sheet over the nose: ${layers} of ${each} ${bring} its radius from ${bare} to ${reached}, for the part's ${asked}. Give ${shim} as the clamp's "shim" and check again first: shims take room, and setback and sight lines change.`,
     ];
   });
 }

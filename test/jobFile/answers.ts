@@ -23,6 +23,7 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     contact: null,
     load: "front",
     unload: "front",
+    refused: null,
     setback: 1,
     sightLine: 31,
     flange: { length: 20, to: null, square: true },
@@ -64,6 +65,8 @@ const bend = {
   allowanceMm: 2,
   bendSetbackMm: 1.8,
   deductionMm: 1.6,
+  noseSetbackMm: 1,
+  pinched: false,
 };
 
 /** A job with two bends, the second turned down; only what words and the blank's drawing look at. */

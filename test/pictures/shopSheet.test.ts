@@ -143,8 +143,8 @@ test("many bends and a long name keep to the margins too", async () => {
   const { job } = readOf(JSON.stringify(file));
   // What the sheet shows of an answer, without the search for the best of all orders.
   const bends = layOut(job.part).bends.map((bend, i) => {
-    const { tangentsMm: tangents, sightLinesMm, allowanceMm: allowance, deductionMm: deduction } = bend;
-    return { bend: i + 1, tangents, sightLine: sightLinesMm.start, allowance, deduction };
+    const { tangentsMm: tangents, allowanceMm: allowance, deductionMm: deduction } = bend;
+    return { bend: i + 1, tangents, sightLine: tangents[0] + 1, allowance, deduction };
   });
   const blank = { developedWidth: layOut(job.part).developedWidthMm, bends };
   const answer: Answer = {

@@ -3,7 +3,8 @@
  * Finger and bar from the formulas of the model's brake section; every arc flattened to the given chord error.
  */
 import type { PlainBrake, PlainClamp } from "./plainJob.ts";
-import { type Corner, flattenProfile, type Shape } from "./shape.ts";
+import { type Corner, flattenProfile, placed, type Shape } from "./shape.ts";
+import { noseRadiusOf } from "./sheet.ts";
 
 export interface Machine {
   clamp: Shape[];
@@ -50,12 +51,14 @@ export function clampProfiles(clamp: PlainClamp): Corner[][] {
 /** The whole brake, arcs flattened to `chordMm`. */
 export function machineOf(brake: PlainBrake, chordMm: number): Machine {
   const flatten = (profile: readonly Corner[]) => flattenProfile(profile, chordMm);
+  // A shim lies between nose and sheet: the clamp stands its thickness higher and farther back.
+  const shim = brake.clamp.shim ?? 0;
   return {
-    clamp: clampProfiles(brake.clamp).map(flatten),
+    clamp: clampProfiles(brake.clamp).map((profile) => placed(flatten(profile), 0, -shim, shim)),
     bed: flatten(brake.bed.profile),
     leaf: flatten(brake.leaf.profile),
     frame: (brake.frame ?? []).map(flatten),
-    noseRadius: brake.clamp.noseRadius,
+    noseRadius: noseRadiusOf(brake),
     swing: brake.leaf.swing,
     pivot: brake.leaf.pivot ?? [0, 0],
     lift: brake.lift,

@@ -5,6 +5,7 @@
 import fc from "fast-check";
 import type { PlainBend, PlainBrake, PlainClamp, PlainJob } from "./plainJob.ts";
 import type { Corner } from "./shape.ts";
+import { bendsOf } from "./sheet.ts";
 
 /** A job file: a plain job with the keys that the contract asks for besides. */
 export type RandomJob = PlainJob & { noseroom: 1; units: "mm" };
@@ -49,14 +50,36 @@ function clampWith(noseRadius: number): fc.Arbitrary<PlainClamp> {
   return fc.oneof(finger, bar, profile);
 }
 
-function brakeWith(noseRadius: number, setback: "auto" | number): fc.Arbitrary<PlainBrake> {
+/** How the nose is set, before the bends are known: for each, one for all, or off what the widest wants, in thicknesses. */
+type NoseSetting = "auto" | "one" | { readonly off: number };
+
+interface BrakeAsked {
+  readonly noseRadius: number;
+  readonly shim: number;
+  readonly setting: NoseSetting;
+  readonly part: Pick<PlainJob["part"], "thickness" | "insideRadius" | "kFactor" | "bends">;
+}
+
+/** The brake with its nose set: off the largest setback that a bend of the part wants for itself. */
+function noseSet(brake: PlainBrake, { setting, part }: BrakeAsked): PlainBrake {
+  if (typeof setting === "string") return { ...brake, setback: setting };
+  const largest = Math.max(...bendsOf(part, brake).map((bend) => bend.noseSetback));
+  return { ...brake, setback: Number((largest + setting.off * part.thickness).toFixed(4)) };
+}
+
+function brakeWith(asked: BrakeAsked): fc.Arbitrary<PlainBrake> {
+  const { noseRadius, shim } = asked;
   return fc
     .record({
-      clamp: clampWith(noseRadius),
+      clamp: clampWith(noseRadius).map((clamp): PlainClamp => (shim > 0 ? { ...clamp, shim } : clamp)),
       leafLong: between(6, 40),
       leafThick: between(4, 15),
       leafRound: fc.boolean(),
       bedDrop: between(5, 60),
+      pivotX: fc.oneof(
+        { weight: 5, arbitrary: fc.constant(0) },
+        { weight: 1, arbitrary: between(-0.4, 0.4) },
+      ),
       pivotY: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: between(0, 0.6) }),
       post: fc.option(fc.record({ x: between(-140, -60), y: between(5, 40), high: between(5, 60) }), {
         nil: undefined,
@@ -65,36 +88,38 @@ function brakeWith(noseRadius: number, setback: "auto" | number): fc.Arbitrary<P
       lift: between(2, 45),
       openEnds: fc.boolean(),
     })
-    .map(({ clamp, leafLong, leafThick, leafRound, bedDrop, pivotY, post, swing, lift, openEnds }) => {
-      const leaf: Corner[] = [
-        [0, -leafThick],
-        [leafLong, -leafThick, leafRound ? leafThick / 3 : 0],
-        [leafLong, 0, leafRound ? leafThick / 4 : 0],
-        [0, 0],
-      ];
-      const bed: Corner[] = [
-        [-160, -bedDrop],
-        [-3, -bedDrop],
-        [0, Math.max(-bedDrop, -20)],
-        [0, 0],
-        [-160, 0],
-      ];
-      const column = (at: { x: number; y: number; high: number }): Corner[] => [
-        [at.x - 10, at.y],
-        [at.x, at.y],
-        [at.x, at.y + at.high],
-        [at.x - 10, at.y + at.high],
-      ];
-      return {
-        clamp,
-        bed: { profile: bed },
-        leaf: { profile: leaf, swing, pivot: [0, pivotY] as [number, number] },
-        frame: post === undefined ? [] : [column(post)],
-        lift,
-        openEnds,
-        setback,
-      };
-    });
+    .map(
+      ({ clamp, leafLong, leafThick, leafRound, bedDrop, pivotX, pivotY, post, swing, lift, openEnds }) => {
+        const leaf: Corner[] = [
+          [0, -leafThick],
+          [leafLong, -leafThick, leafRound ? leafThick / 3 : 0],
+          [leafLong, 0, leafRound ? leafThick / 4 : 0],
+          [0, 0],
+        ];
+        const bed: Corner[] = [
+          [-160, -bedDrop],
+          [-3, -bedDrop],
+          [0, Math.max(-bedDrop, -20)],
+          [0, 0],
+          [-160, 0],
+        ];
+        const column = (at: { x: number; y: number; high: number }): Corner[] => [
+          [at.x - 10, at.y],
+          [at.x, at.y],
+          [at.x, at.y + at.high],
+          [at.x - 10, at.y + at.high],
+        ];
+        const brake = {
+          clamp,
+          bed: { profile: bed },
+          leaf: { profile: leaf, swing, pivot: [pivotX, pivotY] as [number, number] },
+          frame: post === undefined ? [] : [column(post)],
+          lift,
+          openEnds,
+        };
+        return noseSet(brake, asked);
+      },
+    );
 }
 
 interface RawBend {
@@ -125,46 +150,42 @@ export function randomJobs(mostBends: number): fc.Arbitrary<RandomJob> {
       kFactor: between(0.33, 0.5),
       dimensions: fc.constantFrom("outside" as const, "inside" as const, "flat" as const),
       allUp: fc.boolean(),
-      given: fc.integer({ min: 0, max: 5 }).map((roll) => roll === 0),
+      shim: fc.oneof({ weight: 4, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: between(0.2, 0.8) }),
+      setting: fc.oneof(
+        { weight: 4, arbitrary: fc.constant("auto" as const) },
+        { weight: 1, arbitrary: fc.constant("one" as const) },
+        // Now and then so far forward that some bend is pinched.
+        { weight: 2, arbitrary: fc.record({ off: between(-0.5, 1.5) }) },
+      ),
     })
     .chain((raw) => {
-      const insideRadius = Number((raw.noseRadius + raw.wider).toFixed(4));
-      const setback = raw.given ? Number((insideRadius + raw.thickness - raw.noseRadius).toFixed(4)) : "auto";
-      const radiusOf = (bend: RawBend) => (raw.given ? insideRadius : insideRadius + (bend.wider ?? 0));
+      const insideRadius = Number((raw.noseRadius + raw.shim + raw.wider).toFixed(4));
       const bends = raw.bends.map((bend): PlainBend => {
         const overbend = Number((bend.angle * (1 + bend.over)).toFixed(4));
         const own =
-          bend.wider === undefined || raw.given ? {} : { insideRadius: Number(radiusOf(bend).toFixed(4)) };
+          bend.wider === undefined ? {} : { insideRadius: Number((insideRadius + bend.wider).toFixed(4)) };
         return { angle: bend.angle, turn: raw.allUp || bend.up ? "up" : "down", overbend, ...own };
       });
-      const off = (i: number): number => {
-        const bend = raw.bends[i];
-        if (bend === undefined || raw.dimensions === "flat") return 0;
-        const depth = raw.dimensions === "outside" ? raw.thickness : 0;
-        return (radiusOf(bend) + depth) * Math.tan((bend.angle * Math.PI) / 360);
-      };
-      const flats = raw.flats
-        .slice(0, bends.length + 1)
-        .map((length, i) => Number((length + off(i - 1) + off(i)).toFixed(4)));
-      const { thickness, kFactor, dimensions } = raw;
-      const part = {
-        name: "random",
-        material: "mild steel",
-        thickness,
-        insideRadius,
-        kFactor,
-        dimensions,
-        flats,
-        bends,
-      };
-      return brakeWith(raw.noseRadius, setback).map(
-        (brake): RandomJob => ({
+      const { thickness, kFactor, dimensions, noseRadius, shim, setting } = raw;
+      const asked = { thickness, insideRadius, kFactor, bends };
+      return brakeWith({ noseRadius, shim, setting, part: asked }).map((brake): RandomJob => {
+        const formed = bendsOf(asked, brake);
+        const off = (i: number): number => {
+          const bend = formed[i];
+          if (bend === undefined || dimensions === "flat") return 0;
+          return dimensions === "outside" ? bend.setbackOut : bend.radius * Math.tan(bend.theta / 2);
+        };
+        const flats = raw.flats
+          .slice(0, bends.length + 1)
+          .map((length, i) => Number((length + off(i - 1) + off(i)).toFixed(4)));
+        const part = { name: "random", material: "mild steel", ...asked, dimensions, flats };
+        return {
           noseroom: 1,
           units: "mm",
           part,
           brake: { name: "random", ...brake } as PlainBrake,
           margin: 0.5,
-        }),
-      );
+        };
+      });
     });
 }

@@ -47,7 +47,7 @@ export function BrakePanel() {
           path={["brake", "setback"]}
           kind="length"
           optional="auto"
-          note="auto, or as set on the brake"
+          note="auto for each bend, one for all bends, or as set on the brake"
         />
         <label class="tick">
           <input

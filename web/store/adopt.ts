@@ -16,9 +16,9 @@ const LONGEST_TEXT = 200_000;
 
 const HOLDER = ["holderBack", "holderHeight", "holderDepth"];
 const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
-  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER],
-  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER],
-  profile: ["noseRadius"],
+  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER, "shim"],
+  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim"],
+  profile: ["noseRadius", "shim"],
 };
 
 function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {

@@ -62,6 +62,7 @@ export interface ClampFile {
   readonly holderBack?: Typed;
   readonly holderHeight?: Typed;
   readonly holderDepth?: Typed;
+  readonly shim?: Typed;
   readonly profiles?: readonly Profile[];
 }
 

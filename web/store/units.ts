@@ -57,6 +57,7 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
     "holderBack",
     "holderHeight",
     "holderDepth",
+    "shim",
   ];
   const clamp = some(file.brake.clamp, lengths);
   const { setback, frame, rated, leaf } = file.brake;
@@ -70,7 +71,7 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
       ...(leaf.pivot ? { pivot: leaf.pivot.map((x) => corner(x, from, to)) as unknown as Vertex } : {}),
     },
     ...(frame ? { frame: frame.map(profile) } : {}),
-    ...(setback === undefined || setback === "auto" ? {} : { setback: one(setback) }),
+    ...(setback === undefined || setback === "auto" || setback === "one" ? {} : { setback: one(setback) }),
     ...(rated ? { rated: some(rated, ["thickness", "length"]) } : {}),
   };
   const { doubts, cutOuts } = file.part;
