@@ -5,6 +5,7 @@
 import DxfFile from "dxf-writer";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
+import { MADE_BY } from "./madeBy.ts";
 
 export interface FlatPiece {
   /** Closed outlines by their corners; the last joins the first. */
@@ -36,7 +37,7 @@ export function polylineDxf({ outlines, holes, words }: FlatPiece): string {
     const plain = text.replace(/×/gu, "x").replace(/[^\x20-\x7e]/gu, "?");
     file.drawText(tidy(at.x), tidy(at.y), tidy(heightMm), 0, plain, "left", "baseline");
   }
-  return file.toDxfString();
+  return `999\n${MADE_BY}\n${file.toDxfString()}`;
 }
 
 function tidy(length: Mm): number {

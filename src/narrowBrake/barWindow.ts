@@ -40,7 +40,7 @@ export function barWindow(
 ): BarWindow {
   const { steel, coldFinished, safety, give, overhangMm, noseRadiusMm, thickestByClearanceMm } = requirements;
   const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
-  // The rods press harder than the folding asks for, as far as their torque may come out.
+  // The bolts press harder than the folding asks for, as far as their torque may come out.
   const tightened = { loadNPerMm: plate.loadNPerMm * safety.bolt * (1 + TORQUE_SCATTER), overhangMm };
   const thinnestByStrengthMm = thinnestByStrength(tightened, coldFinished.yieldMpa / safety.yield);
   const thinnestByStiffnessMm = thinnestByStiffness(plate, give.noseMm, steel.modulusMpa);
@@ -108,7 +108,7 @@ export function barChecks(under: UnderLoad): StrengthCheck[] {
       unit: "MPa",
       formula: "σ = 6·q·c/t²",
       source: TIMOSHENKO_PLATE,
-      assumptions: [lever, "rods tightened as far as their torque may come out, 28 % past its mark"],
+      assumptions: [lever, "bolts tightened as far as their torque may come out, 28 % past its mark"],
       pieces: ["bar", "holder"],
       grows: null,
     }),

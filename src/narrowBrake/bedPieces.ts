@@ -187,7 +187,7 @@ export function addLeaf(maker: PieceMaker, sizes: BrakeSizes, places: Places): v
   });
 }
 
-/** Feet for the bench with the rods that hold them down. */
+/** Feet for the bench with the bolts that hold them down. */
 export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, stock: Stock): void {
   if (sizes.held === "vise") return;
   const { footBolt, footMm } = sizes;
@@ -209,19 +209,19 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
       boltedTo: boltXs.map((_, k) => `foot-bolt-${2 * i + k + 1}`),
     });
     boltXs.forEach((x, k) => {
-      const rod = `foot-bolt-${2 * i + k + 1}`;
+      const boltId = `foot-bolt-${2 * i + k + 1}`;
       const nutTop = topY + NUT_HIGH * d;
-      maker.add(rod, {
+      maker.add(boltId, {
         name: "foot bolt",
         stock: `${footBolt.name} bolt, ${stock.boltGrade.name}, as long as the bench is thick`,
         shape: standing(x, w, [topY - footMm - BENCH_MM, nutTop], d),
-        boltedTo: [id, `${rod}-nut`],
+        boltedTo: [id, `${boltId}-nut`],
       });
-      maker.add(`${rod}-nut`, {
+      maker.add(`${boltId}-nut`, {
         name: "foot nut",
         stock: `${footBolt.name} hex nut`,
         shape: standing(x, w, [topY, nutTop], NUT_CORNERS * d),
-        boltedTo: [rod, id],
+        boltedTo: [boltId, id],
       });
     });
   });
@@ -250,7 +250,7 @@ interface RailRun {
   readonly screws: readonly number[];
 }
 
-/** One rail along the holder's back, or two short ones beyond the sheet's ends where the sheet goes deeper than the rods. */
+/** One rail along the holder's back, or two short ones beyond the sheet's ends where the sheet goes deeper than the bolts. */
 function railsOf(places: Places, screwWs: readonly Mm[]): RailRun[] {
   const half = Math.min(places.holderLongMm, places.capLongMm) / 2;
   if (places.inside) return [{ id: "rail", from: -half, to: half, screws: screwWs.map((_, i) => i) }];

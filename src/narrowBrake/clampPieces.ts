@@ -1,5 +1,5 @@
 /**
- * The clamp of a narrow brake in solids: bar under its holder, rods and nuts that hold both down, springs that lift them.
+ * The clamp of a narrow brake in solids: bar under its holder, bolts and nuts that hold both down, springs that lift them.
  * Drawn closed on the thinnest sheet at the least nose setback. Section frame, w from the middle.
  */
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
@@ -48,7 +48,7 @@ export function addClamp(
         }),
       ),
     ],
-    boltedTo: ["holder", ...headWs.map((_, i) => `bar-screw-${i + 1}`), ...(places.inside ? rodIds(boltWs) : [])],
+    boltedTo: ["holder", ...headWs.map((_, i) => `bar-screw-${i + 1}`), ...(places.inside ? boltIds(boltWs) : [])],
   });
   const pockets = [-places.springW, places.springW].map((w) =>
     upright(-places.springX, w, [holderUnderY, holderUnderY + places.pocketDeepMm], places.pocketMm, {
@@ -76,7 +76,7 @@ export function addClamp(
     boltedTo: [
       "bar",
       ...headWs.map((_, i) => `bar-screw-${i + 1}`),
-      ...rodIds(boltWs),
+      ...boltIds(boltWs),
       ...(places.pocketDeepMm > 0 ? ["spring-1", "spring-2"] : []),
     ],
   });
@@ -111,12 +111,12 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
   const nutHigh = NUT_HIGH * d;
   const washerTop = holderTopY + washerThickMm;
   const lowY = -sizes.capMm - nutHigh - THREADS_OUT * bolt.pitchMm;
-  const topY = rodTop(sizes, places);
+  const topY = boltTop(sizes, places);
   const boltX = -boltFromEdge;
   boltPlaces(places, sizes).forEach((w, i) => {
-    const rod = `bolt-${i + 1}`;
-    maker.add(rod, {
-      name: "hold-down rod",
+    const id = `bolt-${i + 1}`;
+    maker.add(id, {
+      name: "hold-down bolt",
       stock: `${bolt.name} threaded rod, ${stock.boltGrade.name}`,
       shape: standing(boltX, w, [lowY, topY], d),
       boltedTo: [
@@ -135,19 +135,19 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
         to: w + washerMm / 2,
       },
       holes: [upright(boltX, w, [holderTopY, washerTop], d + 1, washerReason(washerMm, d + 1))],
-      boltedTo: [rod, "holder", `nut-${i + 1}`],
+      boltedTo: [id, "holder", `nut-${i + 1}`],
     });
     maker.add(`nut-${i + 1}`, {
       name: "hold-down nut",
       stock: `${bolt.name} hex nut`,
       shape: standing(boltX, w, [washerTop, washerTop + nutHigh], NUT_CORNERS * d),
-      boltedTo: [rod, `washer-${i + 1}`],
+      boltedTo: [id, `washer-${i + 1}`],
     });
     maker.add(`lower-nut-${i + 1}`, {
       name: "lower nut",
       stock: `${bolt.name} hex nut`,
       shape: standing(boltX, w, [-sizes.capMm - nutHigh, -sizes.capMm], NUT_CORNERS * d),
-      boltedTo: [rod, "cap"],
+      boltedTo: [id, "cap"],
     });
   });
   [-places.springW, places.springW].forEach((w, i) => {
@@ -160,8 +160,8 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
   });
 }
 
-/** Top of the rods: through washer and nut, with the lift and two threads over it, to a length that one can cut. */
-export function rodTop(sizes: BrakeSizes, places: Places): Mm {
+/** Top of the bolts: through washer and nut, with the lift and two threads over it, to a length that one can cut. */
+export function boltTop(sizes: BrakeSizes, places: Places): Mm {
   const d = sizes.bolt.diameterMm;
   const lowY = -sizes.capMm - NUT_HIGH * d - THREADS_OUT * sizes.bolt.pitchMm;
   const topY =
@@ -173,12 +173,12 @@ export function rodTop(sizes: BrakeSizes, places: Places): Mm {
   return lowY + Math.ceil((topY - lowY) / places.markMm - 1e-4) * places.markMm;
 }
 
-/** Where the rods stand along the bend. */
+/** Where the bolts stand along the bend. */
 export function boltPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   return evenly(sizes.boltGaps + 1, places.pitchMm);
 }
 
-/** Flat heads stand midway between the rods; where there are but two rods, at the quarters. */
+/** Flat heads stand midway between the bolts; where there are but two bolts, at the quarters. */
 export function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   const { barLongMm, pitchMm, markMm } = places;
   if (places.inside && sizes.boltGaps > 1) return evenly(sizes.boltGaps, pitchMm);
@@ -187,7 +187,7 @@ export function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   return evenly(gaps + 1, apart);
 }
 
-function rodIds(ws: readonly Mm[]): string[] {
+function boltIds(ws: readonly Mm[]): string[] {
   return ws.map((_, i) => `bolt-${i + 1}`);
 }
 

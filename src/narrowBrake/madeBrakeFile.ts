@@ -1,7 +1,7 @@
 /**
  * The planned narrow brake as a job file has it, read off its assembly: clamp, bed, leaf with its handles, and a named piece of
  * the frame for everything else that a sheet could meet. Rated for the parts that it was designed for.
- * What stands beyond the ends of the part (ears, rods beyond the ends) is told by the rated length and by closed ends.
+ * What stands beyond the ends of the part (ears, bolts beyond the ends) is told by the rated length and by closed ends.
  */
 import type { JobFile } from "../jobFile/schema.ts";
 import { writtenAtLeast, writtenLength } from "../jobFile/writtenLength.ts";
@@ -80,7 +80,7 @@ export function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
     return [{ name, profile: rectangle(least(0), least(1), most(0), most(1)) }];
   };
   return [
-    ...around("hold-down rods", ["hold-down rod"]),
+    ...around("hold-down bolts", ["hold-down bolt"]),
     ...around("washers and nuts", ["plate washer", "hold-down nut"]),
     ...around("rib of the holder", ["rib of the holder"]),
     ...(inside

@@ -41,7 +41,7 @@ export interface SafetyFactors {
 export interface GiveLimits {
   /** Nose of the bar off the sheet, in front of the holder. */
   readonly noseMm: Mm;
-  /** Bend angle lost at mid-length by the leaf's bow, again by the bed's, again by the holder's between its rods. */
+  /** Bend angle lost at mid-length by the leaf's bow, again by the bed's, again by the holder's between its bolts. */
   readonly angleDeg: Deg;
 }
 

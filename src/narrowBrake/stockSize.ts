@@ -109,7 +109,7 @@ const INCH: Stock = {
   boltGrade: {
     name: "B7",
     proofMpa: 586,
-    source: "SAE J429 grade 5: 85 ksi proof up to 1 in; rod of ASTM A193 B7 has more (from memory)",
+    source: "SAE J429 grade 5: 85 ksi proof up to 1 in; bolt of ASTM A193 B7 has more (from memory)",
   },
 };
 

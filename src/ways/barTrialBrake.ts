@@ -1,5 +1,5 @@
 /**
- * A bar brake to try parts on before it is designed: bar, holder, rods, bed and leaf as plain outlines in a job file's terms.
+ * A bar brake to try parts on before it is designed: bar, holder, bolts, bed and leaf as plain outlines in a job file's terms.
  * Holder, bed and leaf stand for their sections by their envelopes, so that what clears them clears the sections too.
  */
 
@@ -19,12 +19,12 @@ export interface BarMembers {
   readonly bedDepthMm: Mm | null;
   readonly bedHighMm: Mm;
   readonly leafHighMm: Mm;
-  /** From the holder's front back to the rods; null where they stand beyond the ends of the part. */
-  readonly rodsBehindMm: Mm | null;
+  /** From the holder's front back to the bolts; null where they stand beyond the ends of the part. */
+  readonly boltsBehindMm: Mm | null;
 }
 
 /** As large as any holder of the stock list: what clears it clears the real one. */
-export const LARGE_MEMBERS: Omit<BarMembers, "rodsBehindMm"> = {
+export const LARGE_MEMBERS: Omit<BarMembers, "boltsBehindMm"> = {
   holderDepthMm: 60,
   holderHighMm: 60,
   bedDepthMm: null,
@@ -35,14 +35,14 @@ export const LARGE_MEMBERS: Omit<BarMembers, "rodsBehindMm"> = {
 /** As small as any, for parts that leave no room for a large one. */
 export const SMALL_MEMBERS: typeof LARGE_MEMBERS = { ...LARGE_MEMBERS, holderDepthMm: 20, holderHighMm: 20 };
 
-/** Where the rods may stand, the nearest first: nearer ones bend the holder less; last, beyond the ends of the part. */
-export const ROD_PLACES: readonly (Mm | null)[] = [16, 40, 65, null];
+/** Where the bolts may stand, the nearest first: nearer ones bend the holder less; last, beyond the ends of the part. */
+export const BOLT_PLACES: readonly (Mm | null)[] = [16, 40, 65, null];
 
 const BAR_DEPTH_MM: Mm = 50;
-const ROD_MM: Mm = 12;
+const BOLT_MM: Mm = 12;
 const SWING_DEG = 135;
 
-/** Holder, rods, bed and leaf of a plan. */
+/** Holder, bolts, bed and leaf of a plan. */
 export function membersOf({ assembly, places }: NarrowBrakePlan): BarMembers {
   const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
   const [holder, cap, leaf] = [box("holder"), box("cap"), box("leaf")];
@@ -52,11 +52,11 @@ export function membersOf({ assembly, places }: NarrowBrakePlan): BarMembers {
     bedDepthMm: cap.max[0] - cap.min[0],
     bedHighMm: cap.max[1] - cap.min[1],
     leafHighMm: leaf.max[1] - leaf.min[1],
-    rodsBehindMm: places.inside ? holder.max[0] - box("bolt-1").max[0] : null,
+    boltsBehindMm: places.inside ? holder.max[0] - box("bolt-1").max[0] : null,
   };
 }
 
-/** @example sameMembers({ ...LARGE_MEMBERS, rodsBehindMm: 16 }, { ...SMALL_MEMBERS, rodsBehindMm: 16 }) // false */
+/** @example sameMembers({ ...LARGE_MEMBERS, boltsBehindMm: 16 }, { ...SMALL_MEMBERS, boltsBehindMm: 16 }) // false */
 export function sameMembers(a: BarMembers, b: BarMembers): boolean {
   return (Object.keys(a) as (keyof BarMembers)[]).every((key) => a[key] === b[key]);
 }
@@ -72,16 +72,16 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
     [inUnit(fromX), inUnit(toY)],
   ];
   const { overhangMm } = bar;
-  const { rodsBehindMm } = members;
+  const { boltsBehindMm } = members;
   const depthMm = overhangMm === null ? BAR_DEPTH_MM : overhangMm + members.holderDepthMm;
   const holder = overhangMm !== null && {
     holderBack: inUnit(overhangMm),
     holderHeight: inUnit(members.holderHighMm),
     holderDepth: inUnit(members.holderDepthMm),
   };
-  const rods =
-    overhangMm !== null && rodsBehindMm !== null
-      ? [rectangle(-overhangMm - rodsBehindMm - ROD_MM, -overhangMm - rodsBehindMm, 0, members.holderHighMm)]
+  const bolts =
+    overhangMm !== null && boltsBehindMm !== null
+      ? [rectangle(-overhangMm - boltsBehindMm - BOLT_MM, -overhangMm - boltsBehindMm, 0, members.holderHighMm)]
       : [];
   return {
     name: "clamp bar to be made",
@@ -95,7 +95,7 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
     },
     bed: { profile: rectangle(-(members.bedDepthMm ?? depthMm), 0, -members.bedHighMm, 0) },
     leaf: { profile: rectangle(0, bar.leafFaceMm, -members.leafHighMm, 0), swing: SWING_DEG },
-    ...(rods.length > 0 && { frame: rods }),
+    ...(bolts.length > 0 && { frame: bolts }),
     lift: inUnit(bar.liftMm),
     openEnds: false,
   };

@@ -1,7 +1,7 @@
 /**
  * One shop-made bar brake for all the parts that it must make: window of its thickness, plan of real stock, and the made brake put
  * back under every part, over the whole range of leaf angles. Thickest by clearance from the engine, thinnest by strength.
- * Designed, then tried again with the holder, rods, bed and leaf that came out, until these stay the same.
+ * Designed, then tried again with the holder, bolts, bed and leaf that came out, until these stay the same.
  * Bound: lengths that a file does not give are guessed; the result says so.
  */
 
@@ -27,7 +27,7 @@ import {
   barTrialBrake,
   LARGE_MEMBERS,
   membersOf,
-  ROD_PLACES,
+  BOLT_PLACES,
   SMALL_MEMBERS,
   sameMembers,
 } from "./barTrialBrake.ts";
@@ -82,8 +82,8 @@ export function shopMadeBar(
   const round = new Round(files, jobs, wishes, work);
   let refused: ShopMadeBar | undefined;
   for (const sized of [LARGE_MEMBERS, SMALL_MEMBERS]) {
-    for (const rodsBehindMm of ROD_PLACES) {
-      const found = settled(round, { ...sized, rodsBehindMm });
+    for (const boltsBehindMm of BOLT_PLACES) {
+      const found = settled(round, { ...sized, boltsBehindMm });
       if (found?.brake || work.isDone) return found;
       refused ??= found;
     }

@@ -71,7 +71,7 @@ export interface BrakeFile {
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
-  readonly frame?: readonly Profile[];
+  readonly frame?: readonly (Profile | { readonly name: string; readonly profile: Profile })[];
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;

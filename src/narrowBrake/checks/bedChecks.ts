@@ -1,5 +1,5 @@
 /**
- * The bed between its hinges and between its rods: cap and spine as one beam, the cap across, their weld, the rail.
+ * The bed between its hinges and between its bolts: cap and spine as one beam, the cap across, their weld, the rail.
  * The sheet pulls the bed up at the start of a bend and pushes it back at its end; both with the leaf's whole force.
  * Bound: holder and bar, bolted on, are not counted to its stiffness.
  */
@@ -27,23 +27,23 @@ function capChecks(under: UnderLoad): StrengthCheck[] {
   const cap = measured(under, "cap");
   const spine = measured(under, "spine");
   const bar = measured(under, "bar");
-  const rod = cap.holes[0]!;
-  const fromRods = bar.maxX - rod.from[0];
-  const strip = Math.min(forces.shareMm, 2 * fromRods + 2 * rod.diameter) - rod.diameter;
-  // Rods inside pull at their own line; with rods beyond the ends the spine carries the cap instead.
+  const bolt = cap.holes[0]!;
+  const fromBolts = bar.maxX - bolt.from[0];
+  const strip = Math.min(forces.shareMm, 2 * fromBolts + 2 * bolt.diameter) - bolt.diameter;
+  // Rods inside pull at their own line; with bolts beyond the ends the spine carries the cap instead.
   const value = places.inside
-    ? (6 * forces.noseNPerMm * forces.shareMm * fromRods) / strip / cap.highMm ** 2
+    ? (6 * forces.noseNPerMm * forces.shareMm * fromBolts) / strip / cap.highMm ** 2
     : (6 * forces.noseNPerMm * (bar.maxX - spine.maxX)) / cap.highMm ** 2;
   return [
     checkOf({
       member: "bed cap",
-      check: "bending across, from nose to rods",
+      check: "bending across, from nose to bolts",
       value,
       limit: allowed(under).welded,
       unit: "MPa",
       formula: places.inside ? "σ = 6·q·p·a/(b·t²)" : "σ = 6·q·a/t²",
       source: STATICS,
-      assumptions: ["rods tightened as far as their torque may come out, 28 % past its mark", WELDED_COLD],
+      assumptions: ["bolts tightened as far as their torque may come out, 28 % past its mark", WELDED_COLD],
       pieces: ["cap", "bar", "spine"],
       grows: "capMm",
     }),
@@ -61,11 +61,11 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
   const beam = { loadNPerMm: loads.leafNPerMm.value, loadedMm: loads.longestPartMm, spanMm };
   const both = sectionOf([cap, spine]);
   const back = sectionOf([cap]);
-  const rodLoad = forces.noseNPerMm * (1 + forces.frontMm / forces.backMm);
-  const betweenRods = places.inside
+  const boltLoad = forces.noseNPerMm * (1 + forces.frontMm / forces.backMm);
+  const betweenBolts = places.inside
     ? 0
-    : centralMoment({ loadNPerMm: rodLoad, loadedMm: loads.longestPartMm, spanMm: places.boltSpanMm });
-  const up = Math.max(centralMoment(beam), betweenRods) / both.modulusXMm3;
+    : centralMoment({ loadNPerMm: boltLoad, loadedMm: loads.longestPartMm, spanMm: places.boltSpanMm });
+  const up = Math.max(centralMoment(beam), betweenBolts) / both.modulusXMm3;
   const backward = centralMoment(beam) / back.modulusYMm3;
   const sagUp =
     centralSag(beam, steel.modulusMpa * both.secondMomentXMm4) +
@@ -73,7 +73,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       ? 0
       : centralSag(
           {
-            loadNPerMm: rodLoad / (requirements.safety.bolt * 1.28),
+            loadNPerMm: boltLoad / (requirements.safety.bolt * 1.28),
             loadedMm: loads.longestPartMm,
             spanMm: places.boltSpanMm,
           },

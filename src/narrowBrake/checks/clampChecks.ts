@@ -1,7 +1,7 @@
 /**
- * Bar, holder, rods and washers under the pull of the rods, tightened as far as their torque may come out.
+ * Bar, holder, bolts and washers under the pull of the bolts, tightened as far as their torque may come out.
  * Formulas beside each check; clampForces.ts has the forces.
- * Bound: the holder is taken as a strip no wider than twice its lever and the washer where a rod pulls.
+ * Bound: the holder is taken as a strip no wider than twice its lever and the washer where a bolt pulls.
  */
 import { toDeg } from "../../units/quantity.ts";
 import { barChecks } from "../barWindow.ts";
@@ -13,10 +13,10 @@ import { sectionOf } from "../strength/rectangles.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 
-const AT_MOST = "rods tightened as far as their torque may come out, 28 % past its mark";
+const AT_MOST = "bolts tightened as far as their torque may come out, 28 % past its mark";
 
 export function clampChecks(under: UnderLoad): StrengthCheck[] {
-  return [...barChecks(under), ...holderChecks(under), ...rodChecks(under)];
+  return [...barChecks(under), ...holderChecks(under), ...boltChecks(under)];
 }
 
 function holderChecks(under: UnderLoad): StrengthCheck[] {
@@ -39,7 +39,7 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
     places.inside ? (loadNPerMm * endMm ** 2) / 2 : 0,
   );
   const stiffness = requirements.steel.modulusMpa * section.secondMomentXMm4;
-  // What the rods are tightened to bends the holder for good; the bend loses what the folding adds.
+  // What the bolts are tightened to bends the holder for good; the bend loses what the folding adds.
   const sagMm = centralSag(
     { loadNPerMm: loadNPerMm / (requirements.safety.bolt * 1.28), loadedMm, spanMm },
     stiffness,
@@ -48,7 +48,7 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
   return [
     checkOf({
       member: "holder",
-      check: "bending across, from nose to rods",
+      check: "bending across, from nose to bolts",
       value: across,
       limit,
       unit: "MPa",
@@ -60,19 +60,19 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
     }),
     checkOf({
       member: "holder",
-      check: places.inside ? "bending along, between rods" : "bending along, between the two rods",
+      check: places.inside ? "bending along, between bolts" : "bending along, between the two bolts",
       value: moment / section.modulusXMm3 / net,
       limit,
       unit: "MPa",
       formula: "σ = M/Z, M = w·L·(2·S − L)/8",
       source: `${STATICS}; ${GERE_BEAM}`,
-      assumptions: [AT_MOST, "free to turn at each rod", "less the rod's hole"],
+      assumptions: [AT_MOST, "free to turn at each bolt", "less the bolt's hole"],
       pieces,
       grows: rib ? "ribHighMm" : "boltGaps",
     }),
     checkOf({
       member: "holder",
-      check: "bend angle lost between rods",
+      check: "bend angle lost between bolts",
       value: toDeg(Math.atan2(sagMm, loads.leafLeverMm)),
       limit: requirements.give.angleDeg,
       unit: "deg",
@@ -85,40 +85,40 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
   ];
 }
 
-function rodChecks(under: UnderLoad): StrengthCheck[] {
+function boltChecks(under: UnderLoad): StrengthCheck[] {
   const { sizes, stock } = under;
   const forces = clampForces(under);
   const washer = measured(under, "washer-1");
   const cap = measured(under, "cap");
-  const rod = measured(under, "bolt-1");
+  const bolt = measured(under, "bolt-1");
   const washerHole = washer.holes[0]!.diameter;
   const holderHole = measured(under, "holder").holes[0]!.diameter;
   const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2;
   // The nut presses in a ring, the holder bears in a ring round its larger hole.
-  const nutRing = 0.625 * rod.diameterMm;
+  const nutRing = 0.625 * bolt.diameterMm;
   const holderRing = (holderHole / 2 + washer.wideMm / 2) / 2;
   const washerMpa =
     (6 * forces.mostN * (holderRing - nutRing)) / Math.PI / ((washer.wideMm - washerHole) * washer.highMm ** 2);
   return [
     checkOf({
-      member: "hold-down rods",
+      member: "hold-down bolts",
       check: "pull that they are tightened to",
       value: forces.targetN,
       limit: reusablePreload(sizes.bolt, stock.boltGrade),
       unit: "N",
       formula: "F = n·q·p·(a + b)/b ≤ 0.75·Sp·At, At = π/4·(d − 0.9382·P)², 0.9743·P in inch threads",
       source: `${STATICS}; ${SHIGLEY_BOLT}; ${ISO_898}; ${stock.boltGrade.source}`,
-      assumptions: ["holder pivots on its heel", "each rod holds down what lies nearest to it"],
+      assumptions: ["holder pivots on its heel", "each bolt holds down what lies nearest to it"],
       pieces: ["bolt-1", "holder", "bar"],
       grows: sizes.bolt.diameterMm < 20 ? "bolt" : under.places.inside ? "boltGaps" : "bolt",
     }),
     checkOf({
       member: "bed cap",
-      check: "length of thread that a rod needs",
-      value: rod.diameterMm,
+      check: "length of thread that a bolt needs",
+      value: bolt.diameterMm,
       limit: cap.highMm,
       unit: "mm",
-      formula: "thread as long as the rod is thick",
+      formula: "thread as long as the bolt is thick",
       source: "common practice for steel in steel, no source",
       assumptions: ["the lower nut is not counted"],
       pieces: ["cap", "bolt-1"],

@@ -1,5 +1,5 @@
 /**
- * What the hold-down rods pull and what that presses on nose and heel, from where rods, nose and heel stand in the assembly.
+ * What the hold-down bolts pull and what that presses on nose and heel, from where bolts, nose and heel stand in the assembly.
  * Moments about the heel. Torque set by a reckoned friction makes the pull within 28 % (VDI 2230 of 1986, tightening factors: 23 to 28 %).
  * Bound: the heel bears in the middle of what the bar has on its strip.
  */
@@ -7,17 +7,17 @@ import type { Mm } from "../../units/quantity.ts";
 import { tighteningTorque } from "../strength/bolt.ts";
 import { measured, type UnderLoad } from "./under.ts";
 
-/** Torque may make so much more or less of a rod's pull. */
+/** Torque may make so much more or less of a bolt's pull. */
 export const TORQUE_SCATTER = 0.28;
 
 export interface ClampForces {
-  readonly rods: number;
-  /** From nose to rod, and from rod to heel. */
+  readonly bolts: number;
+  /** From nose to bolt, and from bolt to heel. */
   readonly frontMm: Mm;
   readonly backMm: Mm;
-  /** Along the bend, what one rod holds down. */
+  /** Along the bend, what one bolt holds down. */
   readonly shareMm: Mm;
-  /** The folding's pull in one rod. */
+  /** The folding's pull in one bolt. */
   readonly pullN: number;
   /** What each is tightened to, and what it may come to. */
   readonly targetN: number;
@@ -31,18 +31,18 @@ export function clampForces(under: UnderLoad): ClampForces {
   const bar = measured(under, "bar");
   const holder = measured(under, "holder");
   const through = holder.holes.filter(({ tapped, reason }) => tapped === undefined && reason === undefined);
-  const rods = through.length;
-  const rodX = through[0]!.from[0];
-  const frontMm = bar.maxX - rodX;
-  const backMm = rodX - (bar.minX + places.heelMm / 2);
+  const bolts = through.length;
+  const boltX = through[0]!.from[0];
+  const frontMm = bar.maxX - boltX;
+  const backMm = boltX - (bar.minX + places.heelMm / 2);
   const ws = through.map(({ from }) => from[2]).sort((a, b) => a - b);
   const pitchMm = ws[1]! - ws[0]!;
-  const shareMm = places.inside ? Math.max(pitchMm, bar.longMm / rods) : loads.longestPartMm / 2;
+  const shareMm = places.inside ? Math.max(pitchMm, bar.longMm / bolts) : loads.longestPartMm / 2;
   const pullN = (loads.clampNPerMm.value * shareMm * (frontMm + backMm)) / backMm;
   const targetN = requirements.safety.bolt * pullN;
   const mostN = targetN * (1 + TORQUE_SCATTER);
   return {
-    rods,
+    bolts,
     frontMm,
     backMm,
     shareMm,

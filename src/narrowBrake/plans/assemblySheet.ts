@@ -1,5 +1,5 @@
 /**
- * The assembly drawn on pages of their own: front and top view, and the section through a rod, each to a stated scale, with the names
+ * The assembly drawn on pages of their own: front and top view, and the section through a bolt, each to a stated scale, with the names
  * of the pieces and the sizes that the pieces' own drawings don't have. Third-angle projection, marked.
  */
 import type { Mark } from "../../drawing/model.ts";
@@ -53,7 +53,7 @@ function frontAndTop({ assembly, places, sizes }: NarrowBrakePlan, units: Length
   ];
   const onTop = placer(top, { x: centerX, top: topAt }, scale);
   const onFront = placer(front, { x: centerX, top: frontAt }, scale);
-  const rods = pieces.filter(({ name }) => name === "hold-down rod").map(({ shape }) => boxOfShape(shape));
+  const bolts = pieces.filter(({ name }) => name === "hold-down bolt").map(({ shape }) => boxOfShape(shape));
   const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
   const wide = (id: string, y: Mm, rows: number): Mark => {
     const { min, max } = box(id);
@@ -61,10 +61,10 @@ function frontAndTop({ assembly, places, sizes }: NarrowBrakePlan, units: Length
     return measured(a, b, words(max[2] - min[2]), rows * ROW_MM);
   };
   const lowY = front.min.y;
-  const rodWs = rods.map(({ min, max }) => (min[2] + max[2]) / 2);
+  const boltWs = bolts.map(({ min, max }) => (min[2] + max[2]) / 2);
   const dims: Mark[] = [
-    ...rodWs.slice(1).map((w, i) =>
-      measured(onTop({ x: rodWs[i]!, y: top.max.y }), onTop({ x: w, y: top.max.y }), words(w - rodWs[i]!), 5),
+    ...boltWs.slice(1).map((w, i) =>
+      measured(onTop({ x: boltWs[i]!, y: top.max.y }), onTop({ x: w, y: top.max.y }), words(w - boltWs[i]!), 5),
     ),
     wide("bar", lowY, 1),
     wide("holder", lowY, 2),
@@ -129,25 +129,25 @@ function section(plan: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page
   const place = placer(window, at, scale);
   const words = (mm: Mm) => formatLength(mm, units);
   const drawing: Placed = {
-    drawing: { sentence: "Section through a rod.", window, marks: sectionThrough(assembly) },
+    drawing: { sentence: "Section through a bolt.", window, marks: sectionThrough(assembly) },
     at: place(min),
     scale: scale.ratio,
   };
-  const [bar, holder, spine, cap, rod] = ["bar", "holder", "spine", "cap", "bolt-1"].map(box) as [
+  const [bar, holder, spine, cap, bolt] = ["bar", "holder", "spine", "cap", "bolt-1"].map(box) as [
     ReturnType<typeof box>,
     ReturnType<typeof box>,
     ReturnType<typeof box>,
     ReturnType<typeof box>,
     ReturnType<typeof box>,
   ];
-  const rodX = (rod.min[0] + rod.max[0]) / 2;
+  const boltX = (bolt.min[0] + bolt.max[0]) / 2;
   const topY = max.y;
   const level = (fromX: Mm, toX: Mm, y: Mm, rows: number) => {
     const distance = Math.abs(toX - fromX);
     return measured(place({ x: fromX, y }), place({ x: toX, y }), words(distance), rows * ROW_MM);
   };
   const dims: Mark[] = [
-    level(rodX, 0, topY, 0.7),
+    level(boltX, 0, topY, 0.7),
     level(holder.max[0], bar.max[0], topY, 1.7),
     level(spine.max[0], 0, topY, 2.7),
     level(0, cap.min[0], min.y, 1),
@@ -158,7 +158,7 @@ function section(plan: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page
   const named: readonly (readonly [string, Point])[] = [
     ["clamp bar", { x: bar.max[0] - 3, y: (bar.min[1] + bar.max[1]) / 2 }],
     ["holder", { x: holder.max[0] - 4, y: (holder.min[1] + holder.max[1]) / 2 }],
-    ["hold-down rod, nut, washer", { x: rodX, y: box("nut-1").max[1] - 2 }],
+    ["hold-down bolt, nut, washer", { x: boltX, y: box("nut-1").max[1] - 2 }],
     ["leaf", { x: leaf.max[0] / 2, y: leaf.min[1] * 0.3 }],
     ["handle", { x: handleShown - 8, y: (box("handle-1").min[1] + box("handle-1").max[1]) / 2 }],
     ["pivot on the cap's edge", { x: 0, y: 0 }],
@@ -177,7 +177,7 @@ function section(plan: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page
       drawing,
       onPaper(size, "Section of the narrow brake.", [
         ...titleMarks(
-          `Section through a rod, ${words(Math.abs(sectionPlace(assembly)))} ${units} from the middle, ${scale.words}. Lengths in ${unitName(units)}. Handles cut short; they reach ${words(places.handleEndX)} from the pivot.`,
+          `Section through a bolt, ${words(Math.abs(sectionPlace(assembly)))} ${units} from the middle, ${scale.words}. Lengths in ${unitName(units)}. Handles cut short; they reach ${words(places.handleEndX)} from the pivot.`,
           size,
         ),
         ...dims,

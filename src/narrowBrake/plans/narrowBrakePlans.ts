@@ -4,6 +4,7 @@
  */
 import type { Block } from "../../drawing/block.ts";
 import { flowBlocks, flowWidth } from "../../drawing/flow.ts";
+import type { Drawing } from "../../drawing/model.ts";
 import type { Page, Placed } from "../../drawing/page.ts";
 import type { PageSize } from "../../drawing/pageSize.ts";
 import { pageTable } from "../../drawing/pageTable.ts";
@@ -15,7 +16,7 @@ import type { NarrowBrake, NarrowBrakePlan } from "../narrowBrake.ts";
 import type { Piece } from "../solid.ts";
 import { stockIn } from "../stockSize.ts";
 import { assemblySheets } from "./assemblySheet.ts";
-import { pictureOf } from "./picture.ts";
+import { pictureOf, scaledDrawing } from "./picture.ts";
 import { pieceSheet } from "./pieceSheet.ts";
 import { printedFormula } from "./printedFormula.ts";
 import { checkFigures } from "../shopFigures.ts";
@@ -48,6 +49,18 @@ export function narrowBrakePlans(brake: NarrowBrake, size: PageSize): readonly P
     ...flow(makingBlocks(plan, widthMm), `${TITLE}, making`),
     ...flow(restBlocks(brake, plan, widthMm), `${TITLE}, checks`),
   ];
+}
+
+/**
+ * The numbered picture of page 1 alone, with the cut list's numbers, for a screen.
+ * @throws RangeError where there is no plan
+ */
+export function drawnBrake({ plan, requirements }: NarrowBrake, wideMm: Mm = 190): Drawing {
+  if (plan === null) throw new RangeError("there is no plan to draw");
+  const box = { wideMm, highMm: wideMm * 0.55, numbered: true };
+  const names = requirements.parts.map(({ name }) => name).join(", ");
+  const { drawing, scale } = pictureOf(plan.assembly.pieces, `Shop-made narrow brake for ${names}.`, box);
+  return scaledDrawing(drawing, scale);
 }
 
 function firstPage({ requirements, windowSentence }: NarrowBrake, plan: NarrowBrakePlan, widthMm: Mm): Block[] {
@@ -101,6 +114,31 @@ function picture(
       return { marks: [], placed: [placed] };
     },
   };
+}
+
+/** A drawing of each sawn piece with its words, as wide as a small screen wants it. */
+export function pieceDrawings(brake: NarrowBrake, widthMm: Mm): { readonly name: string; readonly drawing: Drawing }[] {
+  const { plan } = brake;
+  if (plan === null) return [];
+  const sawn = plan.cutList.filter(({ bought }) => !bought);
+  return pieceBlocks(brake, plan, widthMm).map((block, i) => ({
+    name: `${sawn[i]!.item} ${sawn[i]!.piece}`,
+    drawing: {
+      sentence: `${sawn[i]!.piece}: ${sawn[i]!.work}`,
+      window: { min: { x: -2, y: -block.heightMm }, max: { x: widthMm + 2, y: 2 } },
+      marks: block.put(0, 0).marks,
+    },
+  }));
+}
+
+/** The steps of making, each with the picture of the pieces that it is about. */
+export function stepDrawings({ plan }: NarrowBrake, wideMm: Mm): { readonly words: string; readonly drawing: Drawing }[] {
+  if (plan === null) return [];
+  return plan.making.map(({ words, shows }) => {
+    const pieces = plan.assembly.pieces.filter(({ id }) => shows.includes(id));
+    const { drawing, scale } = pictureOf(pieces, words, { wideMm, highMm: wideMm * 0.6, numbered: false });
+    return { words, drawing: scaledDrawing(drawing, scale) };
+  });
 }
 
 function pieceBlocks({ requirements }: NarrowBrake, plan: NarrowBrakePlan, widthMm: Mm): Block[] {

@@ -1,7 +1,8 @@
 /**
  * A parallel picture of pieces as a drawing that fits a box of the page, with or without balloons.
  */
-import type { Drawing } from "../../drawing/model.ts";
+import type { Drawing, Mark } from "../../drawing/model.ts";
+import { polygon } from "../../drawing/polygon.ts";
 import type { Point } from "../../plane/point.ts";
 import type { Mm } from "../../units/quantity.ts";
 import type { Piece } from "../solid.ts";
@@ -43,4 +44,31 @@ export function pictureOf(
       marks,
     },
   };
+}
+
+/** A drawing in millimetres of the page instead of the thing's own, for pens that know no scale. */
+export function scaledDrawing({ sentence, window, marks }: Drawing, scale: number): Drawing {
+  const put = ({ x, y }: Point): Point => ({ x: x * scale, y: y * scale });
+  return {
+    sentence,
+    window: { min: put(window.min), max: put(window.max) },
+    marks: marks.map((mark) => scaledMark(mark, scale, put)),
+  };
+}
+
+function scaledMark(mark: Mark, scale: number, put: (point: Point) => Point): Mark {
+  switch (mark.kind) {
+    case "line":
+      return { ...mark, from: put(mark.from), to: put(mark.to) };
+    case "arc":
+      return { ...mark, center: put(mark.center), radius: mark.radius * scale };
+    case "text":
+      return { ...mark, at: put(mark.at), heightMm: mark.heightMm * scale };
+    case "outline":
+      return { ...mark, outline: polygon(mark.outline.edges.map(({ from }) => put(from))) };
+    case "dimension":
+      return { ...mark, from: put(mark.from), to: put(mark.to), offsetMm: mark.offsetMm * scale };
+    case "cross":
+      return { ...mark, at: put(mark.at) };
+  }
 }

@@ -3,6 +3,7 @@
  * The DXF shows the face that the piece's drawing shows; holes that are tapped are drawn at their thread's size, and said so.
  * STL: triangles of every piece, holes left out, arcs within 0.01 mm; ASCII, millimetres, y up.
  */
+import { MADE_BY } from "../../drawing/madeBy.ts";
 import { polylineDxf } from "../../drawing/polylineDxf.ts";
 import type { NarrowBrakePlan } from "../narrowBrake.ts";
 import { type Assembly, isRound, type Piece, type Prism, type Round, type Xyw } from "../solid.ts";
@@ -48,7 +49,7 @@ export function assemblyStl({ pieces }: Pick<Assembly, "pieces">): string {
         ([a, b, c]) =>
           `facet normal ${vector(normalOf(a, b, c))}\nouter loop\nvertex ${vector(a)}\nvertex ${vector(b)}\nvertex ${vector(c)}\nendloop\nendfacet`,
       );
-      return `solid ${piece.id}\n${facets.join("\n")}\nendsolid ${piece.id}\n`;
+      return `solid ${piece.id}, ${MADE_BY}\n${facets.join("\n")}\nendsolid ${piece.id}, ${MADE_BY}\n`;
     })
     .join("");
 }

@@ -1,5 +1,5 @@
 /**
- * The brake cut square to the bend through a rod, seen from its right end: cut pieces hatched, rods, screws and pins whole as is
+ * The brake cut square to the bend through a bolt, seen from its right end: cut pieces hatched, bolts, screws and pins whole as is
  * the custom, what stands behind in outline, the far ear and its hidden parts dashed.
  */
 import type { Layer, Mark } from "../../drawing/model.ts";
@@ -20,9 +20,9 @@ const HATCHED: Readonly<Record<string, Layer>> = {
 };
 const ROUND_POINTS = 48;
 
-/** Where the section is cut: through the rod nearest to the middle. */
+/** Where the section is cut: through the bolt nearest to the middle. */
 export function sectionPlace({ pieces }: Pick<Assembly, "pieces">): Mm {
-  const ws = pieces.filter(({ name }) => name === "hold-down rod").map((rod) => boxOfShape(rod.shape).min[2] + boxOfShape(rod.shape).max[2]);
+  const ws = pieces.filter(({ name }) => name === "hold-down bolt").map((bolt) => boxOfShape(bolt.shape).min[2] + boxOfShape(bolt.shape).max[2]);
   return Math.min(...ws.map((w) => Math.abs(w))) / 2;
 }
 

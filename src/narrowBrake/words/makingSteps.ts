@@ -59,7 +59,7 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: clamp,
     },
     {
-      words: `Screw the rods into the cap, lower nuts tight. Put springs, heel strip, clamp, washers and nuts on. Set the bar with the setback screws, lock them, tighten the nuts to ${torqueWords(nutTorqueNm(under), units)}.`,
+      words: `Screw the bolts into the cap, lower nuts tight. Put springs, heel strip, clamp, washers and nuts on. Set the bar with the setback screws, lock them, tighten the nuts to ${torqueWords(nutTorqueNm(under), units)}.`,
       shows: assembly.pieces.map(({ id }) => id),
     },
   ];

@@ -52,7 +52,7 @@ export function workOn(piece: Piece, under: UnderLoad): string {
       return `Let into the leaf, ${words(places.handleRootX)} short of its back; fillet ${words(sizes.weldMm)} round it in front. Round the hand's end.`;
     case "plate washer":
       return "Break all edges.";
-    case "hold-down rod":
+    case "hold-down bolt":
       return "Chamfer both ends. Screw into the cap, lower nut tight under it; thread locker.";
     case "foot":
       return `Weld under the spine: fillet ${words(sizes.weldMm)} before and behind, as long as the foot is wide.`;

@@ -48,7 +48,7 @@ function carries(under: UnderLoad): string[] {
   const length = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const force = (newtons: number) => forceWords(newtons, units);
   const forces = clampForces(under);
-  const rods = sizes.boltGaps + 1;
+  const bolts = sizes.boltGaps + 1;
   const turns = Math.ceil((2 * places.liftMm) / sizes.bolt.pitchMm) / 2;
   const wrenchMm = units === "in" ? 304.8 : 300;
   const torque = nutTorqueNm(under);
@@ -60,8 +60,8 @@ function carries(under: UnderLoad): string[] {
       .reduce((sum, { shape }) => sum + volumeOf(shape), 0) * STEEL_DENSITY_KG_PER_MM3;
   return [
     `Clamp: ${force(loads.clampN.value)} along the bend, asked for by ${loads.clampN.part}; leaf: ${force(loads.leafN.value)}, by ${loads.leafN.part}. The load factor is in both.`,
-    `Nuts: tighten each of ${rods} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each rod.`,
-    `Opening: ${Number(turns.toFixed(1))} turns back on each nut, ${Number((turns * rods).toFixed(1))} in all, and the springs lift the bar by ${length(places.liftMm)}. The nuts stay on.`,
+    `Nuts: tighten each of ${bolts} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each bolt.`,
+    `Opening: ${Number(turns.toFixed(1))} turns back on each nut, ${Number((turns * bolts).toFixed(1))} in all, and the springs lift the bar by ${length(places.liftMm)}. The nuts stay on.`,
     `Springs: each must push at least ${force((clampKg * GRAVITY) / 2)} when the clamp stands open.`,
     `Handles: ${length(places.reachMm)} from pivot to hand, for ${force(requirements.handForceN * sizes.people)} ${sizes.people === 1 ? "of one person's two hands" : "of two people, one on each handle"}.`,
     `Hinges: ${force(hingeForce(under))} on each pin.`,
@@ -92,7 +92,7 @@ function assumptions(under: UnderLoad): string[] {
         ]
       : []),
     "leaf and bed press evenly over the shortest flange and the shortest clamped flat, so that their levers are half of these",
-    `safety factors: load ${safety.load}, yield ${safety.yield}, rods ${safety.bolt}, pins ${safety.pin}`,
+    `safety factors: load ${safety.load}, yield ${safety.yield}, bolts ${safety.bolt}, pins ${safety.pin}`,
     `hot rolled and welded steel yields at ${stressWords(steel.yieldMpa, units)}, cold-finished bar and pins at ${stressWords(coldFinished.yieldMpa, units)}; modulus ${stressWords(steel.modulusMpa, units)}`,
     `hand force ${forceWords(handForceN, units)} of one person on both handles together`,
     ...(under.sizes.held === "vise"
@@ -129,7 +129,7 @@ function proving(under: UnderLoad): string[] {
     "Fold a strip of the job's sheet, as wide as a hand, at the left end, in the middle and at the right end. Measure all three angles.",
     "Fold a strip of the full length. Measure the angle at both ends and in the middle. More than 1° apart asks for the crown.",
     "Read leaf angle and relaxed angle off the strip and give both to the check: that replaces the reckoned springback.",
-    "Look at the welds, pins and rods after ten bends, and after that before each day's work. A crack, a bent pin or a bar that has crept ends the work.",
+    "Look at the welds, pins and bolts after ten bends, and after that before each day's work. A crack, a bent pin or a bar that has crept ends the work.",
     "Measure the brake as built (bar thickness, nose, bevel, setback, overhang, leaf face), put the figures into its file, and check the parts with them.",
     "Only then fold the first part, in the order that was found.",
   ];
