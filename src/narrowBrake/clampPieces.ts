@@ -182,6 +182,7 @@ export function boltPlaces(places: Places, sizes: BrakeSizes): Mm[] {
 export function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   const { barLongMm, pitchMm, markMm } = places;
   if (places.inside && sizes.boltGaps > 1) return evenly(sizes.boltGaps, pitchMm);
+  if (places.inside) return evenly(2, Math.floor(pitchMm / 2 / (2 * markMm)) * 2 * markMm);
   const gaps = Math.max(1, Math.ceil(barLongMm / 150));
   const apart = Math.floor((barLongMm * 0.5) / gaps / (2 * markMm)) * 2 * markMm;
   return evenly(gaps + 1, apart);

@@ -170,7 +170,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       source: SHIGLEY_WELD,
       assumptions: ["a fillet on each side of the spine, 2 in in every 4 (50 mm in every 100)"],
       pieces: ["cap", "spine"],
-      grows: "weldMm",
+      grows: sizes.weldMm < 0.75 * spine.wideMm ? "weldMm" : "spineMm",
     }),
   ];
 }

@@ -105,7 +105,7 @@ function feetChecks(under: UnderLoad): StrengthCheck[] {
       source: SHIGLEY_WELD,
       assumptions: ["a fillet before and behind the spine, as long as the foot is wide"],
       pieces,
-      grows: "weldMm",
+      grows: sizes.weldMm < 0.75 * Math.min(spine.wideMm, foot.highMm) ? "weldMm" : "spineMm",
     }),
     checkOf({
       member: "feet",
