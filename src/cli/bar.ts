@@ -22,9 +22,9 @@ import { type DrawnFiles, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
 import { shopFrom } from "./openShop.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
 import { writeAllOut, writeOut } from "./writeOut.ts";
 
 export interface BarOptions extends WishOptions, DrawnFiles {
@@ -56,7 +56,9 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
     const text = lines.flatMap((line) => wrap(line, columns, "")).join("\n");
     const refused = left[0]?.refused ?? null;
     process.stdout.write(
-      options.json ? `${JSON.stringify({ makes: [], left, refused, assembly: null }, null, 2)}\n` : `${text}\n`,
+      options.json
+        ? `${JSON.stringify({ makes: [], left, refused, assembly: null }, null, 2)}\n`
+        : `${text}\n`,
     );
     return 1;
   }
@@ -151,11 +153,7 @@ async function writePlans(
     written.push(`STL of the whole brake, millimetres: ${options.stl}`);
   }
   if (options.svg !== undefined) {
-    await writeOut(
-      options.svg,
-      writeSvg(drawnBrake(design), { title: "Shop-made narrow brake" }),
-      options,
-    );
+    await writeOut(options.svg, writeSvg(drawnBrake(design), { title: "Shop-made narrow brake" }), options);
     written.push(`Picture of the brake: ${options.svg}`);
   }
   const made = makes.flatMap((i) => files[i] ?? []);

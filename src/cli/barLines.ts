@@ -52,7 +52,10 @@ export function barLines(
     ),
     ...left.flatMap((line) => wrap(line, columns, "")),
     ...guess,
-    ...section("Cut list; work on each piece and its drawing in --pdf", table(cuts, ["right", "right", "left", "left", "right"])),
+    ...section(
+      "Cut list; work on each piece and its drawing in --pdf",
+      table(cuts, ["right", "right", "left", "left", "right"]),
+    ),
     ...sentences("Tools", [`${plan.tools.join(", ")}.`]),
     ...sentences("What it carries", plan.carries),
     ...section(

@@ -182,7 +182,10 @@ const COMMANDS: readonly Offered[] = [
       ["--yield-factor <N>", "safety on the yield of bar, holder, bed, leaf, 1.67"],
       ["--bolt-factor <N>", "how far the nuts are tightened past the folding's pull, 1.4"],
       ["--pin-factor <N>", "safety on hinge pins, 2"],
-      ["--steel-yield <MPA>", "yield of all the stock you buy; 250 hot rolled, 370 cold finished if not given"],
+      [
+        "--steel-yield <MPA>",
+        "yield of all the stock you buy; 250 hot rolled, 370 cold finished if not given",
+      ],
       ["--hand-force <N>", "one person's two hands on the handles in newtons, 200"],
       ["--vise-force <N>", "what the vise grips with in newtons, 15000"],
       ["--vise-jaws <W x H>", 'jaws of the vise, "100 x 40 mm"'],

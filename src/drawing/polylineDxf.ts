@@ -31,7 +31,8 @@ export function polylineDxf({ outlines, holes, words }: FlatPiece): string {
     );
   }
   file.setActiveLayer("HOLES");
-  for (const { center, diameterMm } of holes) file.drawCircle(tidy(center.x), tidy(center.y), tidy(diameterMm / 2));
+  for (const { center, diameterMm } of holes)
+    file.drawCircle(tidy(center.x), tidy(center.y), tidy(diameterMm / 2));
   file.setActiveLayer("TEXT");
   for (const { at, text, heightMm } of words) {
     const plain = text.replace(/×/gu, "x").replace(/[^\x20-\x7e]/gu, "?");

@@ -52,7 +52,12 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
 /** Corners of all profiles together: they bound the work of finding crossings. */
 function cornersOf({ clamp, bed, leaf, frame = [] }: BrakeFile): number {
   const pieces = frame.map((piece) => ("name" in piece ? piece.profile : piece));
-  const profiles = [bed.profile, leaf.profile, ...pieces, ...(clamp.type === "profile" ? clamp.profiles : [])];
+  const profiles = [
+    bed.profile,
+    leaf.profile,
+    ...pieces,
+    ...(clamp.type === "profile" ? clamp.profiles : []),
+  ];
   return profiles.reduce((sum, profile) => sum + profile.length, 0);
 }
 

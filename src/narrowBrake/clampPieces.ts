@@ -48,7 +48,11 @@ export function addClamp(
         }),
       ),
     ],
-    boltedTo: ["holder", ...headWs.map((_, i) => `bar-screw-${i + 1}`), ...(places.inside ? boltIds(boltWs) : [])],
+    boltedTo: [
+      "holder",
+      ...headWs.map((_, i) => `bar-screw-${i + 1}`),
+      ...(places.inside ? boltIds(boltWs) : []),
+    ],
   });
   const pockets = [-places.springW, places.springW].map((w) =>
     upright(-places.springX, w, [holderUnderY, holderUnderY + places.pocketDeepMm], places.pocketMm, {
@@ -210,8 +214,11 @@ export function barProfile(
   const { noseX, sheetMm, noseRadiusMm: r, frontBevelDeg } = nose;
   const bevel = toRad(frontBevelDeg);
   const center: Xy = [noseX - r, sheetMm + r];
-  // From the underside round the nose to where the front begins to lean back.
-  const round = arcPoints(center, r, -Math.PI / 2, Math.PI / 2 + bevel);
+  // From the underside round the nose's foremost point to where the front begins to lean back.
+  const round = [
+    ...arcPoints(center, r, -Math.PI / 2, Math.PI / 2),
+    ...(bevel > 0 ? arcPoints(center, r, 0, bevel).slice(1) : []),
+  ];
   const [endX, endY] = round.at(-1)!;
   const top = sheetMm + thickMm;
   const topX = endX - (top - endY) * Math.tan(bevel);

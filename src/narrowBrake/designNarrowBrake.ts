@@ -11,10 +11,10 @@ import { bedChecks } from "./checks/bedChecks.ts";
 import { clampChecks } from "./checks/clampChecks.ts";
 import { leafChecks } from "./checks/leafChecks.ts";
 import { mountChecks, weightOf } from "./checks/mountChecks.ts";
-import type { UnderLoad } from "./checks/under.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
+import type { UnderLoad } from "./checks/under.ts";
+import { cutList } from "./cutList.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
-import { shopWords } from "./words/shopWords.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
 import { barLength, boltsInside, placesOf } from "./places.ts";
 import {
@@ -26,7 +26,7 @@ import {
 import { type BrakeSizes, firstSizes, grown } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
 import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
-import { cutList } from "./cutList.ts";
+import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
 const MOST_ROUNDS = 400;
@@ -44,7 +44,8 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   const requirements = resolveRequirements(asked);
   const made = soundest(requirements);
   const stock = stockIn(requirements.units);
-  const loads = typeof made === "string" ? governingLoads(requirements, faceWanted(requirements)) : made.under.loads;
+  const loads =
+    typeof made === "string" ? governingLoads(requirements, faceWanted(requirements)) : made.under.loads;
   const window = barWindow(requirements, loads, stock);
   const base = {
     requirements,
@@ -83,7 +84,10 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
   if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
   const barMmLong = barLength(firstLoads.longestPartMm, units);
   let sizes = firstSizes(
-    { ...(requirements.leafFaceMaxMm !== undefined && { leafFaceMaxMm }), boltsInside: boltsInside(requirements) },
+    {
+      ...(requirements.leafFaceMaxMm !== undefined && { leafFaceMaxMm }),
+      boltsInside: boltsInside(requirements),
+    },
     stock,
     barMm,
     { barMm: barMmLong, wantedFaceMm },
@@ -140,7 +144,10 @@ function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad
     unit: "deg",
     formula: "sum of what leaf, bed and holder lose",
     source: "the checks above",
-    assumptions: ["before the bar is set forward in the middle", "the bar's front leans back so far that it clears"],
+    assumptions: [
+      "before the bar is set forward in the middle",
+      "the bar's front leans back so far that it clears",
+    ],
     pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
     grows: worst.reduce((a, b) => (b.value > a.value ? b : a)).grows,
   });

@@ -28,7 +28,8 @@ export function freeSwing(pieces: readonly Piece[]): Deg {
   );
   let free = 0;
   for (let deg = 0; deg <= MOST_DEG; deg += STEP_DEG) {
-    if (pairs.some(([one, other]) => overlap(turned(one.profile, deg), other.profile))) return Math.floor(free);
+    if (pairs.some(([one, other]) => overlap(turned(one.profile, deg), other.profile)))
+      return Math.floor(free);
     free = deg;
   }
   return MOST_DEG;
@@ -61,8 +62,6 @@ function apartAlongEdges(a: readonly Xy[], b: readonly Xy[]): boolean {
     const normal: Xy = [(ny - y) / length, (x - nx) / length];
     const reach = (points: readonly Xy[]) => points.map(([px, py]) => px * normal[0] + py * normal[1]);
     const [ofA, ofB] = [reach(a), reach(b)];
-    return (
-      Math.min(...ofB) > Math.max(...ofA) - TOUCH_MM || Math.min(...ofA) > Math.max(...ofB) - TOUCH_MM
-    );
+    return Math.min(...ofB) > Math.max(...ofA) - TOUCH_MM || Math.min(...ofA) > Math.max(...ofB) - TOUCH_MM;
   });
 }

@@ -9,7 +9,8 @@ export const MARCINIAK =
 export const STATICS = "statics";
 export const TIMOSHENKO_PLATE =
   "Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, cylindrical bending (from memory); shear part from Timoshenko's beam";
-export const GERE_BEAM = "Gere & Goodno, Mechanics of Materials, app. H-2, case 1, loaded on its middle stretch";
+export const GERE_BEAM =
+  "Gere & Goodno, Mechanics of Materials, app. H-2, case 1, loaded on its middle stretch";
 export const SHIGLEY_WELD =
   "Shigley's Mechanical Engineering Design, table 9-6: 21.0 ksi in the throat for E70; AWS D1.1, clause 2: 0.30 of the electrode; weld as a line, Blodgett (from memory)";
 export const SHIGLEY_BOLT =

@@ -62,10 +62,10 @@ export function placesOf(
   const gapMm = units === "in" ? MM_PER_INCH / 64 : 0.5;
   const inside = boltsInside(requirements);
   const sheetMm = Math.min(...parts.map((part) => part.thicknessMm));
-  const setbacks = parts.flatMap((part) => part.noseSetbacksMm);
-  const [leastSetback, mostSetback] = [Math.min(...setbacks), Math.max(...setbacks)];
-  const middleSetback = (leastSetback + mostSetback) / 2;
-  const spread = mostSetback - leastSetback;
+  const noseSetbacksMm = parts.flatMap((part) => part.noseSetbacksMm);
+  const [leastNoseSetback, mostNoseSetback] = [Math.min(...noseSetbacksMm), Math.max(...noseSetbacksMm)];
+  const middleNoseSetback = (leastNoseSetback + mostNoseSetback) / 2;
+  const spread = mostNoseSetback - leastNoseSetback;
   const d = sizes.bolt.diameterMm;
 
   // Clamp: bar under holder, bolts through both.
@@ -86,17 +86,17 @@ export function placesOf(
   );
   const ribRoomMm = sizes.ribHighMm > 0 ? washerMm / 2 + 3 + sizes.ribMm + 3 : 0;
   const holderDepthMm = width(Math.max(barDepthMm - overhangMm, boltFromHolderFront + ribRoomMm));
-  const barBackMm = leastSetback + barDepthMm;
+  const barBackMm = leastNoseSetback + barDepthMm;
   const backMm = barDepthMm - HEEL_MM / 2 - frontMm;
   const holderUnderY = sheetMm + sizes.barMm;
   const holderTopY = holderUnderY + sizes.holderMm;
 
   // Bed: cap, spine, rail.
-  const boltFromEdge = mark(middleSetback + frontMm);
+  const boltFromEdge = mark(middleNoseSetback + frontMm);
   const screwY = holderUnderY + sizes.holderMm / 2;
   const railMm = thick(Math.max(sizes.screw.diameterMm, sizes.railMm));
   const railHighMm = width(screwY + EDGE_IN_DIAMETERS * sizes.screw.diameterMm);
-  const holderBackMost = mostSetback + SPARE_TRAVEL_MM / 2 + overhangMm + holderDepthMm;
+  const holderBackMost = mostNoseSetback + SPARE_TRAVEL_MM / 2 + overhangMm + holderDepthMm;
   const railBackMm = mark(holderBackMost + 2 + railMm);
   const capDepthMm = width(Math.max(railBackMm + sizes.railWeldMm + 2, sizes.capDepthMm));
   // A reamed running fit.
@@ -144,7 +144,8 @@ export function placesOf(
   const springX = inside
     ? boltFromEdge
     : boltFromEdge + mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4);
-  const holderLongMm = 2 * mark(inside ? barLongMm / 2 + 20 : boltSpanMm / 2 + EDGE_IN_DIAMETERS * boltHoleMm);
+  const holderLongMm =
+    2 * mark(inside ? barLongMm / 2 + 20 : boltSpanMm / 2 + EDGE_IN_DIAMETERS * boltHoleMm);
   const leafLongMm = holderLongMm + 4 * mark(1.5);
   const leafEndW = leafLongMm / 2;
   const capLongMm = leafLongMm - 2 * mark(sizes.weldMm + 3);
@@ -171,9 +172,9 @@ export function placesOf(
   return {
     inside,
     sheetMm,
-    noseX: -leastSetback,
-    leastSetback,
-    mostSetback,
+    noseX: -leastNoseSetback,
+    leastNoseSetback,
+    mostNoseSetback,
     travelMm: mark(spread + SPARE_TRAVEL_MM),
     deepestMm,
     boltHoleMm,
@@ -194,7 +195,7 @@ export function placesOf(
     railHighMm,
     railBackMm,
     capDepthMm,
-    stripFrontMm: mark(middleSetback + barDepthMm - HEEL_MM),
+    stripFrontMm: mark(middleNoseSetback + barDepthMm - HEEL_MM),
     earHoleMm,
     earRadiusMm,
     earWideMm,

@@ -30,7 +30,11 @@ export function checkFigures(
 function figure(value: number, unit: CheckUnit, units: LengthUnit): string {
   switch (unit) {
     case "mm":
-      return value < 0.5 ? fineLength(value, units) : units === "mm" ? `${Number(value.toFixed(2))} mm` : `${(value / MM_PER_INCH).toFixed(3)} in`;
+      return value < 0.5
+        ? fineLength(value, units)
+        : units === "mm"
+          ? `${Number(value.toFixed(2))} mm`
+          : `${(value / MM_PER_INCH).toFixed(3)} in`;
     case "MPa":
       return stressWords(value, units);
     case "N":

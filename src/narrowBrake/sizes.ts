@@ -42,9 +42,7 @@ export interface BrakeSizes {
 }
 
 /** What a failed check may ask to be made larger. */
-export type Growth =
-  | Exclude<keyof BrakeSizes, "heelShare" | "held" | "ribMm" | "barMm">
-  | "mounting";
+export type Growth = Exclude<keyof BrakeSizes, "heelShare" | "held" | "ribMm" | "barMm"> | "mounting";
 
 /** Bolts stand about this far apart: common practice, no source. */
 const BOLT_PITCH_MM = 152.4;
@@ -53,7 +51,10 @@ const LEAST_LEAF_HIGH_MM = 38;
 
 /** The first trial for a bar of this thickness; what is too weak grows from there. */
 export function firstSizes(
-  { boltsInside, leafFaceMaxMm = Number.POSITIVE_INFINITY }: Pick<ResolvedRequirements, "leafFaceMaxMm"> & {
+  {
+    boltsInside,
+    leafFaceMaxMm = Number.POSITIVE_INFINITY,
+  }: Pick<ResolvedRequirements, "leafFaceMaxMm"> & {
     readonly boltsInside: boolean;
   },
   stock: Stock,
@@ -121,7 +122,8 @@ export function grown(
   if (growth === "people") return sizes.people === 2 ? undefined : { ...sizes, people: 2 };
   const most = growth === "leafMm" ? Math.min(leafFaceMaxMm, 51) : (MOST[growth] ?? Number.POSITIVE_INFINITY);
   const next = nextOf(sizes, growth, stock);
-  if (next === undefined || (typeof next === "number" && next > most)) return instead(sizes, growth, stock, leafFaceMaxMm);
+  if (next === undefined || (typeof next === "number" && next > most))
+    return instead(sizes, growth, stock, leafFaceMaxMm);
   return { ...sizes, [growth]: next };
 }
 

@@ -81,7 +81,14 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
   };
   const bolts =
     overhangMm !== null && boltsBehindMm !== null
-      ? [rectangle(-overhangMm - boltsBehindMm - BOLT_MM, -overhangMm - boltsBehindMm, 0, members.holderHighMm)]
+      ? [
+          rectangle(
+            -overhangMm - boltsBehindMm - BOLT_MM,
+            -overhangMm - boltsBehindMm,
+            0,
+            members.holderHighMm,
+          ),
+        ]
       : [];
   return {
     name: "clamp bar to be made",

@@ -24,10 +24,10 @@ import type { Deg, Mm } from "../units/quantity.ts";
 import { type BarLimits, type BarTrial, barLimits } from "./barLimits.ts";
 import {
   type BarMembers,
+  BOLT_PLACES,
   barTrialBrake,
   LARGE_MEMBERS,
   membersOf,
-  BOLT_PLACES,
   SMALL_MEMBERS,
   sameMembers,
 } from "./barTrialBrake.ts";
@@ -167,9 +167,7 @@ class Round {
       const made = this.overRange(brakeIn);
       // Offered only where every part folds on the planned brake, at every leaf angle of its range.
       if (made === undefined) return { design, brake: null, outcomes: [] };
-      const harder = sheets.map((sheet, i) =>
-        harderOf(sheet, sheetOf(made.trials[i]!, made.outcomes[i]!)),
-      );
+      const harder = sheets.map((sheet, i) => harderOf(sheet, sheetOf(made.trials[i]!, made.outcomes[i]!)));
       if (harder.every((sheet, i) => asksTheSame(sheet, sheets[i]!))) {
         return { design, brake: brakeIn(this.units), outcomes: made.outcomes };
       }

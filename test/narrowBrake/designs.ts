@@ -64,10 +64,20 @@ export interface Named {
 /** Every length with every sheet, by turns in inches and millimetres, and four whose sheet reaches past the bolts. */
 export function manyDesigns(): Named[] {
   const shallow = LENGTHS_IN.flatMap((length, i) =>
-    SHEETS.filter((_, k) => (i + k) % 2 === 0 || length >= 36).map((sheet, k) => ({ length, sheet, units: (i + k) % 2 === 0 ? ("in" as const) : ("mm" as const), deep: false })),
+    SHEETS.filter((_, k) => (i + k) % 2 === 0 || length >= 36).map((sheet, k) => ({
+      length,
+      sheet,
+      units: (i + k) % 2 === 0 ? ("in" as const) : ("mm" as const),
+      deep: false,
+    })),
   );
   const deep = [4, 12, 18].flatMap((length) =>
-    [SHEETS[1]!, SHEETS[3]!, SHEETS[5]!].map((sheet) => ({ length, sheet, units: "in" as const, deep: true })),
+    [SHEETS[1]!, SHEETS[3]!, SHEETS[5]!].map((sheet) => ({
+      length,
+      sheet,
+      units: "in" as const,
+      deep: true,
+    })),
   );
   return [...shallow, ...deep].map(({ length, sheet, units, deep: far }) => ({
     name: `${length} in of ${sheet.thicknessMm.toFixed(2)} mm ${sheet.metal.name}, ${units}${far ? ", deep" : ""}`,

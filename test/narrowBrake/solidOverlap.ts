@@ -17,8 +17,12 @@ export interface PieceLike {
   readonly id: string;
   readonly shape:
     | { readonly profile: readonly (readonly [number, number])[]; readonly from: number; readonly to: number }
-    | { readonly diameter: number; readonly from: readonly [number, number, number]; readonly to: readonly [number, number, number] };
-  readonly holes: readonly HoleLike[];
+    | {
+        readonly diameter: number;
+        readonly from: readonly [number, number, number];
+        readonly to: readonly [number, number, number];
+      };
+  readonly holes: readonly (HoleLike & { readonly tapped?: string; readonly reason?: string })[];
   readonly turnsWithLeaf: boolean;
   readonly weldedTo: readonly string[];
   readonly boltedTo: readonly string[];
@@ -53,14 +57,24 @@ function cylinderAt({ diameter, from, to }: HoleLike, w: number): Ring | undefin
   if (Math.abs(off) >= r) return undefined;
   const half = Math.sqrt(r * r - off * off);
   const upright = Math.abs(to[1] - from[1]) > 1e-9;
-  const [x0, x1] = upright ? [from[0] - half, from[0] + half] : [Math.min(from[0], to[0]), Math.max(from[0], to[0])];
-  const [y0, y1] = upright ? [Math.min(from[1], to[1]), Math.max(from[1], to[1])] : [from[1] - half, from[1] + half];
-  return [[x0, y0], [x1, y0], [x1, y1], [x0, y1]];
+  const [x0, x1] = upright
+    ? [from[0] - half, from[0] + half]
+    : [Math.min(from[0], to[0]), Math.max(from[0], to[0])];
+  const [y0, y1] = upright
+    ? [Math.min(from[1], to[1]), Math.max(from[1], to[1])]
+    : [from[1] - half, from[1] + half];
+  return [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
 }
 
 function sliceAt({ shape, holes, turnsWithLeaf }: PieceLike, w: number, leafDeg: number) {
   const deg = turnsWithLeaf ? leafDeg : 0;
-  const ring = "diameter" in shape ? cylinderAt(shape, w) : w > shape.from && w < shape.to ? shape.profile : undefined;
+  const ring =
+    "diameter" in shape ? cylinderAt(shape, w) : w > shape.from && w < shape.to ? shape.profile : undefined;
   if (!ring) return undefined;
   let slice = polygon(ring, deg);
   for (const hole of holes) {
@@ -86,7 +100,8 @@ export function overlaps(pieces: readonly PieceLike[], leafDeg: number): string[
   pieces.forEach((a, i) => {
     for (const b of pieces.slice(i + 1)) {
       if (a.turnsWithLeaf === b.turnsWithLeaf && leafDeg > 0) continue;
-      if ([a.weldedTo, a.boltedTo].flat().includes(b.id) || [b.weldedTo, b.boltedTo].flat().includes(a.id)) continue;
+      if ([a.weldedTo, a.boltedTo].flat().includes(b.id) || [b.weldedTo, b.boltedTo].flat().includes(a.id))
+        continue;
       const area = sharedArea(a, b, leafDeg);
       if (area > ROUNDING_MM2) found.push(`${a.id} and ${b.id} at ${leafDeg}°: ${area.toFixed(2)} mm²`);
     }

@@ -71,7 +71,11 @@ export function inUnit(file: JobFile, to: LengthUnit): JobFile {
       ...(leaf.pivot ? { pivot: leaf.pivot.map((x) => corner(x, from, to)) as unknown as Vertex } : {}),
     },
     ...(frame
-      ? { frame: frame.map((piece) => ("name" in piece ? { ...piece, profile: profile(piece.profile) } : profile(piece))) }
+      ? {
+          frame: frame.map((piece) =>
+            "name" in piece ? { ...piece, profile: profile(piece.profile) } : profile(piece),
+          ),
+        }
       : {}),
     ...(setback === undefined || setback === "auto" || setback === "one" ? {} : { setback: one(setback) }),
     ...(rated ? { rated: some(rated, ["thickness", "length"]) } : {}),

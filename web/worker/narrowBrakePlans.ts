@@ -61,7 +61,15 @@ function shownBrake({ design, brake, guessedLengths }: ShopMadeBar): ShownBrake 
     ...(plan && brake === null ? ["Checked again on the planned brake, the part does not fold."] : []),
   ];
   if (plan === null) {
-    return { window: design.windowSentence, notes: guess, problems, cuts: [], lists: [], cautions: "", drawing: null };
+    return {
+      window: design.windowSentence,
+      notes: guess,
+      problems,
+      cuts: [],
+      lists: [],
+      cautions: "",
+      drawing: null,
+    };
   }
   const svg = (drawing: Parameters<typeof writeSvg>[0]) => writeSvg(drawing, { title: TITLE });
   const picture = drawnBrake(design, WIDE_MM);
@@ -91,7 +99,10 @@ function shownBrake({ design, brake, guessedLengths }: ShopMadeBar): ShownBrake 
       sentence: picture.sentence,
       svg: svg(picture),
       small: svg(drawnBrake(design, SMALL_MM)),
-      pieces: pieceDrawings(design, SMALL_MM).map(({ name, drawing }) => ({ words: name, svg: svg(drawing) })),
+      pieces: pieceDrawings(design, SMALL_MM).map(({ name, drawing }) => ({
+        words: name,
+        svg: svg(drawing),
+      })),
       steps: stepDrawings(design, STEP_MM).map(({ words, drawing }) => ({ words, svg: svg(drawing) })),
       dxf: pieceFiles(plan),
       stl: assemblyStl(plan.assembly),

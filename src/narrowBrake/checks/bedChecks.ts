@@ -5,12 +5,12 @@
  */
 import { toDeg } from "../../units/quantity.ts";
 import { GERE_BEAM, ROARK_TORSION, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
-import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { centralMoment, centralSag, middleTwist } from "../strength/centralLoad.ts";
 import { shearModulus } from "../strength/plateCantilever.ts";
 import { sectionOf } from "../strength/rectangles.ts";
 import { screwStress } from "../strength/screwStress.ts";
 import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
+import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad, WELDED_COLD } from "./under.ts";
 
@@ -93,8 +93,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
   const thickest = Math.max(cap.highMm, spine.wideMm);
   // Shear flow between cap and spine, V·Q/I, and the turning of the handles as a couple over the spine's thickness.
   const shear = (loads.leafNPerMm.value * loads.longestPartMm) / 2;
-  const firstMoment =
-    cap.wideMm * cap.highMm * Math.abs((cap.minY + cap.maxY) / 2 - both.centroidYMm);
+  const firstMoment = cap.wideMm * cap.highMm * Math.abs((cap.minY + cap.maxY) / 2 - both.centroidYMm);
   const flow = (shear * firstMoment) / both.secondMomentXMm4 / 2;
   const couple = loads.turningNmm.value / cap.longMm / spine.wideMm;
   const weldMpa = Math.hypot(flow, couple) / WELDED_SHARE / (THROAT_OF_LEG * sizes.weldMm);
@@ -170,7 +169,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       source: SHIGLEY_WELD,
       assumptions: ["a fillet on each side of the spine, 2 in in every 4 (50 mm in every 100)"],
       pieces: ["cap", "spine"],
-      grows: sizes.weldMm < 0.75 * spine.wideMm ? "weldMm" : "spineMm",
+      grows: sizes.weldMm < 0.75 * Math.min(spine.wideMm, sizes.leafEarMm) ? "weldMm" : "spineMm",
     }),
   ];
 }

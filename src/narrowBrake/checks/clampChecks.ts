@@ -6,10 +6,10 @@
 import { toDeg } from "../../units/quantity.ts";
 import { barChecks } from "../barWindow.ts";
 import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, STATICS } from "../handbooks.ts";
-import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { reusablePreload } from "../strength/bolt.ts";
 import { centralMoment, centralSag } from "../strength/centralLoad.ts";
 import { sectionOf } from "../strength/rectangles.ts";
+import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 
@@ -98,7 +98,9 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
   const nutRing = 0.625 * bolt.diameterMm;
   const holderRing = (holderHole / 2 + washer.wideMm / 2) / 2;
   const washerMpa =
-    (6 * forces.mostN * (holderRing - nutRing)) / Math.PI / ((washer.wideMm - washerHole) * washer.highMm ** 2);
+    (6 * forces.mostN * (holderRing - nutRing)) /
+    Math.PI /
+    ((washer.wideMm - washerHole) * washer.highMm ** 2);
   return [
     checkOf({
       member: "hold-down bolts",

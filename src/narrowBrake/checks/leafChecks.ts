@@ -4,15 +4,22 @@
  * Bound: pins bend over the true gap, from the middle of one ear to the middle of the other.
  */
 import { toDeg } from "../../units/quantity.ts";
-import { GERE_BEAM, MOTT_SECTION, ROARK_TORSION, SHIGLEY_SHEAR, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
+import {
+  GERE_BEAM,
+  MOTT_SECTION,
+  ROARK_TORSION,
+  SHIGLEY_SHEAR,
+  SHIGLEY_WELD,
+  STATICS,
+} from "../handbooks.ts";
 import { fineLength } from "../shopFigures.ts";
 import { pieceOf, volumeOf } from "../solid.ts";
-import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { centralMoment, centralSag, middleTwist } from "../strength/centralLoad.ts";
 import { shearModulus } from "../strength/plateCantilever.ts";
 import { sectionOf } from "../strength/rectangles.ts";
 import { STEEL_DENSITY_KG_PER_MM3 } from "../strength/weight.ts";
 import { THROAT_OF_LEG, WELD_ALLOWED_MPA, weldStress } from "../strength/weldLines.ts";
+import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { allowed, measured, type UnderLoad, WELDED_COLD } from "./under.ts";
 import { bedEarWeld, leafEarWeld } from "./welds.ts";
 
@@ -133,7 +140,10 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
       unit: "MPa",
       formula: "σ = 32·V·(t₁/2 + g + t₂/2)/(π·d³)",
       source: `${STATICS}; ${MOTT_SECTION}`,
-      assumptions: [...hinge, `gap ${fineLength(gapMm, requirements.units)}, from the middle of one ear to that of the other`],
+      assumptions: [
+        ...hinge,
+        `gap ${fineLength(gapMm, requirements.units)}, from the middle of one ear to that of the other`,
+      ],
       pieces: ["pin-right", "leaf-ear-right", "bed-ear-right"],
       grows: "pinMm",
     }),
@@ -212,7 +222,10 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
       source: SHIGLEY_WELD,
       assumptions: [...hinge, "worst of four directions of the force"],
       pieces: ["bed-ear-right", "spine"],
-      grows: sizes.weldMm < 0.75 * Math.min(sizes.spineMm, sizes.bedEarMm) ? "weldMm" : "bedEarHighMm",
+      grows:
+        sizes.weldMm < 0.75 * Math.min(sizes.spineMm, sizes.bedEarMm, sizes.leafEarMm)
+          ? "weldMm"
+          : "bedEarHighMm",
     }),
     checkOf({
       member: "leaf rests",
@@ -222,7 +235,9 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
       unit: "MPa",
       formula: "σ = 32·F·a/(π·d³), F = weight·x/(2·y)",
       source: STATICS,
-      assumptions: ["leaf let down gently; a leaf that is dropped brings twice its weight, which the limit allows"],
+      assumptions: [
+        "leaf let down gently; a leaf that is dropped brings twice its weight, which the limit allows",
+      ],
       pieces: ["rest-right", "leaf", "handle-1"],
       grows: "restMm",
     }),
@@ -235,7 +250,7 @@ function handleChecks(under: UnderLoad): StrengthCheck[] {
   const leaf = measured(under, "leaf");
   const d = handle.diameterMm;
   const moment = requirements.handForceN * (places.reachMm - leaf.maxX);
-  const ring = (moment / (Math.PI * (d / 2) ** 2)) / (THROAT_OF_LEG * sizes.weldMm);
+  const ring = moment / (Math.PI * (d / 2) ** 2) / (THROAT_OF_LEG * sizes.weldMm);
   return [
     checkOf({
       member: "handles",

@@ -5,10 +5,10 @@
  */
 import { ISO_898, MIDDLE_THIRD, SHIGLEY_BOLT, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
 import { volumeOf } from "../solid.ts";
-import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { reusablePreload } from "../strength/bolt.ts";
 import { STEEL_DENSITY_KG_PER_MM3 } from "../strength/weight.ts";
 import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
+import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 
 /** What one may hang in a bench vise: common practice, no source. */
@@ -105,7 +105,8 @@ function feetChecks(under: UnderLoad): StrengthCheck[] {
       source: SHIGLEY_WELD,
       assumptions: ["a fillet before and behind the spine, as long as the foot is wide"],
       pieces,
-      grows: sizes.weldMm < 0.75 * Math.min(spine.wideMm, foot.highMm) ? "weldMm" : "spineMm",
+      grows:
+        sizes.weldMm < 0.75 * Math.min(spine.wideMm, foot.highMm, sizes.leafEarMm) ? "weldMm" : "spineMm",
     }),
     checkOf({
       member: "feet",

@@ -47,11 +47,18 @@ export function balloons(
 
 /** Pushed back between two bounds, a gap apart, where they were spread past them. */
 function within(ys: readonly number[], low: number, high: number, gap: number): number[] {
-  const up = ys.reduce<number[]>((done, y, i) => [...done, Math.max(y, i === 0 ? low : done[i - 1]! + gap)], []);
-  return up.reduceRight<number[]>(
-    (done, y) => [Math.min(y, done.length === 0 ? high : done[0]! - gap), ...done],
-    [],
-  );
+  const places = [...ys];
+  let least = low;
+  for (const [i, y] of places.entries()) {
+    places[i] = Math.max(y, least);
+    least = places[i]! + gap;
+  }
+  let most = high;
+  for (let i = places.length - 1; i >= 0; i--) {
+    places[i] = Math.min(places[i]!, most);
+    most = places[i]! - gap;
+  }
+  return places;
 }
 
 function balloon(item: number, at: Point, center: Point, pageMm: number): Mark[] {

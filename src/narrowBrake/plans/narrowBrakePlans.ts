@@ -13,13 +13,13 @@ import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import { weightWords } from "../../words/weightWords.ts";
 import type { NarrowBrake, NarrowBrakePlan } from "../narrowBrake.ts";
+import { checkFigures } from "../shopFigures.ts";
 import type { Piece } from "../solid.ts";
 import { stockIn } from "../stockSize.ts";
 import { assemblySheets } from "./assemblySheet.ts";
 import { pictureOf, scaledDrawing } from "./picture.ts";
 import { pieceSheet } from "./pieceSheet.ts";
 import { printedFormula } from "./printedFormula.ts";
-import { checkFigures } from "../shopFigures.ts";
 
 const TITLE = "Shop-made narrow brake";
 const TITLE_MM: Mm = 6;
@@ -63,7 +63,11 @@ export function drawnBrake({ plan, requirements }: NarrowBrake, wideMm: Mm = 190
   return scaledDrawing(drawing, scale);
 }
 
-function firstPage({ requirements, windowSentence }: NarrowBrake, plan: NarrowBrakePlan, widthMm: Mm): Block[] {
+function firstPage(
+  { requirements, windowSentence }: NarrowBrake,
+  plan: NarrowBrakePlan,
+  widthMm: Mm,
+): Block[] {
   const { units } = requirements;
   const shares = [0.06, 0.18, 0.08, 0.53, 0.15];
   const list = pageTable(
@@ -117,7 +121,10 @@ function picture(
 }
 
 /** A drawing of each sawn piece with its words, as wide as a small screen wants it. */
-export function pieceDrawings(brake: NarrowBrake, widthMm: Mm): { readonly name: string; readonly drawing: Drawing }[] {
+export function pieceDrawings(
+  brake: NarrowBrake,
+  widthMm: Mm,
+): { readonly name: string; readonly drawing: Drawing }[] {
   const { plan } = brake;
   if (plan === null) return [];
   const sawn = plan.cutList.filter(({ bought }) => !bought);
@@ -132,7 +139,10 @@ export function pieceDrawings(brake: NarrowBrake, widthMm: Mm): { readonly name:
 }
 
 /** The steps of making, each with the picture of the pieces that it is about. */
-export function stepDrawings({ plan }: NarrowBrake, wideMm: Mm): { readonly words: string; readonly drawing: Drawing }[] {
+export function stepDrawings(
+  { plan }: NarrowBrake,
+  wideMm: Mm,
+): { readonly words: string; readonly drawing: Drawing }[] {
   if (plan === null) return [];
   return plan.making.map(({ words, shows }) => {
     const pieces = plan.assembly.pieces.filter(({ id }) => shows.includes(id));
@@ -158,7 +168,10 @@ function pieceBlocks({ requirements }: NarrowBrake, plan: NarrowBrakePlan, width
     });
 }
 
-function makingBlocks({ making, assembly, proving, tools, carries, crown }: NarrowBrakePlan, widthMm: Mm): Block[] {
+function makingBlocks(
+  { making, assembly, proving, tools, carries, crown }: NarrowBrakePlan,
+  widthMm: Mm,
+): Block[] {
   const steps = making.map(({ words, shows }, i): Block => {
     const shown = assembly.pieces.filter(({ id }) => shows.includes(id));
     const image = picture(shown, `Step ${i + 1}.`, { ...STEP_PICTURE, numbered: false });
@@ -187,7 +200,11 @@ function restBlocks({ requirements }: NarrowBrake, plan: NarrowBrakePlan, widthM
   const shares = [0.2, 0.17, 0.27, 0.36];
   return [
     headed("Cautions", plan.cautions, widthMm),
-    headed("Where this stops", [...plan.limits, ...plan.notChecked.map((one) => `Not checked: ${one}.`)], widthMm),
+    headed(
+      "Where this stops",
+      [...plan.limits, ...plan.notChecked.map((one) => `Not checked: ${one}.`)],
+      widthMm,
+    ),
     ...inChunks(plan.checks, CHECKS_A_TABLE).map((checks, i) =>
       stack(
         [

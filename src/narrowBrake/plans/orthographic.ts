@@ -24,7 +24,9 @@ export function viewFrom(side: Side, pieces: readonly Piece[]): Mark[] {
   const flats = pieces.map((piece) => flatOf(side, piece));
   return flats.flatMap((flat, i) => {
     const covers = flats.filter((other, k) => k !== i && other.near > flat.near + 1e-6);
-    return flat.radius > 0 ? circleMarks(flat, covers) : edgesOf(flat).flatMap((edge) => splitEdge(edge, covers));
+    return flat.radius > 0
+      ? circleMarks(flat, covers)
+      : edgesOf(flat).flatMap((edge) => splitEdge(edge, covers));
   });
 }
 

@@ -3,11 +3,21 @@
  * All pieces are convex, so each shows as the hull of its corners, with the edges of the faces that are turned to the viewer.
  * Order: where two pictures overlap, the piece whose front is nearer there is drawn later; exact for pieces that don't overlap.
  */
-import { polygon } from "../../drawing/polygon.ts";
+
 import type { Mark } from "../../drawing/model.ts";
+import { polygon } from "../../drawing/polygon.ts";
 import { convexHull } from "../../plane/convexHull.ts";
 import type { Point } from "../../plane/point.ts";
-import { areaOf, boxOfShape, isRound, type Piece, type Prism, type Round, rectangle, type Xyw } from "../solid.ts";
+import {
+  areaOf,
+  boxOfShape,
+  isRound,
+  type Piece,
+  type Prism,
+  type Round,
+  rectangle,
+  type Xyw,
+} from "../solid.ts";
 
 /** Where x, y and w point on the page: x to the lower left, y up, w to the right and a little up. */
 const ACROSS = { x: -0.42, y: 0, w: 0.94 } as const;
@@ -95,8 +105,20 @@ function roundSeen({ diameter, from, to }: Round): { hull: Point[]; edges: Segme
 
 /** Two directions square to an axis that runs along x, y or w. */
 function squareTo([x, y]: Xyw): readonly [Xyw, Xyw] {
-  if (Math.abs(x) > 1e-9) return [[0, 1, 0], [0, 0, 1]];
-  return Math.abs(y) > 1e-9 ? [[1, 0, 0], [0, 0, 1]] : [[1, 0, 0], [0, 1, 0]];
+  if (Math.abs(x) > 1e-9)
+    return [
+      [0, 1, 0],
+      [0, 0, 1],
+    ];
+  return Math.abs(y) > 1e-9
+    ? [
+        [1, 0, 0],
+        [0, 0, 1],
+      ]
+    : [
+        [1, 0, 0],
+        [0, 1, 0],
+      ];
 }
 
 function hullOf(points: readonly Point[]): Point[] {

@@ -38,8 +38,7 @@ export function faceOf(piece: Piece): PieceFace {
   const [thickAxis, acrossAxis, alongAxis] = axesOf(piece, box);
   const size = (axis: Axis) => box.max[axis] - box.min[axis];
   // Ears and feet are measured from the end that is toward the operator, or up.
-  const along = (at: Xyw) =>
-    alongAxis === 2 ? at[2] - box.min[2] : box.max[alongAxis] - at[alongAxis];
+  const along = (at: Xyw) => (alongAxis === 2 ? at[2] - box.min[2] : box.max[alongAxis] - at[alongAxis]);
   const across = (at: Xyw) => box.max[acrossAxis] - at[acrossAxis];
   const [longMm, wideMm] = [size(alongAxis), size(acrossAxis)];
   const profile = isRound(shape) ? undefined : shape.profile;
@@ -108,7 +107,12 @@ export interface HoleKind {
 export function holeKinds({ holes }: PieceFace): HoleKind[] {
   const keys = new Map<string, FaceHole[]>();
   for (const hole of holes) {
-    const key = [hole.diameterMm.toFixed(4), hole.tapped, hole.deepMm?.toFixed(4), hole.reason === "countersink"].join();
+    const key = [
+      hole.diameterMm.toFixed(4),
+      hole.tapped,
+      hole.deepMm?.toFixed(4),
+      hole.reason === "countersink",
+    ].join();
     keys.set(key, [...(keys.get(key) ?? []), hole]);
   }
   return [...keys.values()].map((of, i) => ({ letter: String.fromCharCode(65 + i), holes: of }));

@@ -12,7 +12,10 @@ import { faceOf, holeKinds } from "./pieceFace.ts";
 const ROUND_SIDES = 48;
 
 /** One DXF for each sawn flat piece, named by its number and name: "04-bed-cap.dxf". */
-export function pieceFiles({ cutList, assembly }: NarrowBrakePlan): { readonly name: string; readonly text: string }[] {
+export function pieceFiles({
+  cutList,
+  assembly,
+}: NarrowBrakePlan): { readonly name: string; readonly text: string }[] {
   return cutList.flatMap((cut) => {
     const piece = assembly.pieces.find(({ item }) => item === cut.item)!;
     if (cut.bought || isRound(piece.shape)) return [];
@@ -28,7 +31,10 @@ export function pieceFiles({ cutList, assembly }: NarrowBrakePlan): { readonly n
     ];
     const text = polylineDxf({
       outlines: [face.outline.map(([along, across]) => at(along, across))],
-      holes: face.holes.map(({ alongMm, acrossMm, diameterMm }) => ({ center: at(alongMm, acrossMm), diameterMm })),
+      holes: face.holes.map(({ alongMm, acrossMm, diameterMm }) => ({
+        center: at(alongMm, acrossMm),
+        diameterMm,
+      })),
       words: notes.map((words, i) => ({
         at: { x: 0, y: -(i + 2) * 1.6 * height },
         text: words,

@@ -39,7 +39,11 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
   const kinds = holeKinds(face);
   const words = (mm: Mm) => formatLength(mm, units);
   const title = paragraph(`${cut.item}  ${cut.piece}, ${cut.count} off: ${cut.stock}`, HEAD_MM, widthMm);
-  const work = paragraph(`${cut.work} Lengths in ${units === "in" ? "inches" : "millimetres"}.`, WORDS_MM, widthMm);
+  const work = paragraph(
+    `${cut.work} Lengths in ${units === "in" ? "inches" : "millimetres"}.`,
+    WORDS_MM,
+    widthMm,
+  );
   const scale = scaleFor(
     { wideMm: face.longMm, highMm: face.wideMm },
     { wideMm: widthMm - 50, highMm: FACE_HIGH_MM },
@@ -53,7 +57,8 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
   const belowMm = ROW_MM * (1 + rows(under));
   const faceHighMm = face.wideMm * scale.ratio;
   const endScale = face.end && scaleFor(boxSize(face.end), END_ROOM, units);
-  const table = kinds.length > 0 ? holeTable(kinds, sheet, widthMm - (face.end ? TABLE_LEFT_MM : 0)) : undefined;
+  const table =
+    kinds.length > 0 ? holeTable(kinds, sheet, widthMm - (face.end ? TABLE_LEFT_MM : 0)) : undefined;
   const endHighMm = face.end ? boxSize(face.end).highMm * endScale!.ratio + 2 * ROW_MM + 6 : 0;
   const note = sheet.endNote ? paragraph(sheet.endNote, WORDS_MM, widthMm) : undefined;
   const lowerMm = Math.max(endHighMm, table?.heightMm ?? 0);
@@ -64,7 +69,9 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
       const marks: Mark[] = [...title.put(leftMm, topMm).marks];
       const faceTop = topMm - title.heightMm - aboveMm;
       const faceLeft = leftMm + 24;
-      marks.push(...faceMarks(face, [over, under], { left: faceLeft, top: faceTop, ratio: scale.ratio }, words));
+      marks.push(
+        ...faceMarks(face, [over, under], { left: faceLeft, top: faceTop, ratio: scale.ratio }, words),
+      );
       marks.push(caption(`Face, ${scale.words}`, leftMm, faceTop - faceHighMm - belowMm - 5));
       const lowerTop = topMm - title.heightMm - viewMm;
       if (face.end && endScale) {
@@ -107,7 +114,11 @@ function chainsOf(kinds: readonly HoleKind[]): Chain[] {
 }
 
 /** A step too short for its figure stands a row higher, where nothing stands beside it. */
-function isShort({ from, to }: { readonly from: Mm; readonly to: Mm }, ratio: number, words: (mm: Mm) => string) {
+function isShort(
+  { from, to }: { readonly from: Mm; readonly to: Mm },
+  ratio: number,
+  words: (mm: Mm) => string,
+) {
   return (to - from) * ratio < words(to - from).length * 1.65 + 6;
 }
 

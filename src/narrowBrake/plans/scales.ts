@@ -23,6 +23,7 @@ export function scaleFor(
 ): Scale {
   const list = SCALES[units];
   const down =
-    list.find((one) => thing.wideMm / one <= room.wideMm && thing.highMm / one <= room.highMm) ?? list.at(-1)!;
+    list.find((one) => thing.wideMm / one <= room.wideMm && thing.highMm / one <= room.highMm) ??
+    list.at(-1)!;
   return { ratio: 1 / down, words: `1:${down}` };
 }

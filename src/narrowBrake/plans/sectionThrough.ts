@@ -22,7 +22,9 @@ const ROUND_POINTS = 48;
 
 /** Where the section is cut: through the bolt nearest to the middle. */
 export function sectionPlace({ pieces }: Pick<Assembly, "pieces">): Mm {
-  const ws = pieces.filter(({ name }) => name === "hold-down bolt").map((bolt) => boxOfShape(bolt.shape).min[2] + boxOfShape(bolt.shape).max[2]);
+  const ws = pieces
+    .filter(({ name }) => name === "hold-down bolt")
+    .map((bolt) => boxOfShape(bolt.shape).min[2] + boxOfShape(bolt.shape).max[2]);
   return Math.min(...ws.map((w) => Math.abs(w))) / 2;
 }
 
@@ -33,7 +35,12 @@ export function sectionThrough(assembly: Assembly): Mark[] {
     const { min, max } = boxOfShape(shape);
     return min[2] < at && max[2] > at;
   });
-  const behind = [...kinds(pieces, "bed ear"), ...kinds(pieces, "leaf ear"), ...kinds(pieces, "leaf rest"), ...kinds(pieces, "foot")];
+  const behind = [
+    ...kinds(pieces, "bed ear"),
+    ...kinds(pieces, "leaf ear"),
+    ...kinds(pieces, "leaf rest"),
+    ...kinds(pieces, "foot"),
+  ];
   const handle = pieceOf(assembly, "handle-1");
   const screw = pieces.find(({ name }) => name === "setback screw")!;
   const lock = pieces.find(({ name }) => name === "lock nut")!;
@@ -41,9 +48,15 @@ export function sectionThrough(assembly: Assembly): Mark[] {
     ...behind.flatMap((piece) => outlineOf(piece, "hidden")),
     ...outlineOf(pieceOf(assembly, "pin-right"), "hidden"),
     ...outlineOf(handle, "edge"),
-    ...cut.filter(({ name }) => HATCHED[name] !== undefined).flatMap((piece): Mark[] => [
-      { kind: "outline", layer: HATCHED[piece.name]!, outline: polygon(profileOf(piece).map(([x, y]) => ({ x, y }))) },
-    ]),
+    ...cut
+      .filter(({ name }) => HATCHED[name] !== undefined)
+      .flatMap((piece): Mark[] => [
+        {
+          kind: "outline",
+          layer: HATCHED[piece.name]!,
+          outline: polygon(profileOf(piece).map(([x, y]) => ({ x, y }))),
+        },
+      ]),
     ...[screw, lock, ...cut.filter(({ name }) => HATCHED[name] === undefined)].flatMap((piece): Mark[] => [
       { kind: "outline", layer: "face", outline: polygon(profileOf(piece).map(([x, y]) => ({ x, y }))) },
     ]),

@@ -33,12 +33,10 @@ export function sectionOf(rectangles: readonly Rectangle[]): SectionFigures {
   const centroidXMm = sum((one, area) => (area * (one.minX + one.maxX)) / 2) / areaMm2;
   const centroidYMm = sum((one, area) => (area * (one.minY + one.maxY)) / 2) / areaMm2;
   const secondMomentXMm4 = sum(
-    (one, area) =>
-      area * ((one.maxY - one.minY) ** 2 / 12 + ((one.minY + one.maxY) / 2 - centroidYMm) ** 2),
+    (one, area) => area * ((one.maxY - one.minY) ** 2 / 12 + ((one.minY + one.maxY) / 2 - centroidYMm) ** 2),
   );
   const secondMomentYMm4 = sum(
-    (one, area) =>
-      area * ((one.maxX - one.minX) ** 2 / 12 + ((one.minX + one.maxX) / 2 - centroidXMm) ** 2),
+    (one, area) => area * ((one.maxX - one.minX) ** 2 / 12 + ((one.minX + one.maxX) / 2 - centroidXMm) ** 2),
   );
   const outermost = (of: (one: Rectangle) => number) => Math.max(...rectangles.map(of));
   return {

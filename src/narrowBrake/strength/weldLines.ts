@@ -40,7 +40,8 @@ export function weldStress(lines: readonly WeldLine[], legMm: Mm, load: WeldLoad
       const [rx, ry] = [x - centroid[0], y - centroid[1]];
       const inX = fx / length - (twist * ry) / polar;
       const inY = fy / length + (twist * rx) / polar;
-      const out = spread < 1e-6 * polar ** 2 ? lineOut(mx, my, rx, ry, polar) : outOf(mx, my, rx, ry, [xx, yy, xy]);
+      const out =
+        spread < 1e-6 * polar ** 2 ? lineOut(mx, my, rx, ry, polar) : outOf(mx, my, rx, ry, [xx, yy, xy]);
       return Math.hypot(inX, inY, out);
     }),
   );

@@ -3,9 +3,9 @@
  */
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
-import { torqueWords } from "../forceWords.ts";
 import { nutTorqueNm } from "../checks/clampForces.ts";
 import type { UnderLoad } from "../checks/under.ts";
+import { torqueWords } from "../forceWords.ts";
 import type { MakingStep } from "../narrowBrake.ts";
 
 export function makingSteps(under: UnderLoad): MakingStep[] {
@@ -35,7 +35,8 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: [...ids("bed cap", "spine"), ...feet],
     },
     {
-      words: "Weld the rail on the cap where its drawing says. Then lay the straightedge along the cap's front edge and draw-file what the heat has pulled: the edge must stay sharp.",
+      words:
+        "Weld the rail on the cap where its drawing says. Then lay the straightedge along the cap's front edge and draw-file what the heat has pulled: the edge must stay sharp.",
       shows: bed,
     },
     {
@@ -47,11 +48,13 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: [...bed, ...leaf, ...ears],
     },
     {
-      words: "Swing the leaf. Its edge must keep to the cap's edge all the way; correct the tacks, swing again. Then weld the bed ears, one run here, one run there.",
+      words:
+        "Swing the leaf. Its edge must keep to the cap's edge all the way; correct the tacks, swing again. Then weld the bed ears, one run here, one run there.",
       shows: [...bed, ...leaf, ...ears],
     },
     {
-      words: "Let in and weld the handles. Press the pins and rests home and tack them outside. File the rests until the leaf's face lies level with the bed.",
+      words:
+        "Let in and weld the handles. Press the pins and rests home and tack them outside. File the rests until the leaf's face lies level with the bed.",
       shows: [...bed, ...leaf, ...ears, ...ids("handle")],
     },
     {

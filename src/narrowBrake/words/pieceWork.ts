@@ -4,8 +4,8 @@
 import type { LengthUnit } from "../../units/length.ts";
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
-import type { UnderLoad } from "../checks/under.ts";
 import { WELDED_SHARE } from "../checks/bedChecks.ts";
+import type { UnderLoad } from "../checks/under.ts";
 import type { Piece } from "../solid.ts";
 
 /** How straight bar, leaf and bed edge must be over their length: common practice, no source. */

@@ -109,7 +109,7 @@ function tools({ sizes, places, requirements: { units } }: UnderLoad): string[] 
   const drill = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   return [
     "band saw or hacksaw",
-    "drill press, centre punch, countersink",
+    "drill press, centring drill, countersink",
     `drills: ${sizes.bolt.tapDrill} for ${sizes.bolt.name}, ${sizes.screw.tapDrill} for ${sizes.screw.name}, ${places.flatHead.tapDrill} for ${places.flatHead.name}, ${drill(places.boltHoleMm)} for the holder, ${drill(sizes.pinMm)} for the pins, ${drill(sizes.handleMm)} for the handles`,
     `taps: ${[sizes.bolt.name, sizes.screw.name, places.flatHead.name].join(", ")}`,
     "reamer for the pins, or a drill run slowly with oil",
