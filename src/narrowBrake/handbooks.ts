@@ -12,7 +12,7 @@ export const TIMOSHENKO_PLATE =
 export const GERE_BEAM =
   "Gere & Goodno, Mechanics of Materials, app. H-2, case 1, loaded on its middle stretch";
 export const SHIGLEY_WELD =
-  "Shigley's Mechanical Engineering Design, table 9-6: 21.0 ksi in the throat for E70; AWS D1.1, clause 2: 0.30 of the electrode; weld as a line, Blodgett (from memory)";
+  "Shigley's Mechanical Engineering Design, table 9-6, throat of E70; AWS D1.1, clause 2: 0.30 of the electrode; weld as a line, Blodgett (from memory)";
 export const SHIGLEY_BOLT =
   "Shigley's Mechanical Engineering Design, eq. 8-27 and table 8-15; 75 % of proof for bolts used again";
 export const ISO_898 = "ISO 898-1 and ASME B1.1, tensile stress area";

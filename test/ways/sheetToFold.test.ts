@@ -87,7 +87,10 @@ describe("the made brake", () => {
         const profile = "profile" in shape ? shape.profile : [];
         const [xs, ys] = [profile.map(([x]) => x), profile.map(([, y]) => y)];
         const frontMm = Math.max(...xs);
-        return [id, { frontMm, deepMm: frontMm - Math.min(...xs), highMm: Math.max(...ys) - Math.min(...ys) }];
+        return [
+          id,
+          { frontMm, deepMm: frontMm - Math.min(...xs), highMm: Math.max(...ys) - Math.min(...ys) },
+        ];
       }),
     );
   }

@@ -40,7 +40,7 @@ function viseChecks(under: UnderLoad): StrengthCheck[] {
       value: weightOf(under),
       limit: HEAVIEST_IN_A_VISE_KG,
       unit: "kg",
-      formula: "sum of volumes · 7850 kg/m³",
+      formula: "sum of volumes, at the density of steel",
       source: "common practice, no source",
       assumptions: ["holes not taken out"],
       pieces: assembly.pieces.map(({ id }) => id),

@@ -49,7 +49,7 @@ function frontAndTop({ assembly, places, sizes }: NarrowBrakePlan, units: Length
   const top = windowOf("top", pieces);
   const room = {
     wideMm: size.widthMm - 2 * PRINTER_MARGIN_MM - 44,
-    highMm: size.heightMm - 2 * PRINTER_MARGIN_MM - 78,
+    highMm: size.heightMm - 2 * PRINTER_MARGIN_MM - 96,
   };
   const scale = scaleFor({ wideMm: front.wideMm, highMm: front.highMm + top.highMm }, room, units);
   const centerX = size.widthMm / 2;

@@ -51,26 +51,25 @@ type Triangle = readonly [Xyw, Xyw, Xyw];
 export function assemblyStl({ pieces }: Pick<Assembly, "pieces">): string {
   return pieces
     .map((piece) => {
-      const facets = trianglesOf(piece).map(
-        ([a, b, c]) =>
-          `facet normal ${vector(normalOf(a, b, c))}\nouter loop\nvertex ${vector(a)}\nvertex ${vector(b)}\nvertex ${vector(c)}\nendloop\nendfacet`,
-      );
+      const facets = trianglesOf(piece).map(facetOf);
       return `solid ${piece.id}, ${MADE_BY}\n${facets.join("\n")}\nendsolid ${piece.id}, ${MADE_BY}\n`;
     })
     .join("");
 }
 
-/** Right-handed for those who look at it: x out, y up, so w runs to the operator's left there. */
-function vector([x, y, w]: Xyw): string {
-  return [x, y, -w].map((one) => one.toFixed(4)).join(" ");
+/** Right-handed for those who look at it: x out, y up, so w runs to the operator's left there, which turns every triangle round. */
+function facetOf([a, b, c]: Triangle): string {
+  const [p, q, r] = [a, c, b].map(([x, y, w]): Xyw => [x, y, -w]) as [Xyw, Xyw, Xyw];
+  const [u, v] = [q, r].map((to): Xyw => [to[0] - p[0], to[1] - p[1], to[2] - p[2]]) as [Xyw, Xyw];
+  const n: Xyw = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+  const length = Math.hypot(...n) || 1;
+  const normal = figures([n[0] / length, n[1] / length, n[2] / length]);
+  const corners = [p, q, r].map((corner) => `vertex ${figures(corner)}`).join("\n");
+  return `facet normal ${normal}\nouter loop\n${corners}\nendloop\nendfacet`;
 }
 
-function normalOf(a: Xyw, b: Xyw, c: Xyw): Xyw {
-  const [u, v] = [b, c].map((to) => [to[0] - a[0], to[1] - a[1], to[2] - a[2]] as const) as [Xyw, Xyw];
-  // w is mirrored on the way out, and with it the sense of every triangle.
-  const n: Xyw = [v[1] * u[2] - v[2] * u[1], v[2] * u[0] - v[0] * u[2], v[0] * u[1] - v[1] * u[0]];
-  const length = Math.hypot(...n) || 1;
-  return [-n[0] / length, -n[1] / length, -n[2] / length];
+function figures(vector: Xyw): string {
+  return vector.map((one) => one.toFixed(4)).join(" ");
 }
 
 function trianglesOf({ shape }: Piece): Triangle[] {

@@ -183,7 +183,8 @@ function faceMarks(
   marks.push(
     measure(at(face.longMm, face.wideMm), at(0, face.wideMm), words(face.longMm), ROW_MM * (1 + below)),
   );
-  marks.push(measure(at(0, face.wideMm), at(0, 0), words(face.wideMm), 9));
+  // Written from the top down, so that a figure with no room stands under the face.
+  marks.push(measure(at(0, 0), at(0, face.wideMm), words(face.wideMm), -9));
   const across = [...new Set(face.holes.map(({ acrossMm }) => Number(acrossMm.toFixed(4))))];
   across.slice(0, 3).forEach((from, i) => {
     marks.push(measure(at(face.longMm, 0), at(face.longMm, from), words(from), 6 + i * 8));
@@ -208,7 +209,8 @@ function endMarks(
 }
 
 function holeTable(kinds: readonly HoleKind[], { units, threads }: SheetFor, widthMm: Mm): Block {
-  const words = (mm: Mm) => formatLength(mm, units);
+  // A fraction keeps its whole number beside it where a cell is broken into lines.
+  const words = (mm: Mm) => formatLength(mm, units).replace(" ", "-");
   const rows = kinds.map(({ letter, holes }) => {
     const [one] = holes;
     const thread = threads.find(({ name }) => name === one!.tapped);

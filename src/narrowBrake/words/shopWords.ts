@@ -61,7 +61,7 @@ function carries(under: UnderLoad): string[] {
   return [
     `Clamp: ${force(loads.clampN.value)} along the bend, asked for by ${loads.clampN.part}; leaf: ${force(loads.leafN.value)}, by ${loads.leafN.part}. The load factor is in both.`,
     `Nuts: tighten each of ${bolts} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each bolt.`,
-    `Opening: ${Number(turns.toFixed(1))} turns back on each nut, ${Number((turns * bolts).toFixed(1))} in all, and the springs lift the bar by ${length(places.liftMm)}. The nuts stay on.`,
+    `Opening: ${Number(turns.toFixed(1))} turns back on each nut, together ${Number((turns * bolts).toFixed(1))}, and the springs lift the bar by ${length(places.liftMm)}. The nuts stay on.`,
     `Springs: each must push at least ${force((clampKg * GRAVITY) / 2)} when the clamp stands open.`,
     `Handles: ${length(places.reachMm)} from pivot to hand, for ${force(requirements.handForceN * sizes.people)} ${sizes.people === 1 ? "of one person's two hands" : "of two people, one on each handle"}.`,
     `Hinges: ${force(hingeForce(under))} on each pin.`,
