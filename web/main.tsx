@@ -3,16 +3,18 @@
  * Everything that listens to the browser as a whole (keys, other tabs, links, offline) is wired here.
  */
 import { render } from "preact";
+import { inUnit } from "../src/jobFile/inUnit.ts";
 import { Look } from "./look.ts";
+import { takeDrops } from "./openFiles.ts";
 import { PageContext, type Standing } from "./page.ts";
 import { saveFile } from "./saveFile.ts";
 import { worstStep } from "./stage/stepPose.ts";
+import { differentBrakes } from "./store/brakes.ts";
 import { firstJob } from "./store/firstJob.ts";
 import { fileText, type JobFile } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
 import { usualUnits } from "./store/locale.ts";
 import { Store } from "./store/store.ts";
-import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
 import { ownScript } from "./worker/ownScript.ts";
 import { Worksheet } from "./worksheet.tsx";
@@ -77,18 +79,21 @@ function paintSoon(): void {
 function answer(): void {
   const { file } = store.snapshot();
   if (file === asked) return;
-  const sameJob = store.snapshot().shelf.openId === answeredId;
   asked = file;
-  answeredId = store.snapshot().shelf.openId;
-  if (!sameJob) fresh = true;
   standing = { ...standing, working: true, progress: null, restarted: null };
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
     if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
     // An outcome for what stood there before leaves the newest question open.
     const working = asked !== file;
-    if (reply.kind === "problems")
-      standing = { ...standing, file, problems: reply.problems, failed: null, working };
+    if (reply.kind === "problems") {
+      tellSlips(() => {
+        if (store.snapshot().file !== file) return;
+        standing = { ...standing, file, problems: reply.problems, failed: null, working: asked !== file };
+        paintSoon();
+      });
+      return;
+    }
     if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working };
     if (reply.kind === "answer") {
       standing = {
@@ -102,8 +107,9 @@ function answer(): void {
         working,
         progress: null,
       };
-      if (fresh) look.set({ step: worstStep(reply.answer) });
-      fresh = false;
+      // The drawing follows the answer: whatever step was open, it shows the one that fails or is tightest.
+      if (JSON.stringify(reply.answer.order) !== told) look.set({ step: worstStep(reply.answer) });
+      told = JSON.stringify(reply.answer.order);
       findWays(file, reply.answer.verdict);
       if (look.now.step >= reply.answer.order.length)
         look.set({ step: Math.max(0, reply.answer.order.length - 1) });
@@ -111,9 +117,28 @@ function answer(): void {
     paintSoon();
   });
 }
-let answeredId = "";
-/** True until the first answer of a newly opened job, which is shown at its worst moment. */
-let fresh = true;
+
+/** A slip is told when the field is left or after a pause in typing: half a figure is no slip. */
+const PAUSE_MS = 1000;
+let typedAtMs = Number.NEGATIVE_INFINITY;
+let slipTimer: ReturnType<typeof setTimeout> | undefined;
+let slip: (() => void) | null = null;
+function tellSlips(tell: () => void): void {
+  clearTimeout(slipTimer);
+  slip = tell;
+  slipTimer = setTimeout(tellNow, Math.max(0, typedAtMs + PAUSE_MS - performance.now()));
+}
+function tellNow(): void {
+  clearTimeout(slipTimer);
+  const tell = slip;
+  slip = null;
+  tell?.();
+}
+addEventListener("input", () => (typedAtMs = performance.now()), true);
+addEventListener("focusout", tellNow, true);
+
+/** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
+let told = "";
 
 const NO_WAYS = {
   sentence: "What would let it fold was not worked out. Change a figure to have it looked for again.",
@@ -127,8 +152,10 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
   clearTimeout(waysTimer);
   if (verdict === "clear") return;
   waysTimer = setTimeout(() => {
-    const others = store.snapshot().shelf.jobs.filter((job) => job.file !== file);
-    const texts = others.map((job) => fileText(inUnit(job.file, file.units)));
+    const { shelf } = store.snapshot();
+    const others = shelf.jobs.flatMap((job) => (job.file === file ? [] : [inUnit(job.file, file.units)]));
+    const brakes = differentBrakes([file, ...others], shelf, file.units).slice(1);
+    const texts = brakes.map(({ brake }) => fileText({ ...file, brake }));
     wayfinder.ask({ kind: "ways", text: fileText(file), others: texts }, (reply) => {
       if (standing.file !== file) return;
       if (reply.kind === "ways") standing = { ...standing, ways: reply.ways };
@@ -174,6 +201,7 @@ async function takeLink(): Promise<void> {
 }
 addEventListener("hashchange", () => void takeLink());
 
+takeDrops({ store, asker });
 answer();
 paint();
 void takeLink();

@@ -80,8 +80,8 @@ function shortSetback({ part, brake }: Job, say: (mm: Mm) => string): BendRemark
   const { thicknessMm } = part;
   return part.bends.flatMap((made, bend) => {
     if (made.noseSetbackMm === noseSetback && !made.pinched) return [];
-    const { noseRadiusMm } = clamp;
-    const leastMm = automaticNoseSetback({ ...made, thicknessMm, noseRadiusMm, pivot: leaf.pivot });
+    const { noseRunMm } = clamp;
+    const leastMm = automaticNoseSetback({ ...made, thicknessMm, noseRunMm, pivot: leaf.pivot });
     const set = `the nose set back by ${say(noseSetback)} pinches the sheet`;
     const least = say(leastMm);
     return made.pinched

@@ -44,10 +44,6 @@ export function layOut(part: Strip): Blank {
  * small angle) it falls beyond the other tangent line; it is still the place to sight.
  * @example sightLineOf({ tangentsMm: [10, 12] }, "end", 0.8) // 11.2
  */
-export function sightLineOf(
-  { tangentsMm }: Pick<BlankBend, "tangentsMm">,
-  clamped: End,
-  noseRadiusMm: Mm,
-): Mm {
-  return clamped === "start" ? tangentsMm[0] + noseRadiusMm : tangentsMm[1] - noseRadiusMm;
+export function sightLineOf({ tangentsMm }: Pick<BlankBend, "tangentsMm">, clamped: End, noseRunMm: Mm): Mm {
+  return clamped === "start" ? tangentsMm[0] + noseRunMm : tangentsMm[1] - noseRunMm;
 }

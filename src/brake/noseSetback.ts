@@ -33,24 +33,25 @@ export function clampedTangentX(of: NoseStand & { readonly insideRadiusMm: Mm })
 
 /**
  * Nose setback that forms the asked inside radius; negative where the nose stands over the leaf. At 90° with the pivot
- * on the bed's edge it is the shop's rule of one thickness when r = Rn. With the nose radius for the asked one it is
- * the least setback, under which the nose pinches the sheet.
- * @example automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRadiusMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
+ * on the bed's edge it is the shop's rule of one thickness when r = Rn. With the least radius that the nose leaves
+ * room for it is the least setback, under which the nose pinches the sheet. `noseRunMm` is the nose radius Rn, but on a free
+ * profile (brake.ts).
+ * @example automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRunMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
  */
 export function automaticNoseSetback(
-  of: NoseStand & { readonly insideRadiusMm: Mm; readonly noseRadiusMm: Mm },
+  of: NoseStand & { readonly insideRadiusMm: Mm; readonly noseRunMm: Mm },
 ): Mm {
-  return -clampedTangentX(of) - of.noseRadiusMm;
+  return -clampedTangentX(of) - of.noseRunMm;
 }
 
 /**
- * Inside radius that a nose setback forms. Less than the nose radius means that the nose would pinch the sheet.
- * @example formedInsideRadius({ noseSetbackMm: 1, noseRadiusMm: 0.8, thicknessMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
+ * Inside radius that a nose setback forms. Less than the nose leaves room for means that it would pinch the sheet.
+ * @example formedInsideRadius({ noseSetbackMm: 1, noseRunMm: 0.8, thicknessMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
  */
 export function formedInsideRadius(
-  of: NoseStand & { readonly noseSetbackMm: Mm; readonly noseRadiusMm: Mm },
+  of: NoseStand & { readonly noseSetbackMm: Mm; readonly noseRunMm: Mm },
 ): Mm {
-  const fromApex = of.noseSetbackMm + of.noseRadiusMm + apexX(of.pivot, toRad(of.overbendDeg));
+  const fromApex = of.noseSetbackMm + of.noseRunMm + apexX(of.pivot, toRad(of.overbendDeg));
   return fromApex / halfTan(of.overbendDeg) - of.thicknessMm;
 }
 

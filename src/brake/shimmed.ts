@@ -10,5 +10,6 @@ import type { Clamp } from "./brake.ts";
 export function shimmed(clamp: Clamp, shimMm: Mm): Clamp {
   if (shimMm === 0) return clamp;
   const outlines = clamp.outlines.map((outline) => movedOutline(outline, -shimMm, shimMm));
-  return { ...clamp, shimMm, noseRadiusMm: clamp.noseRadiusMm + shimMm, outlines };
+  const [noseRadiusMm, noseRunMm] = [clamp.noseRadiusMm + shimMm, clamp.noseRunMm + shimMm];
+  return { ...clamp, shimMm, noseRadiusMm, noseRunMm, outlines };
 }

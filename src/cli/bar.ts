@@ -7,6 +7,7 @@ import { join } from "node:path";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { readJob } from "../jobFile/readJob.ts";
+import { isShop } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { ShopFile } from "../jobFile/shopFile.ts";
 import { writeJob } from "../jobFile/writeJob.ts";
@@ -114,7 +115,7 @@ function leftWords({ part, because }: Left): string {
 
 /** The job's own file, or those of a shop's parts that no brake of the shop makes. */
 function filesOf(path: string, text: string): { files: JobFile[]; units: JobFile["units"] } {
-  if (/"noseroomShop"\s*:/u.test(text)) {
+  if (isShop(text)) {
     const shop = shopFrom(path, text);
     return { files: unmadeFiles(shop, fitShop(shop).unmade), units: shop.units };
   }

@@ -121,7 +121,8 @@ THE JOB FILE
   along: [from, to]} from the datum edge and the blank's start; to may be "end".
   A step of an order may have to, an angle at which the bend is left until a later
   step with the same end in the throat finishes it.
-  A shop file has noseroomShop, units, brakes and parts. Start from an example.
+  A shop file has noseroomShop, units, brakes and parts, and jobs where the page
+  has saved them all: fit, check and sheet take it. Start from an example.
 
 EXIT STATUS
 ${statusBlock([

@@ -8,7 +8,7 @@ import { judgeDoubts } from "../answer/doubt.ts";
 import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
-import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
@@ -26,7 +26,7 @@ export interface JobTask {
 
 export interface ShopTask {
   readonly kind: "fit";
-  readonly shop: ShopFile;
+  readonly shop: Shop;
 }
 
 export interface DoubtTask {

@@ -4,6 +4,7 @@
  * and then radius and springback hang on each other: θo = θ/Ks(r), r = r(s, θo), solved together to rounding.
  */
 import type { Brake } from "../brake/brake.ts";
+import { leastInsideRadius } from "../brake/nosePinch.ts";
 import { automaticNoseSetback, formedInsideRadius } from "../brake/noseSetback.ts";
 import { bendAllowance, bendDeduction } from "../part/allowance.ts";
 import { outsideBendSetback } from "../part/bendSetback.ts";
@@ -29,8 +30,8 @@ export interface Forming {
 
 /** Why a bend can't be formed as asked. */
 export type BendFault =
-  /** The nose is rounder than the asked radius. */
-  | { readonly kind: "noseTooRound" }
+  /** The nose leaves room for this radius and larger ones only. */
+  | { readonly kind: "noseTooRound"; readonly leastMm: Mm }
   /** The sheet springs back to this part of the leaf's angle, so that no leaf angle under 180° gives the asked one. */
   | { readonly kind: "springsBack"; readonly kept: number };
 
@@ -59,45 +60,56 @@ export function formBends(asked: readonly BendAsked[], forming: Forming): readon
 
 /** The asked radius, and the setback that forms it. */
 function formedAsAsked(asked: BendAsked, forming: Forming): BendFormed {
-  const { noseRadiusMm } = forming.brake.clamp;
-  if (asked.insideRadiusMm < noseRadiusMm - ROUNDING_MM)
-    return { ok: false, fault: { kind: "noseTooRound" } };
-  const insideRadiusMm = Math.max(asked.insideRadiusMm, noseRadiusMm);
-  const overbendDeg = overbendAt(asked, insideRadiusMm, forming);
-  if (overbendDeg >= 180) return springsBack(insideRadiusMm, forming);
+  const overbendDeg = overbendAt(asked, asked.insideRadiusMm, forming);
+  if (overbendDeg >= 180) return springsBack(asked.insideRadiusMm, forming);
+  const leastMm = leastInsideRadius(forming.brake.clamp, overbendDeg);
+  if (asked.insideRadiusMm < leastMm - ROUNDING_MM)
+    return { ok: false, fault: { kind: "noseTooRound", leastMm } };
+  const insideRadiusMm = Math.max(asked.insideRadiusMm, leastMm);
   const noseSetbackMm = automaticNoseSetback({ ...standing(overbendDeg, forming), insideRadiusMm });
   return bendOf(asked, forming, { insideRadiusMm, overbendDeg, noseSetbackMm, pinched: false });
 }
 
-/** The radius that a setback forms, or the nose's own where it stands too far forward for any. */
+/** The radius that a setback forms, or the least that the nose leaves room for where it stands too far forward for any. */
 function formedBy(asked: BendAsked, noseSetbackMm: Mm, forming: Forming): BendFormed {
-  const { noseRadiusMm } = forming.brake.clamp;
-  const tightestDeg = overbendAt(asked, noseRadiusMm, forming);
-  if (tightestDeg >= 180) return springsBack(noseRadiusMm, forming);
-  const atNose = { insideRadiusMm: noseRadiusMm, overbendDeg: tightestDeg };
-  const leastMm = automaticNoseSetback({ ...standing(tightestDeg, forming), insideRadiusMm: noseRadiusMm });
+  const sharpest = sharpestAt(asked, forming);
+  if (sharpest.overbendDeg >= 180) return springsBack(sharpest.insideRadiusMm, forming);
+  const leastMm = automaticNoseSetback({ ...standing(sharpest.overbendDeg, forming), ...sharpest });
   const shortMm = leastMm - noseSetbackMm;
   const pinched = shortMm > SPRUNG_THICKNESSES * forming.thicknessMm + ROUNDING_MM;
-  if (pinched) return bendOf(asked, forming, { ...atNose, noseSetbackMm, pinched });
-  if (shortMm > ROUNDING_MM) return bendOf(asked, forming, { ...atNose, noseSetbackMm: leastMm, pinched });
-  const insideRadiusMm = radiusFormed(asked, noseSetbackMm, forming);
+  if (pinched) return bendOf(asked, forming, { ...sharpest, noseSetbackMm, pinched });
+  if (shortMm > ROUNDING_MM) return bendOf(asked, forming, { ...sharpest, noseSetbackMm: leastMm, pinched });
+  const insideRadiusMm = radiusFormed(asked, noseSetbackMm, sharpest.insideRadiusMm, forming);
   const overbendDeg = overbendAt(asked, insideRadiusMm, forming);
   return bendOf(asked, forming, { insideRadiusMm, overbendDeg, noseSetbackMm, pinched });
 }
 
+/** The least radius that the nose leaves room for, at the leaf angle that it wants itself. */
+function sharpestAt(asked: BendAsked, forming: Forming): Pick<Bend, "insideRadiusMm" | "overbendDeg"> {
+  let overbendDeg: Deg = asked.overbendDeg ?? asked.angleDeg;
+  let insideRadiusMm: Mm = Number.NaN;
+  // A larger leaf angle may bring more of a free profile's nose into the arc, and wants a larger radius then.
+  for (let i = 0; i < HALVINGS; i++) {
+    const leastMm = leastInsideRadius(forming.brake.clamp, overbendDeg);
+    if (leastMm === insideRadiusMm) break;
+    insideRadiusMm = leastMm;
+    overbendDeg = overbendAt(asked, insideRadiusMm, forming);
+  }
+  return { insideRadiusMm, overbendDeg };
+}
+
 /**
  * The radius that is formed at just the leaf angle that it wants: a larger one springs back more, the leaf goes farther,
- * and that forms a smaller one, so there is one such radius between the nose's and what the nose's leaf angle forms.
+ * and that forms a smaller one, so there is one such radius between the least and what the least one's leaf angle forms.
  */
-function radiusFormed(asked: BendAsked, noseSetbackMm: Mm, forming: Forming): Mm {
-  const { noseRadiusMm } = forming.brake.clamp;
+function radiusFormed(asked: BendAsked, noseSetbackMm: Mm, leastMm: Mm, forming: Forming): Mm {
   const formedAt = (insideRadiusMm: Mm): Mm => {
     const overbendDeg = overbendAt(asked, insideRadiusMm, forming);
     return overbendDeg >= 180 ? 0 : formedInsideRadius({ ...standing(overbendDeg, forming), noseSetbackMm });
   };
-  const atNoseMm = formedAt(noseRadiusMm);
-  if (asked.overbendDeg !== undefined) return Math.max(atNoseMm, noseRadiusMm);
-  let [small, large] = [noseRadiusMm, Math.max(atNoseMm, noseRadiusMm)];
+  const atLeastMm = Math.max(formedAt(leastMm), leastMm);
+  if (asked.overbendDeg !== undefined) return atLeastMm;
+  let [small, large] = [leastMm, atLeastMm];
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (small + large) / 2;
     if (formedAt(middle) >= middle) small = middle;
@@ -112,7 +124,7 @@ function overbendAt({ angleDeg, overbendDeg }: BendAsked, insideRadiusMm: Mm, { 
 }
 
 function standing(overbendDeg: Deg, { thicknessMm, brake }: Forming) {
-  return { overbendDeg, thicknessMm, pivot: brake.leaf.pivot, noseRadiusMm: brake.clamp.noseRadiusMm };
+  return { overbendDeg, thicknessMm, pivot: brake.leaf.pivot, noseRunMm: brake.clamp.noseRunMm };
 }
 
 function springsBack(insideRadiusMm: Mm, { keptAt }: Forming): BendFormed {

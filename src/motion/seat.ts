@@ -51,7 +51,7 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
   const overbendRad = toRad(made.overbendDeg);
   // A bend left part way starts in front of the nose's rounding; one that is pinched no formula holds for.
   const tangentX = made.pinched
-    ? -(made.noseSetbackMm + brake.clamp.noseRadiusMm)
+    ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
     : clampedTangentX({ ...made, thicknessMm: T, pivot });
   return {
     bend,
@@ -68,7 +68,8 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
     relaxedTangentMm: made.bendSetbackMm,
     movingTangentX: tangentX + made.allowanceMm,
     slideTan: 2 * (r + T - pivot.y),
-    slideTurn: r + part.kFactor * T,
+    // The neutral line of this bend, whichever way its allowance was found: r + k·T.
+    slideTurn: made.allowanceMm / toRad(made.angleDeg),
     bendZoneTan: r + T,
     noseSetbackMm: made.noseSetbackMm,
     pinched: made.pinched,

@@ -5,6 +5,7 @@
  */
 
 import type { Brake } from "../brake/brake.ts";
+import { leastInsideRadius } from "../brake/nosePinch.ts";
 import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import type { Change, Trial } from "../jobFile/change.ts";
 import type { FamilyKind } from "../jobFile/way.ts";
@@ -101,11 +102,11 @@ function settings({ part, brake }: Trial): Family[] {
 
 /** Farther forward than this the nose pinches some bend. */
 function leastSetback({ bends, thicknessMm }: Part, { clamp, leaf }: Brake): Mm {
-  const { noseRadiusMm } = clamp;
+  const { noseRunMm } = clamp;
   const leasts = bends.map(({ overbendDeg }) =>
     automaticNoseSetback({
-      insideRadiusMm: noseRadiusMm,
-      noseRadiusMm,
+      insideRadiusMm: leastInsideRadius(clamp, overbendDeg),
+      noseRunMm,
       thicknessMm,
       overbendDeg,
       pivot: leaf.pivot,

@@ -12,7 +12,7 @@ import {
 } from "../../src/brake/noseSetback.ts";
 
 const edge = { x: 0, y: 0 };
-const base = { insideRadiusMm: 0.8, thicknessMm: 0.8128, noseRadiusMm: 0.8, overbendDeg: 90, pivot: edge };
+const base = { insideRadiusMm: 0.8, thicknessMm: 0.8128, noseRunMm: 0.8, overbendDeg: 90, pivot: edge };
 
 describe("automaticNoseSetback", () => {
   it("is one thickness at 90° when the nose has the bend's radius", () => {
@@ -25,7 +25,7 @@ describe("automaticNoseSetback", () => {
   });
 
   it("stands the nose over the leaf for a mild bend: 45° with r = T = Rn = 1 wants −0.172", () => {
-    const mild = { insideRadiusMm: 1, thicknessMm: 1, noseRadiusMm: 1, overbendDeg: 45, pivot: edge };
+    const mild = { insideRadiusMm: 1, thicknessMm: 1, noseRunMm: 1, overbendDeg: 45, pivot: edge };
     // 2·tan 22.5° − 1 = 2·(√2 − 1) − 1
     expect(automaticNoseSetback(mild)).toBeCloseTo(2 * Math.SQRT2 - 3, 12);
   });
@@ -41,7 +41,7 @@ describe("automaticNoseSetback", () => {
     const anyBend = fc.record({
       insideRadiusMm: length,
       thicknessMm: length,
-      noseRadiusMm: length,
+      noseRunMm: length,
       overbendDeg: fc.double({ min: 1, max: 150, noNaN: true }),
       pivot: fc.record({ x: offset, y: offset }),
     });
@@ -49,7 +49,7 @@ describe("automaticNoseSetback", () => {
       fc.property(anyBend, (of) => {
         const noseSetbackMm = automaticNoseSetback(of);
         expect(formedInsideRadius({ ...of, noseSetbackMm })).toBeCloseTo(of.insideRadiusMm, 9);
-        expect(-(noseSetbackMm + of.noseRadiusMm)).toBeCloseTo(clampedTangentX(of), 12);
+        expect(-(noseSetbackMm + of.noseRunMm)).toBeCloseTo(clampedTangentX(of), 12);
       }),
       { seed: 23 },
     );

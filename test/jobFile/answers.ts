@@ -11,6 +11,7 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     markedFaceUp: true,
     angle: 90,
     overbend: 92,
+    overbendRange: [92, 92],
     reached: 92,
     relaxesTo: 90,
     verdict: "clear",
@@ -91,7 +92,7 @@ export function jobOf(changes: Partial<Pick<Job, "units" | "order">> & { lengthM
     },
     brake: {
       name: "test brake",
-      clamp: { kind: "profile", noseRadiusMm: 1, outlines: [] },
+      clamp: { kind: "profile", noseRadiusMm: 1, noseRunMm: 1, outlines: [] },
       bed: outline,
       leaf: { outline, swingDeg: 100, pivot: { x: 0, y: 0 } },
       frame: [],

@@ -18,7 +18,7 @@ function forming(noseSetback: Forming["brake"]["noseSetback"], more: Partial<For
     kFactor: 0.44,
     brake: {
       noseSetback,
-      clamp: { kind: "bar", noseRadiusMm: NOSE, outlines: [] },
+      clamp: { kind: "bar", noseRadiusMm: NOSE, noseRunMm: NOSE, outlines: [] },
       leaf: { outline, swingDeg: 135, pivot: { x: 0, y: 0 } },
     },
     keptAt: () => 1,
@@ -51,7 +51,7 @@ describe("formBends with the nose set for each bend", () => {
   it("tells a nose that is rounder than the bend, and sheet that only flexes", () => {
     expect(formBends([up(90, 0.7)], forming("auto"))[0]).toEqual({
       ok: false,
-      fault: { kind: "noseTooRound" },
+      fault: { kind: "noseTooRound", leastMm: NOSE },
     });
     const springy = forming("auto", { keptAt: () => 0.4 });
     expect(formBends([up(90, 1)], springy)[0]).toEqual({

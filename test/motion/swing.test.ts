@@ -23,7 +23,7 @@ describe("slideAt", () => {
         if (bend.pinched) return;
         const { x: Px, y: Py } = brake.leaf.pivot;
         const [r, T, k] = [bend.insideRadiusMm, part.thicknessMm, part.kFactor];
-        const X = -(bend.noseSetbackMm + brake.clamp.noseRadiusMm);
+        const X = -(bend.noseSetbackMm + brake.clamp.noseRunMm);
         const apex = (phi: number) => Px + Py * Math.tan(phi / 2);
         // src/model.md, section 5: distance of the moving tangent from the apex, along the leaf.
         const d = (phi: number) =>

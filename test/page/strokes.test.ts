@@ -2,16 +2,15 @@
  * A bend made in two strokes, on the page: begun in one step, finished in a later one, moved, typed, undone, and the same
  * answer as the engine gives to the saved file. Edits of the order also without a browser, on random orders.
  */
-import type { Server } from "node:http";
 import fc from "fast-check";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { OrderFile } from "../../web/store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../../web/store/orderEdits.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { complaintsOf, openShop, press, saved, settled, type, until, visit, words } from "./shop.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { complaintsOf, pageTests, press, saved, settled, type, until, words } from "./shop.ts";
 
 describe("an order", () => {
   it("has every bend finished once, begun before at most once, with the same end clamped, whatever is done to it", () => {
@@ -42,17 +41,7 @@ describe("an order", () => {
   });
 });
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 describe.each([
   ["desktop", DESKTOP],
@@ -71,7 +60,7 @@ describe.each([
       input.dispatchEvent(new Event("input", { bubbles: true }));
     }, deg);
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
     await page.getByRole("radio", { name: "Clamp bar" }).check();
     await settled(page);
@@ -90,7 +79,7 @@ describe.each([
   it("is finished after another bend when that is moved up; the angle is typed", async () => {
     await press(page, "Bend 2 earlier");
     await settled(page);
-    await page.getByRole("button", { name: "Clamp the other side for bend 1" }).first().click();
+    await page.getByRole("button", { name: "Put the other end in the throat for bend 1" }).first().click();
     await settled(page);
     await type(page, "Leave bend 1 at °", "30");
     expect(await steps()).toEqual([
@@ -99,10 +88,7 @@ describe.each([
       "Bend 1, second stroke, taken up at 30°, leaf to 92°.",
     ]);
     await type(page, "Leave bend 1 at °", "95");
-    await until(
-      () => words(page.locator(".answer .problems")),
-      /order\[0\]\.to.*less than the bend's own 90/,
-    );
+    await until(() => words(page.locator(".answer .problems")), /Step 1: .*less than the bend's own 90/);
     await type(page, "Leave bend 1 at °", "30");
   });
 
@@ -144,12 +130,12 @@ describe.each([
   });
 
   it("has both strokes clamped by the same end, and is one stroke again", async () => {
-    const buttons = page.getByRole("button", { name: "Clamp the other side for bend 1" });
+    const buttons = page.getByRole("button", { name: "Put the other end in the throat for bend 1" });
     await buttons.first().click();
     const { text } = await saved(page, () => press(page, "Save as a file"));
     const ends = JSON.parse(text).order.filter((step: OrderFile) => step.bend === 1);
     expect(new Set(ends.map((step: OrderFile) => step.clamped)).size).toBe(1);
-    await page.getByRole("button", { name: "Undo: clamp the other side for bend 1" }).click();
+    await page.getByRole("button", { name: "Undo: put the other end in the throat for bend 1" }).click();
     await press(page, "Make bend 1 in one stroke");
     expect((await steps()).length).toBe(2);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -10,6 +10,7 @@ import { LeafAlone } from "../reference/contact.ts";
 import { enumerate } from "../reference/enumerate.ts";
 import { stageOf } from "../reference/pairs.ts";
 import type { RandomJob } from "../reference/randomJob.ts";
+import { sheetOf } from "../reference/sheet.ts";
 import { checkSecondStroke } from "../reference/twoStrokes.ts";
 import type { Recorded, RecordedBend, RecordedSearch, RecordedStroke } from "./recorded.ts";
 
@@ -52,6 +53,7 @@ function recordedStrokes(
     if (leftDeg >= file.brake.leaf.swing) return [];
     // The leaf against the brake alone is nothing of the stroke's.
     const stage = stageOf(file, state, INSET_MM, CHORD_MM);
+    if (stage.motion.bend.pinched) return [];
     const leafFree = (["bed", "clamp"] as const).every((body) => new LeafAlone().meets(stage, body) === null);
     const { contact, clearanceMm, load, liesInItself } = checkSecondStroke(file, state, leftDeg);
     return leafFree && !liesInItself ? [{ pick, leftDeg, contact, clearanceMm, load }] : [];
@@ -63,12 +65,26 @@ function recordedSearch(file: RandomJob): RecordedSearch {
   return { file, viableOrders, rank, furthest };
 }
 
+/** A nose setback that forms a larger radius may leave a flat no length: then there is no such part. */
+function canBe(file: RandomJob): boolean {
+  try {
+    sheetOf(file);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 const added = process.argv[2];
 const cases = JSON.parse(readFileSync(added ?? FILE, "utf8")) as Cases;
 const fresh: Recorded = {
-  bends: (cases.bends ?? []).map(({ file, states }) => ({ file, states: recordedBends(file, states) })),
-  strokes: (cases.strokes ?? []).map(({ file, states }) => ({ file, states: recordedStrokes(file, states) })),
-  searches: (cases.searches ?? []).map(({ file }) => recordedSearch(file)),
+  bends: (cases.bends ?? [])
+    .filter(({ file }) => canBe(file))
+    .map(({ file, states }) => ({ file, states: recordedBends(file, states) })),
+  strokes: (cases.strokes ?? [])
+    .filter(({ file }) => canBe(file))
+    .map(({ file, states }) => ({ file, states: recordedStrokes(file, states) })),
+  searches: (cases.searches ?? []).filter(({ file }) => canBe(file)).map(({ file }) => recordedSearch(file)),
 };
 const kept = added === undefined ? undefined : (JSON.parse(readFileSync(FILE, "utf8")) as Partial<Recorded>);
 const lines = (list: readonly object[]) => list.map((item) => JSON.stringify(item)).join(",\n");

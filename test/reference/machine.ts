@@ -2,16 +2,17 @@
  * The brake of a plain job as flattened shapes: clamp in nose coordinates, bed, leaf at rest and frame in the section.
  * Finger and bar from the formulas of the model's brake section; every arc flattened to the given chord error.
  */
+import { noseRunOf, roundedProfiles } from "./nose.ts";
 import type { PlainBrake, PlainClamp } from "./plainJob.ts";
 import { type Corner, flattenProfile, placed, type Shape } from "./shape.ts";
-import { noseRadiusOf } from "./sheet.ts";
 
 export interface Machine {
   clamp: Shape[];
   bed: Shape;
   leaf: Shape;
   frame: Shape[];
-  noseRadius: number;
+  /** How far the underside ends behind the foremost point. */
+  noseRun: number;
   swing: number;
   pivot: readonly [number, number];
   lift: number;
@@ -20,7 +21,7 @@ export interface Machine {
 
 /** Corners of the clamp's polygons in nose coordinates. */
 export function clampProfiles(clamp: PlainClamp): Corner[][] {
-  if (clamp.type === "profile") return clamp.profiles;
+  if (clamp.type === "profile") return roundedProfiles(clamp);
   const height = clamp.type === "finger" ? clamp.height : clamp.thickness;
   const depth = clamp.type === "finger" ? clamp.footDepth : clamp.depth;
   const beta = ((clamp.noseAngle ?? 90) * Math.PI) / 180;
@@ -58,7 +59,7 @@ export function machineOf(brake: PlainBrake, chordMm: number): Machine {
     bed: flatten(brake.bed.profile),
     leaf: flatten(brake.leaf.profile),
     frame: (brake.frame ?? []).map(flatten),
-    noseRadius: noseRadiusOf(brake),
+    noseRun: noseRunOf(brake.clamp),
     swing: brake.leaf.swing,
     pivot: brake.leaf.pivot ?? [0, 0],
     lift: brake.lift,

@@ -16,12 +16,12 @@ export class Motion {
   /** Where the clamped tangent stands on the bed. */
   readonly tangentX: number;
 
-  constructor(sheet: Sheet, index: number, machine: Pick<Machine, "pivot" | "noseRadius">) {
+  constructor(sheet: Sheet, index: number, machine: Pick<Machine, "pivot" | "noseRun">) {
     this.sheet = sheet;
     this.index = index;
     this.bend = sheet.bends[index]!;
     this.pivot = machine.pivot;
-    this.tangentX = -(this.bend.noseSetback + machine.noseRadius);
+    this.tangentX = -(this.bend.noseSetback + machine.noseRun);
   }
 
   /** Distance of the moving tangent from the apex, along the leaf. */

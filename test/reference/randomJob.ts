@@ -35,10 +35,26 @@ function clampWith(noseRadius: number): fc.Arbitrary<PlainClamp> {
       return { type: "bar", noseRadius, topRadius: Number((top * noseRadius).toFixed(4)), ...rest, ...on };
     });
   const profile = fc
-    .record({ thick: between(4, 8), depth: between(15, 35), post: between(3, 10), high: between(12, 40) })
-    .map(({ thick, depth, post, high }): PlainClamp => {
+    .record({
+      thick: between(4, 8),
+      depth: between(15, 35),
+      post: between(3, 10),
+      high: between(12, 40),
+      nose: fc.constantFrom<"own" | "sharp" | "chamfer">("own", "own", "sharp", "chamfer"),
+    })
+    .map(({ thick, depth, post, high, nose }): PlainClamp => {
+      // A chamfer of 1 by 1/2 wants a radius of (1 + 1/4)/(2·1/2) of its run: four fifths of the nose radius fit any bend here.
+      const run = 0.8 * noseRadius;
+      const noses: Readonly<Record<typeof nose, Corner[]>> = {
+        own: [[0, 0, noseRadius]],
+        sharp: [[0, 0]],
+        chamfer: [
+          [-run, 0],
+          [0, run / 2],
+        ],
+      };
       const hook: Corner[] = [
-        [0, 0, noseRadius],
+        ...noses[nose],
         [0, thick, noseRadius / 2],
         [-depth, thick],
         [-depth, high],
@@ -53,18 +69,46 @@ function clampWith(noseRadius: number): fc.Arbitrary<PlainClamp> {
 /** How the nose is set, before the bends are known: for each, one for all, or off what the widest wants, in thicknesses. */
 type NoseSetting = "auto" | "one" | { readonly off: number };
 
+/** Nose settings as often as the model's rules want trying; now and then so far forward that some bend is pinched. */
+export const noseSettings: fc.Arbitrary<NoseSetting> = fc.oneof(
+  { weight: 4, arbitrary: fc.constant("auto" as const) },
+  { weight: 1, arbitrary: fc.constant("one" as const) },
+  { weight: 2, arbitrary: fc.record({ off: between(-0.5, 1.5) }) },
+);
+
+type BendsOnly = Pick<PlainJob["part"], "thickness" | "insideRadius" | "kFactor" | "bends">;
+
 interface BrakeAsked {
   readonly noseRadius: number;
   readonly shim: number;
   readonly setting: NoseSetting;
-  readonly part: Pick<PlainJob["part"], "thickness" | "insideRadius" | "kFactor" | "bends">;
+  readonly part: BendsOnly;
+}
+
+/** The largest setback that a bend of the part wants for itself. */
+function largestSetback(brake: PlainBrake, part: BendsOnly): number {
+  return Math.max(...bendsOf(part, { ...brake, setback: "auto" }).map((bend) => bend.noseSetback));
 }
 
 /** The brake with its nose set: off the largest setback that a bend of the part wants for itself. */
-function noseSet(brake: PlainBrake, { setting, part }: BrakeAsked): PlainBrake {
+export function noseSet(
+  brake: PlainBrake,
+  { setting, part }: Pick<BrakeAsked, "setting" | "part">,
+): PlainBrake {
   if (typeof setting === "string") return { ...brake, setback: setting };
-  const largest = Math.max(...bendsOf(part, brake).map((bend) => bend.noseSetback));
-  return { ...brake, setback: Number((largest + setting.off * part.thickness).toFixed(4)) };
+  const setback = largestSetback(brake, part) + setting.off * part.thickness;
+  return { ...brake, setback: Number(setback.toFixed(4)) };
+}
+
+/** The brake of a changed job, a given nose setback as far off what its bends want as it was before the change. */
+export function noseKept(
+  before: Pick<PlainJob, "part" | "brake">,
+  { part, brake }: Pick<PlainJob, "part" | "brake">,
+): PlainBrake {
+  const { setback } = before.brake;
+  if (typeof setback !== "number") return brake;
+  const off = (setback - largestSetback(before.brake, before.part)) / before.part.thickness;
+  return noseSet(brake, { setting: { off }, part });
 }
 
 function brakeWith(asked: BrakeAsked): fc.Arbitrary<PlainBrake> {
@@ -151,12 +195,7 @@ export function randomJobs(mostBends: number): fc.Arbitrary<RandomJob> {
       dimensions: fc.constantFrom("outside" as const, "inside" as const, "flat" as const),
       allUp: fc.boolean(),
       shim: fc.oneof({ weight: 4, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: between(0.2, 0.8) }),
-      setting: fc.oneof(
-        { weight: 4, arbitrary: fc.constant("auto" as const) },
-        { weight: 1, arbitrary: fc.constant("one" as const) },
-        // Now and then so far forward that some bend is pinched.
-        { weight: 2, arbitrary: fc.record({ off: between(-0.5, 1.5) }) },
-      ),
+      setting: noseSettings,
     })
     .chain((raw) => {
       const insideRadius = Number((raw.noseRadius + raw.shim + raw.wider).toFixed(4));

@@ -1,8 +1,9 @@
 /**
  * Lengths of the sheet: tangent-to-tangent flats, bend setbacks and bend allowances, and how each bend's nose stands.
- * SB = (r+T)·tan(θ/2), BA = θ(r+kT). Nose: (r+T)·tan(θo/2) = s + Rn + a(θo), from which a given s has its r and a wanted
+ * SB = (r+T)·tan(θ/2), BA = θ(r+kT). Nose: (r+T)·tan(θo/2) = s + Rn + a(θo) (Rn: nose.ts), from which a given s has its r and a wanted
  * r its s. Closed formulas, exact.
  */
+import { leastRadiusOf, noseRunOf } from "./nose.ts";
 import type { PlainJob } from "./plainJob.ts";
 
 export interface SheetBend {
@@ -31,37 +32,33 @@ const RAD = Math.PI / 180;
 /** A setback may fall short of the least by this share of the thickness: brakes spring that much. */
 const SPRINGS = 0.1;
 
-/** Radius at the clamp's nose, over its shim. */
-export function noseRadiusOf({ clamp }: PlainJob["brake"]): number {
-  return clamp.noseRadius + (clamp.shim ?? 0);
-}
-
 /** What of a part its bends are formed from. */
 type BendsOnly = Pick<PlainJob["part"], "thickness" | "insideRadius" | "kFactor" | "bends">;
 
 /** The bends as the brake forms them; throws when a nose that follows each bend is rounder than it. */
 export function bendsOf(part: BendsOnly, brake: PlainJob["brake"]): SheetBend[] {
   const T = part.thickness;
-  const nose = noseRadiusOf(brake);
+  const run = noseRunOf(brake.clamp);
   const pivot = brake.leaf.pivot ?? [0, 0];
   const setting = brake.setback ?? "auto";
   const asked = part.bends.map((bend) => bend.insideRadius ?? part.insideRadius);
-  if (typeof setting === "string" && asked.some((radius) => radius < nose - 1e-9))
+  const leasts = part.bends.map((bend) => leastRadiusOf(brake.clamp, bend.overbend * RAD));
+  if (typeof setting === "string" && asked.some((radius, i) => radius < leasts[i]! - 1e-9))
     throw new Error("inside radius under the nose radius");
   /** The setback at which a bend comes to this radius. */
   const setbackFor = (i: number, radius: number): number => {
     const over = part.bends[i]!.overbend * RAD;
-    return (radius + T) * Math.tan(over / 2) - nose - apexAt(pivot, over);
+    return (radius + T) * Math.tan(over / 2) - run - apexAt(pivot, over);
   };
   const wanted = asked.map((radius, i) => setbackFor(i, radius));
   return part.bends.map((bend, i): SheetBend => {
     const given = setting === "auto" ? wanted[i]! : setting === "one" ? Math.max(...wanted) : setting;
-    const least = setbackFor(i, nose);
+    const least = setbackFor(i, leasts[i]!);
     const pinched = given < least - SPRINGS * T - 1e-9;
     const noseSetback = pinched ? given : Math.max(given, least);
     const thetaOver = bend.overbend * RAD;
-    const free = (noseSetback + nose + apexAt(pivot, thetaOver)) / Math.tan(thetaOver / 2) - T;
-    const radius = Math.max(free, nose);
+    const free = (noseSetback + run + apexAt(pivot, thetaOver)) / Math.tan(thetaOver / 2) - T;
+    const radius = Math.max(free, leasts[i]!);
     const theta = bend.angle * RAD;
     const neutral = radius + part.kFactor * T;
     return {

@@ -7,6 +7,7 @@ import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
+import { HandFinishes } from "./handFinishes.tsx";
 import { Sign } from "./sign.tsx";
 import { StepCard } from "./stepCard.tsx";
 
@@ -98,13 +99,15 @@ export function StepsPanel() {
                 show: () => look.set({ step: i }),
                 earlier: () => move(i, i - 1),
                 later: () => move(i, i + 1),
-                otherEnd: () => put(otherEnd(order, step.bend), `clamp the other side for bend ${step.bend}`),
+                otherEnd: () =>
+                  put(otherEnd(order, step.bend), `put the other end in the throat for bend ${step.bend}`),
                 strokes: strokesOf(step, i),
               }}
             />
           </li>
         ))}
       </ol>
+      <HandFinishes />
     </section>
   );
 }
