@@ -157,7 +157,7 @@ describe("noseroom bar", () => {
     expect(files).toContain("01-clamp-bar.dxf");
     expect(files.length).toBeGreaterThan(8);
     expect(readDxf(readFileSync(join(dxf!, "01-clamp-bar.dxf"), "utf8")).unit).toBe(4);
-    expect(readFileSync(stl!, "utf8")).toMatch(/^solid bar, [^]*facet normal[^]*endsolid /u);
+    expect(readFileSync(stl!, "utf8")).toMatch(/^solid bar, [\s\S]*facet normal[\s\S]*endsolid /u);
     expect(JSON.parse(readFileSync(job!, "utf8")).brake.clamp.thickness).toBe("3/16");
     expect((await noseroom(["check", job!])).status).toBe(0);
   });

@@ -49,7 +49,7 @@ describe("the brake made for the trough", () => {
 
   test("the trough folds on it at every leaf angle from the least to the most, 92.5° among them", () => {
     const [range] = bar.ranges;
-    const [{ lowDeg, highDeg }] = range!.bends as [{ lowDeg: number; highDeg: number }];
+    const { lowDeg, highDeg } = range!.bends[0]!;
     expect(lowDeg).toBeLessThan(92);
     expect(highDeg).toBeGreaterThan(92.5);
     for (const overbend of [lowDeg, 91.9, 92, 92.5, 93, 93.7, highDeg]) {
