@@ -47,7 +47,14 @@ export function fitShop(shop: Shop): ShopFit {
 }
 
 function unfit(because: string | undefined): FitCell {
-  return { verdict: "unfit", clearance: null, worstBend: null, stopsAt: null, because: because ?? null };
+  return {
+    verdict: "unfit",
+    clearance: null,
+    worstBend: null,
+    stopsAt: null,
+    order: [],
+    because: because ?? null,
+  };
 }
 
 function cellOf(answer: Answer): FitCell {
@@ -58,6 +65,7 @@ function cellOf(answer: Answer): FitCell {
     clearance: worst?.verdict === "hits" ? null : (worst?.clearance ?? null),
     worstBend: worst?.bend ?? null,
     stopsAt: stops,
+    order: answer.order.map(({ bend, clamped }) => ({ bend, clamped })),
     because: null,
   };
 }
