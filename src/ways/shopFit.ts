@@ -89,7 +89,7 @@ function barFor(shop: Shop, unmade: readonly number[]): ShopBar | null {
     thickest: thickestMm,
     stock: stockInsideMm,
     overhang: found.bar.limits.overhangMm,
-    length: plan.bar.lengthMm,
+    length: plan.places.barLongMm,
     makes: found.makes.map((i) => unmade[i]!),
     brake: found.brake,
   };
