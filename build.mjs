@@ -50,18 +50,18 @@ function writeTypes() {
   const program = ts.createProgram(config.fileNames, config.options);
   const checker = program.getTypeChecker();
   const spelled = ts.TypeFormatFlags.NoTruncation | ts.TypeFormatFlags.InTypeAlias;
-  const fromSchema = (file) =>
-    checker
-      .getExportsOfModule(checker.getSymbolAtLocation(file))
-      .filter((symbol) => symbol.flags & ts.SymbolFlags.TypeAlias)
-      .map((symbol) => {
-        const type = checker.typeToString(checker.getDeclaredTypeOfSymbol(symbol), undefined, spelled);
-        return `export type ${symbol.name} = ${type};\n`;
-      })
-      .join("");
+  const fromSchema = (file, text) => {
+    const said = checker.getExportsOfModule(checker.getSymbolAtLocation(file)).map((symbol) => {
+      if (symbol.flags & ts.SymbolFlags.Interface) return symbol.declarations[0].getText();
+      if (!(symbol.flags & ts.SymbolFlags.TypeAlias)) return "";
+      const type = checker.typeToString(checker.getDeclaredTypeOfSymbol(symbol), undefined, spelled);
+      return `export type ${symbol.name} = ${type};`;
+    });
+    return [...(text.match(/^import .* from "\..*";$/gm) ?? []), ...said].join("\n");
+  };
   const wrong = ts.getPreEmitDiagnostics(program);
   program.emit(undefined, (path, text, mark, _onError, [file]) => {
-    const plain = /from "zod"/.test(text) ? fromSchema(file) : text;
+    const plain = /from "zod"/.test(text) ? fromSchema(file, text) : text;
     ts.sys.writeFile(path, plain.replaceAll(/(from |import\()"(\.[^"]+)\.ts"/g, '$1"$2.js"'), mark);
   });
   if (wrong.length > 0)
@@ -109,13 +109,11 @@ for (const old of ["command", "types", "site", "page"])
   await rm(`dist/${old}`, { recursive: true, force: true });
 const command = { ...node, minify: true, define: { NOSEROOM_VERSION: JSON.stringify(version) } };
 await build({ ...command, entryPoints: ["src/cli/start.ts"], outfile: "dist/noseroom.mjs" });
-for (const thread of ["searchThread", "partnerThread"]) {
-  await build({
-    ...command,
-    entryPoints: [`src/cli/${thread}.ts`],
-    outfile: `dist/command/${thread}.mjs`,
-  });
-}
+await build({
+  ...command,
+  entryPoints: ["src/cli/searchThread.ts"],
+  outfile: "dist/command/searchThread.mjs",
+});
 // Run by start.ts, which hands it these two names.
 await build({
   ...command,

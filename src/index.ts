@@ -26,6 +26,7 @@ export { applied, waysOut } from "./ways/waysOut.ts";
 
 // fit: all parts of a shop on all its brakes; bar: the one narrow brake to make for the parts left
 
+export { madeBrakeFile } from "./narrowBrake/madeBrakeFile.ts";
 export { barForParts } from "./ways/shopBar.ts";
 export { fitShop } from "./ways/shopFit.ts";
 export { shopMadeBar } from "./ways/shopMadeBar.ts";
@@ -38,8 +39,8 @@ export { flangeChart } from "./ways/flangeChart.ts";
 // drawings: marks in millimetres, for any pen
 
 export { templatePages } from "./drawing/template.ts";
-export { drawNarrowBrake } from "./narrowBrake/plans/narrowBrakeDrawing.ts";
-export { narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { drawnBrake, narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { pieceFiles } from "./narrowBrake/plans/pieceFiles.ts";
 export { drawBlank } from "./pictures/blankDrawing.ts";
 export { drawFlangeChart } from "./pictures/flangeChart.ts";
 export { shopSheet } from "./pictures/shopSheet.ts";
@@ -97,19 +98,13 @@ export type {
 } from "./metal/metal.ts";
 export type { OrderStep } from "./motion/stages.ts";
 export type { BarWindow } from "./narrowBrake/barWindow.ts";
-export type { BedPlan } from "./narrowBrake/chooseBed.ts";
-export type { HandlePlan, PinPlan, RailPlan, ScrewPlan, TonguePlan } from "./narrowBrake/chooseFittings.ts";
-export type { BoltPlan, HolderPlan } from "./narrowBrake/chooseHolder.ts";
-export type { LeafPlan } from "./narrowBrake/chooseLeaf.ts";
 export type { Governing, GoverningLoads } from "./narrowBrake/governingLoads.ts";
-export type { MemberRole } from "./narrowBrake/memberPlan.ts";
 export type {
-  BarPlan,
-  BowReport,
   CutPiece,
-  HardwareItem,
+  MakingStep,
   NarrowBrake,
   NarrowBrakePlan,
+  Refused,
 } from "./narrowBrake/narrowBrake.ts";
 export type {
   GiveLimits,
@@ -119,23 +114,20 @@ export type {
   SheetToFold,
   Vise,
 } from "./narrowBrake/requirements.ts";
-export type { StockSize } from "./narrowBrake/stockSize.ts";
-export type { Thread } from "./narrowBrake/strength/bolt.ts";
-export type { CrownStation } from "./narrowBrake/strength/crown.ts";
-export type { ForcePerLength } from "./narrowBrake/strength/foldingForces.ts";
-export type { SectionProperties, Shape } from "./narrowBrake/strength/section.ts";
-export type { UniformBeam } from "./narrowBrake/strength/uniformBeam.ts";
+export type { BrakeSizes, Growth } from "./narrowBrake/sizes.ts";
+export type { Assembly, Hole, Mounting, Piece, Prism, Round, Xy, Xyw } from "./narrowBrake/solid.ts";
+export type { FlatHead, TappedThread } from "./narrowBrake/stockSize.ts";
 export type { CheckUnit, StrengthCheck } from "./narrowBrake/strengthCheck.ts";
+export type { Watch } from "./order/judge.ts";
 export type { Bend, End, Part, Turn } from "./part/part.ts";
 export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
 export type { Point } from "./plane/point.ts";
-export type { Partner, Share } from "./sequence/partner.ts";
-export type { Watch } from "./sequence/reach.ts";
 export type { GaugeFamily } from "./units/gauge.ts";
 export type { LengthUnit } from "./units/length.ts";
 export type { Deg, Mm, Mpa, Rad } from "./units/quantity.ts";
 export type { BarLimits } from "./ways/barLimits.ts";
 export type { Outcome } from "./ways/folds.ts";
+export type { OverbendRange } from "./ways/overbendRange.ts";
 export type { BarChoice, BarForParts, LeftPart } from "./ways/shopBar.ts";
 export type { ShopMadeBar, ShopMadeBarOptions } from "./ways/shopMadeBar.ts";
 export type { WaysOutOptions } from "./ways/waysOut.ts";

@@ -22,10 +22,10 @@ export function answered(text: string): string {
   if (!result.ok) return result.problems.map(({ path, found, allowed }) => [path, found, allowed].join()).join();
   const job: Job = result.job;
   const file: JobFile = { ...result.file, units: "mm" };
-  const flats: (string | number)[] = file.part.flats;
+  const bends: number = file.part.bends.length;
   const { verdict, order } = check(job);
   const ends: ("start" | "end")[] = order.map(({ clamped }) => clamped);
-  return [verdict satisfies "clear" | "tight" | "hits", verdictSentence(job, check(job)), ...ends, ...flats, writeJob(file)].join();
+  return [verdict satisfies "clear" | "tight" | "hits", verdictSentence(job, check(job)), ...ends, bends, writeJob(file)].join();
 }
 // @ts-expect-error a job is no text: the types are there, not any
 check("text");
