@@ -58,15 +58,13 @@ export type { Handling } from "./contact/loading.ts";
 export type { Contact, Step, Verdict } from "./contact/step.ts";
 export { judgeStep } from "./contact/step.ts";
 
-// sequence: the best of all orders, or the proof that there is none
+// order and section: the best of all orders, or the proof that there is none
 
-export type { Move } from "./sequence/moves.ts";
-export type { Partner, Share } from "./sequence/partner.ts";
-export { takeShare } from "./sequence/partner.ts";
-export type { Watch } from "./sequence/reach.ts";
-export { SearchStopped } from "./sequence/reach.ts";
-export type { Found } from "./sequence/search.ts";
-export { searchOrders } from "./sequence/search.ts";
+export type { Watch } from "./order/judge.ts";
+export { SearchStopped } from "./order/judge.ts";
+export type { Found } from "./order/search.ts";
+export { searchSection } from "./section/searchSection.ts";
+export type { Move } from "./section/sectionJudge.ts";
 
 // blank: lines from one edge, other methods, relief holes, weight, nests, pans and the fingers for them
 
