@@ -58,7 +58,7 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
       because: barReasons(bar, job),
       ...told(outcome, brake),
       cost: SHOP_BAR_COST,
-      to: bar.design.plan?.bar.thicknessMm ?? window.thinnestMm,
+      to: bar.design.plan?.sizes.barMm ?? window.thinnestMm,
       bar: {
         thinnest: window.thinnestMm,
         thickest: window.thickestMm,

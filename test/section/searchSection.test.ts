@@ -16,6 +16,9 @@ import { compareRanks, Judge, listOrders } from "../jobFile/everyOrder.ts";
 import { Checks, enumerate } from "../reference/enumerate.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 
+/** A given nose setback may form radii that leave a flat no length. */
+const reads = (file: object) => readJob(JSON.stringify(file)).ok;
+
 /** Parts of exactly `bends` bends: random ones cut to length would seldom be long. */
 const jobsOf = (bends: number) => randomJobs(bends).filter((file) => file.part.bends.length === bends);
 
@@ -67,7 +70,7 @@ describe("searchSection", () => {
   ])("finds what listing every order finds, parts of %i bends, %i of them", (bends, parts) => {
     let [viable, none, choice] = [0, 0, 0];
     fc.assert(
-      fc.property(fc.oneof(jobsOf(bends), friendly(bends)), (file) => {
+      fc.property(fc.oneof(jobsOf(bends), friendly(bends)).filter(reads), (file) => {
         const same = expectSameAsListed(jobOf(file));
         viable += Number(same.viable);
         none += Number(!same.viable);
@@ -105,7 +108,7 @@ describe("the furthest order", () => {
     let none = 0;
     fc.assert(
       fc.property(
-        roughJobs(5).filter((file) => file.part.bends.length === 5 && readJob(JSON.stringify(file)).ok),
+        roughJobs(5).filter((file) => file.part.bends.length === 5 && reads(file)),
         (file) => {
           const job = jobOf(file);
           const found = searchSection(job.part, job.brake, job.marginMm);

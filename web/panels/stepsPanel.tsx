@@ -99,7 +99,8 @@ export function StepsPanel() {
                 show: () => look.set({ step: i }),
                 earlier: () => move(i, i - 1),
                 later: () => move(i, i + 1),
-                otherEnd: () => put(otherEnd(order, step.bend), `clamp the other side for bend ${step.bend}`),
+                otherEnd: () =>
+                  put(otherEnd(order, step.bend), `put the other end in the throat for bend ${step.bend}`),
                 strokes: strokesOf(step, i),
               }}
             />
