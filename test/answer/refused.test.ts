@@ -79,7 +79,7 @@ describe("check with little sheet to hold", () => {
   it("counts a bend that is still flat as sheet, and a formed one as the end of it", () => {
     // Flat 2 alone is too short to grip; with bend 2 still flat the clamp has flats 2 and 3.
     const job = angle(
-      [20, 3, 20],
+      [20, 2.5, 20],
       {},
       { bends: [0, 1].map(() => ({ angle: 30, turn: "up", overbend: 31 })) },
     );
