@@ -19,6 +19,7 @@ export function stepAnswer(step: Step, stage: Stage): JudgedStep {
     markedFaceUp: bend.turn === "up",
     angle: bend.angleDeg,
     overbend: bend.overbendDeg,
+    overbendRange: bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg],
     reached,
     // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
     relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),

@@ -81,6 +81,7 @@ const COMMANDS: readonly Offered[] = [
         "--within <LENGTH>",
         "warn where other bend allowances differ by more, 1/64 in or 0.25 mm if not given",
       ],
+      ["--fractions", "give the nearest 1/64 in beside each decimal, and what it adds"],
       json("the blank as one JSON object"),
       FORCE,
     ],

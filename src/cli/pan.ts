@@ -7,10 +7,11 @@ import { layOutPan, type Pan, type PanBlank, type PanSide } from "../blank/pan.t
 import { metalNamed, metalNames } from "../metal/metals.ts";
 import { drawPan } from "../pictures/panDrawing.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";
-import { nearestSixtyFourth } from "../units/length.ts";
+import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { lengthWords, placeFigures } from "../words/lengthWords.ts";
+import { DEBURR, DRAW_LINES } from "../words/markingWords.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
@@ -48,14 +49,11 @@ export async function runPan(options: PanOptions): Promise<number> {
     ink.strong(`Blank of the pan: ${size}.`),
     `Relief holes ${lengthWords(hole, units)} across where the inside bend tangent lines cross; bend allowance ${lengthWords(allowanceMm, units)}.`,
     "Marked face up, each way measured from its own edge.",
+    ...[DRAW_LINES, DEBURR].flatMap((sentence) => wrap(sentence, columnsOf(process.stdout), "")),
     "",
     ...table(
-      [
-        [`from the edge, ${units}`, "", "", "nearest 1/64 in"],
-        ...rows("width", across, units),
-        ...rows("length", along, units),
-      ],
-      ["left", "left", "right", "right"],
+      [[`from the edge, ${units}`, "", ""], ...rows("width", across, units), ...rows("length", along, units)],
+      ["left", "left", "left"],
     ),
   ];
   const fingers = options.set === undefined ? undefined : fewestFingers(pan, stockOf(options.set, units));
@@ -76,7 +74,7 @@ function laidOut(pan: Pan): PanBlank {
 }
 
 function rows(way: string, { bends, sightLinesMm, sizeMm }: PanSide, units: Units): string[][] {
-  const row = (what: string, at: Mm) => [way, what, lengthFigure(at, units), nearestSixtyFourth(at).words];
+  const row = (what: string, at: Mm) => [way, what, placeFigures(at, units).join(" ")];
   const lines = bends.flatMap(({ tangentsMm: [near, far] }, i) => [
     row("bend tangent line", near),
     row("sight line, bottom clamped", sightLinesMm[i] ?? near),
@@ -112,7 +110,7 @@ function fingerLines(pan: Pan, best: FingersBetween | undefined, units: Units): 
 }
 
 function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string {
-  const widths = widthsMm.map((width) => (units === "in" ? nearestSixtyFourth(width).words : `${width}`));
+  const widths = widthsMm.map((width) => formatLength(width, units));
   const between = `Then put fingers of ${widths.join(" + ")} ${units} between them`;
   return `${between}; ${lengthWords(gapMm, units)} stays free, half at each end.`;
 }

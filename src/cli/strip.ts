@@ -7,7 +7,8 @@ import type { Job } from "../jobFile/job.ts";
 import { problemSentence } from "../jobFile/problem.ts";
 import { type JobRead, readJob } from "../jobFile/readJob.ts";
 import { writeJob } from "../jobFile/writeJob.ts";
-import { springbackRatio, testStripRatio } from "../metal/springback.ts";
+import { testStripRatio } from "../metal/springback.ts";
+import { keptShare } from "../metal/springbackCurves.ts";
 import { readTestStrip, type StripResult } from "../part/testStrip.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
@@ -196,8 +197,9 @@ function tableK({ metal }: StripReadings): string {
 
 function reckoned({ metal, insideRadiusMm, thicknessMm }: StripReadings): string {
   if (metal === null) return "";
-  const { yieldMpa, modulusMpa } = metal;
-  return `; reckoned from the table ${springbackRatio({ insideRadiusMm, thicknessMm, yieldMpa, modulusMpa }).toFixed(3)}`;
+  const { most, likely, least } = keptShare(metal, insideRadiusMm, thicknessMm);
+  const source = metal.springback ? "published" : "reckoned";
+  return `; ${source} ${likely.toFixed(2)}, ${least.toFixed(3)} to ${most.toFixed(3)}`;
 }
 
 function adviceSentences(

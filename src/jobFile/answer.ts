@@ -43,7 +43,10 @@ export interface JudgedStep {
   readonly clamped: End;
   readonly markedFaceUp: boolean;
   readonly angle: Deg;
+  /** The likely leaf angle; all figures of the step are for it. */
   readonly overbend: Deg;
+  /** Leaf angles from least to most springback; both are `overbend` where that was given. */
+  readonly overbendRange: readonly [Deg, Deg];
   readonly reached: Deg;
   readonly relaxesTo: Deg;
   readonly verdict: Verdict;
@@ -102,6 +105,15 @@ export interface DoubtsAnswer {
   readonly mixesTried: number;
 }
 
+/** A bend that the leaf leaves at `to` degrees after springback, to be closed by hand to `angle`. */
+export interface HandFinishAnswer {
+  readonly bend: number;
+  readonly to: Deg;
+  readonly angle: Deg;
+  /** Thickness of what it is closed over; null where the job names none. */
+  readonly filler: Mm | null;
+}
+
 export interface Answer {
   readonly verdict: Verdict;
   readonly order: readonly StepAnswer[];
@@ -114,6 +126,8 @@ export interface Answer {
     /** Only where the job has the key `cutOuts`. */
     readonly reliefHoles?: readonly ReliefHoleAnswer[];
   };
+  /** Only where the job has the key `finishByHand`. */
+  readonly finishByHand?: readonly HandFinishAnswer[];
   /** Only where the job has the key `doubts`. */
   readonly doubts?: DoubtsAnswer;
   /** Empty from `check` alone; `waysOut` finds them from the job file. */

@@ -3,17 +3,20 @@
  * the key that would have to change; a nose set too far forward is not a slip of the file but a bend that is refused.
  */
 import type { Brake } from "../brake/brake.ts";
-import { springbackRatio } from "../metal/springback.ts";
+import { keptShare } from "../metal/springbackCurves.ts";
 import { type BendFault, formBends } from "../motion/formBends.ts";
-import { insideBendSetback } from "../part/bendSetback.ts";
+import { bendAllowance } from "../part/allowance.ts";
+import { takenAtBend } from "../part/bendSetback.ts";
+import { din6935Allowance } from "../part/din6935Allowance.ts";
 import type { Bend, Part } from "../part/part.ts";
-import type { Mm } from "../units/quantity.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import { formFlats } from "./formFlats.ts";
 import { type Reading, refuse, sayLimit } from "./reading.ts";
 import type { AskedPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 
-/** What a flat may be shorter than its bends and still count as nothing: the rounding of inches to mm. */
-const ROUNDING_MM: Mm = 1e-6;
+/** No leaf swings as far as flat on itself. */
+const FLAT_BACK_DEG: Deg = 180 - 1e-9;
 
 /** What a slip is told from; `file` is what the reader wrote. */
 interface Forming {
@@ -27,44 +30,62 @@ interface Forming {
 export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file: JobFile): Part | undefined {
   const before = reading.problems.length;
   const { thicknessMm, kFactor } = asked;
-  const { yieldMpa, modulusMpa } = asked.metal.metal;
-  const keptAt = (insideRadiusMm: Mm) =>
-    springbackRatio({ insideRadiusMm, thicknessMm, yieldMpa, modulusMpa });
+  const { metal } = asked.metal;
+  const keptAt = (insideRadiusMm: Mm) => keptShare(metal, insideRadiusMm, thicknessMm).likely;
   const bends: Bend[] = [];
   formBends(asked.bends, { thicknessMm, kFactor, brake, keptAt }).forEach((formed, i) => {
-    if (formed.ok) bends.push(formed.bend);
+    if (formed.ok) bends.push(withRange(laidFlat(formed.bend, asked, i), asked, i));
     else noteBendFault({ reading, asked, brake, file }, i, formed.fault);
   });
-  if (reading.problems.length > before) return undefined;
-  const flatsMm = asked.flatsMm.map((dimensionMm, i) => {
-    const taken = takenByBends(bends[i - 1], asked) + takenByBends(bends[i], asked);
-    if (dimensionMm - taken > ROUNDING_MM) return dimensionMm - taken;
-    const limit = sayLimit(reading.units, "least")(taken);
-    return refuse(
+  bends.forEach(({ allowanceMm, deductionMm }, i) => {
+    if (allowanceMm > 0) return;
+    const most = sayLimit(reading.units, "most")(allowanceMm + deductionMm);
+    refuse(
       reading,
-      `part.flats[${i}]`,
-      file.part.flats[i],
-      `longer than ${limit}, which its bends take up from mold line to bend tangent line`,
+      `part.bends[${i}].deduction`,
+      file.part.bends[i]?.deduction,
+      `less than ${most}, twice the bend setback`,
     );
   });
+  if (reading.problems.length > before) return undefined;
+  const flatsMm = formFlats({ reading, asked, file }, bends);
   if (reading.problems.length > before) return undefined;
   const { name, lengthMm } = asked;
   return {
     name,
-    metal: asked.metal.metal,
+    metal,
     thicknessMm,
     kFactor,
+    ...(asked.allowanceBy === "din6935" && { allowanceBy: asked.allowanceBy }),
     ...(lengthMm !== undefined && { lengthMm }),
     flatsMm,
     bends,
   };
 }
 
-/** What a bend takes off the dimension of a flat that it ends. */
-function takenByBends(bend: Bend | undefined, asked: AskedPart): Mm {
-  if (bend === undefined || asked.dimensions === "flat") return 0;
-  if (asked.dimensions === "outside") return bend.bendSetbackMm;
-  return insideBendSetback({ ...bend, thicknessMm: asked.thicknessMm });
+/** The bend with the leaf angles that it may want, where its overbend was worked out and not given. */
+function withRange(bend: Bend, asked: AskedPart, index: number): Bend {
+  if (asked.bends[index]?.overbendDeg !== undefined) return bend;
+  const { most, least } = keptShare(asked.metal.metal, bend.insideRadiusMm, asked.thicknessMm);
+  const highest = least > 0 ? Math.min(bend.angleDeg / least, FLAT_BACK_DEG) : FLAT_BACK_DEG;
+  return { ...bend, overbendRangeDeg: [bend.angleDeg / most, Math.max(bend.overbendDeg, highest)] };
+}
+
+/**
+ * The bend with its allowance by the method that the job chose, or by its own deduction, and the deduction by the way that
+ * closed bends are dimensioned: what the outside dimensions are longer than the flat sheet.
+ */
+function laidFlat(
+  bend: Bend,
+  { thicknessMm, kFactor, allowanceBy, closedBends, bends }: AskedPart,
+  index: number,
+): Bend {
+  const shape = { ...bend, thicknessMm };
+  const outside = 2 * takenAtBend(shape, "outside", closedBends);
+  const own = bends[index]?.deductionMm;
+  const byMethod = allowanceBy === "din6935" ? din6935Allowance(shape) : bendAllowance(shape, kFactor);
+  const allowanceMm = own === undefined ? byMethod : outside - own;
+  return { ...bend, allowanceMm, deductionMm: outside - allowanceMm };
 }
 
 function noteBendFault(forming: Forming, index: number, fault: BendFault): void {

@@ -13,7 +13,10 @@ const PART_LENGTHS = [
   "insideRadius",
   "length",
   "flats.*",
+  "flats.*.size",
+  "overall.size",
   "bends.*.insideRadius",
+  "bends.*.deduction",
   "doubts",
   "doubts.*",
   "cutOuts.*.across.*",
@@ -35,10 +38,11 @@ const BRAKE_CORNERS = [
   "leaf.profile.*.*",
   "leaf.pivot.*",
   "frame.*.*.*",
+  "frame.*.profile.*.*",
 ];
 const under = (group: string, keys: readonly string[]) => keys.map((key) => `${group}.${key}`);
 
-const BARE = /^[-\d./ ⁄]+$/;
+const BARE = /^[-\d.,/ ⁄]+$/;
 
 /** A written length in the other unit. @example lengthInUnit("3/8", "in", "mm") // 9.525 */
 export function lengthInUnit(value: Written, from: LengthUnit, to: LengthUnit): Written {
@@ -83,7 +87,12 @@ function rewritten<T>(value: T, at: string, how: Switch): T {
 }
 
 const JOB: Pick<Switch, "lengths" | "corners"> = {
-  lengths: new Set(["margin", ...under("part", PART_LENGTHS), ...under("brake", BRAKE_LENGTHS)]),
+  lengths: new Set([
+    "margin",
+    "finishByHand.*.filler",
+    ...under("part", PART_LENGTHS),
+    ...under("brake", BRAKE_LENGTHS),
+  ]),
   corners: new Set(under("brake", BRAKE_CORNERS)),
 };
 const BRAKE: Pick<Switch, "lengths" | "corners"> = {

@@ -55,7 +55,8 @@ export function list<Item extends z.ZodType>(item: Item, from: number, to: numbe
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
   const meant = (said: unknown): unknown =>
     words.find(
-      (word) => typeof said === "string" && said.length <= 40 && word === said.trim().toLowerCase(),
+      (word) =>
+        typeof said === "string" && said.length <= 40 && word.toLowerCase() === said.trim().toLowerCase(),
     ) ?? said;
   return z.preprocess(meant, z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") }));
 }
@@ -103,6 +104,11 @@ const profile = list(
 );
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
+
+/** A fixed piece of the brake: its profile, or that with a name. */
+const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
+  error: () => "a closed profile, [[x, y], …], or {name, profile}",
+});
 
 /** Sheet folded over the nose. */
 const shim = { shim: length.optional() };
@@ -171,11 +177,20 @@ const material = z.union(
 );
 
 const bend = group("a bend", {
-  angle,
+  angle: angle.optional(),
+  included: angle.optional(),
   turn: oneOf(["up", "down"]),
   insideRadius: length.optional(),
   overbend: angle.optional(),
+  deduction: length.optional(),
 });
+
+const A_FLAT = 'a length such as 12, "3/8" or "5 mm", {size, from, to}, or "rest"';
+const edge = oneOf(["outside", "inside", "tangent"]);
+const flat = z.union(
+  [written(A_FLAT), group("a flat", { size: length, from: edge.optional(), to: edge.optional() })],
+  { error: () => A_FLAT },
+);
 
 const A_SPAN = 'from and to, as [0, "1/2"]; to may be "end"';
 const span = list(written(A_SPAN), 2, 2, A_SPAN);
@@ -197,8 +212,14 @@ export const jobFileSchema = group("a job", {
     kFactor: written("a number from 0 to 1").optional(),
     length: length.optional(),
     dimensions: oneOf(["outside", "inside", "flat"]),
-    flats: z.array(length, { error: () => "a list of lengths, one more than there are bends" }),
+    closedBends: oneOf(["corner", "tangent"]).optional(),
+    flats: z.array(flat, { error: () => "a list of lengths, one more than there are bends" }),
     bends: list(bend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
+    overall: group("an overall size", {
+      size: length,
+      along: z.int({ error: () => "the number of the flat that it is measured along" }),
+    }).optional(),
+    allowance: oneOf(["kFactor", "din6935"]).optional(),
     grain: written('"across", "along" or an angle in degrees, measured from the bend lines').optional(),
     doubts: doubts.optional(),
     cutOuts: list(cutOut, 0, LIMITS.cutOuts, `a list of up to ${LIMITS.cutOuts} cut-outs`).optional(),
@@ -213,7 +234,7 @@ export const jobFileSchema = group("a job", {
       swing: angle,
       pivot: list(length, 2, 2, "a point, [x, y]").optional(),
     }),
-    frame: profileList(0).optional(),
+    frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
     setback: written('"auto", "one" or a length').optional(),
@@ -229,10 +250,22 @@ export const jobFileSchema = group("a job", {
       { error: () => "a list of steps, one for each bend" },
     )
     .optional(),
+  finishByHand: list(
+    group("a bend to close by hand", {
+      bend: z.int({ error: () => "the number of a bend, counted from 1" }),
+      to: angle,
+      filler: length.optional(),
+    }),
+    0,
+    LIMITS.bends,
+    "a list of bends that the leaf leaves open, {bend, to, filler}",
+  ).optional(),
   margin: length.optional(),
 });
 
 /** A job file as written: the keys of the contract, numbers still as the person wrote them. */
 export type JobFile = z.output<typeof jobFileSchema>;
+export type FlatFile = JobFile["part"]["flats"][number];
 export type ClampFile = JobFile["brake"]["clamp"];
+export type FramePieceFile = NonNullable<JobFile["brake"]["frame"]>[number];
 export type ProfileFile = JobFile["brake"]["bed"]["profile"];

@@ -68,7 +68,8 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
     relaxedTangentMm: made.bendSetbackMm,
     movingTangentX: tangentX + made.allowanceMm,
     slideTan: 2 * (r + T - pivot.y),
-    slideTurn: r + part.kFactor * T,
+    // The neutral line of this bend, whichever way its allowance was found: r + k·T.
+    slideTurn: made.allowanceMm / toRad(made.angleDeg),
     bendZoneTan: r + T,
     noseSetbackMm: made.noseSetbackMm,
     pinched: made.pinched,

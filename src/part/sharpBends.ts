@@ -18,6 +18,8 @@ export interface SharpBend {
   /** `cracks`: under the least; `care`: between least and easy. */
   readonly grade: "cracks" | "care";
   readonly source: string;
+  /** What another published table asks for, where that is more. */
+  readonly stricter?: { readonly leastMm: Mm; readonly source: string };
 }
 
 const HAIR = 0.99;
@@ -35,10 +37,21 @@ export function sharpBends(
   const limits = radiusLimits(part.metal, part.thicknessMm);
   if (limits === undefined) return [];
   return part.bends.flatMap(({ insideRadiusMm, angleDeg }, bend): SharpBend[] => {
-    const { leastMm, easyMm } = limits;
-    if (insideRadiusMm >= easyMm * HAIR) return [];
+    const { leastMm, easyMm, stricter } = limits;
+    if (insideRadiusMm >= Math.max(easyMm, stricter?.leastMm ?? 0) * HAIR) return [];
     const grade = angleDeg >= KICK_BELOW_DEG && insideRadiusMm < leastMm * HAIR ? "cracks" : "care";
-    return [{ bend, insideRadiusMm, leastMm, easyMm, angleDeg, grade, source: limits.source }];
+    return [
+      {
+        bend,
+        insideRadiusMm,
+        leastMm,
+        easyMm,
+        angleDeg,
+        grade,
+        source: limits.source,
+        ...(stricter && { stricter }),
+      },
+    ];
   });
 }
 
@@ -49,7 +62,10 @@ export function sharpBends(
 export function sharpBendWords(sharp: SharpBend, metalName: string, unit: LengthUnit): string {
   const say = (lengthMm: Mm): string => `${formatLength(lengthMm, unit)} ${unit}`;
   const radius = `inside radius ${say(sharp.insideRadiusMm)}`;
+  const other = sharp.stricter
+    ? ` Another table asks for at least ${say(sharp.stricter.leastMm)} (${sharp.stricter.source}).`
+    : "";
   if (sharp.grade === "cracks")
-    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).`;
-  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).`;
+    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).${other}`;
+  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).${other}`;
 }

@@ -11,6 +11,7 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     markedFaceUp: true,
     angle: 90,
     overbend: 92,
+    overbendRange: [92, 92],
     reached: 92,
     relaxesTo: 90,
     verdict: "clear",

@@ -87,12 +87,11 @@ describe.each(names)("shopSheet of %s", (name) => {
     const unit = job.units === "in" ? 25.4 : 1;
     const figure = (lengthMm: number) => (lengthMm / unit).toFixed(job.units === "in" ? 3 : 2);
     for (const bend of answer.blank.bends) {
-      // The sight line lies one inside radius into the bend from the tangent line of the clamped side.
       const step = answer.order.find((one) => one.bend === bend.bend);
-      const radius = job.part.bends[bend.bend - 1]!.insideRadiusMm;
-      const sight = step?.clamped === "end" ? bend.tangents[1] - radius : bend.tangents[0] + radius;
+      const sight = step?.sightLine ?? bend.sightLine;
       for (const line of [...bend.tangents, sight]) expect(words).toContain(figure(line));
-      if (step !== undefined) expect(words).toContain(`Sight line under the nose: ${figure(sight)}`);
+      const side = step?.markedFaceUp === false ? ", drawn on the back" : "";
+      if (step !== undefined) expect(words).toContain(`Sight line under the nose${side}: ${figure(sight)}`);
     }
     expect(words).toContain(figure(answer.blank.developedWidth));
     answer.order.forEach((step, i) => {

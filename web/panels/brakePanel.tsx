@@ -2,6 +2,7 @@
  * The brake: clamp first, because it decides most, then leaf, bed and the rest. The figures are guesses until they
  * are measured, and say so; the guide shows how.
  */
+import { capital } from "../../src/words/stepWords.ts";
 import { Choice } from "../fields/choice.tsx";
 import { CornerTable } from "../fields/cornerTable.tsx";
 import { DayField } from "../fields/day.tsx";
@@ -220,11 +221,11 @@ function MoreOfTheBrake() {
           Add a frame piece
         </button>
       </div>
-      {frame.map((_, i) => (
+      {frame.map((piece, i) => (
         <CornerTable
           key={i}
-          label={`Frame piece ${i + 1}`}
-          path={["brake", "frame", i]}
+          label={"name" in piece && piece.name !== "" ? capital(piece.name) : `Frame piece ${i + 1}`}
+          path={["brake", "frame", i, ...("profile" in piece ? ["profile"] : [])]}
           onRemove={() => store.set(["brake", "frame"], frame.toSpliced(i, 1), "take a frame piece away")}
         />
       ))}

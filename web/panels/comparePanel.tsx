@@ -26,7 +26,7 @@ type Result = { readonly name: string } & (
 const LIMIT_MS = 60_000;
 
 function withBrake(file: JobFile, brake: BrakeFile): JobFile {
-  const { order: _order, ...rest } = file;
+  const { order: _order, finishByHand: _byHand, ...rest } = file;
   return { ...rest, brake };
 }
 

@@ -6,7 +6,7 @@ import type { JobFile } from "./jobFile.ts";
 import { present } from "./sieve.ts";
 
 /** The job after `last`: same unit, metal, thickness, radius and brake, nothing else of its part. */
-export function newJob({ part, order: _order, ...last }: JobFile): JobFile {
+export function newJob({ part, order: _order, finishByHand: _byHand, ...last }: JobFile): JobFile {
   const { material, thickness, insideRadius, kFactor, flats, bends } = part;
   const blank = present({
     name: "New part",
