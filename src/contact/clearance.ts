@@ -7,9 +7,8 @@ import { AT_REST, type Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 import { type DistanceFound, leastDistance } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
-import { FLAT, JOINT, type SeatPieces, type Side } from "./seatPieces.ts";
+import { FLAT, JOINT, type Look, type SeatPieces, type Side, WHOLE } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
-import { WHOLE } from "./sideChecks.ts";
 
 /** The least clearance so far; points from the leaf's pivot in the section frame. */
 export interface ClearanceRecord {
@@ -172,7 +171,7 @@ export class ClearanceChecks {
     }
     this.measure(a, machine.leaf.features, pieces.sliding, false, record);
     if (!pieces.leafRising) return;
-    pieces.begunElement(a, k, formed, parts, 0, true);
+    pieces.begunElement(a, k, formed, measuring(parts));
     this.measure(machine.leaf.features, a, pieces.leafRising, true, record);
   }
 
@@ -218,7 +217,7 @@ export class ClearanceChecks {
   }
 
   private fill(F: Features, side: Side, k: number, formed: number, parts: number): void {
-    this.pieces.element(F, side, k, formed, parts, 0, true);
+    this.pieces.element(F, { side, k, formed }, measuring(parts));
   }
 
   private measure(
@@ -242,4 +241,9 @@ export class ClearanceChecks {
     [record.otherX, record.otherY] = partIsFixed ? [mx, my] : [fx, fy];
     record.other = partIsFixed ? A : B;
   }
+}
+
+/** True faces, each part closed by itself. */
+function measuring(parts: number): Look {
+  return { parts, insetMm: 0, openCorners: true };
 }

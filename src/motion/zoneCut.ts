@@ -4,7 +4,7 @@
  */
 import type { Mm } from "../units/quantity.ts";
 import type { Seat } from "./seat.ts";
-import { slideAt } from "./swing.ts";
+import { slideAt } from "./slide.ts";
 
 /**
  * By how much the zone at most reaches past the moving flat's start: largest at an end of the sweep, or where it turns,

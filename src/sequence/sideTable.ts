@@ -8,9 +8,9 @@ import type { ClearanceChecks } from "../contact/clearance.ts";
 import { ElementBox } from "../contact/elementBox.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import type { LoadingChecks, Room } from "../contact/loading.ts";
-import type { Side } from "../contact/seatPieces.ts";
+import { FOR_CONTACT, type Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
-import { type ContactRecord, noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
 import { BARRED, Beginnings, FREE, FREE_ON } from "./beginnings.ts";
 import { Pages } from "./pages.ts";
 import { NO_WAY, OPEN, Rooms } from "./rooms.ts";
@@ -166,9 +166,8 @@ export class SideTable {
     checks.withBrake(side, k, formed, record);
     if (record.phiRad < Number.POSITIVE_INFINITY) return false;
     // The check leaves the element as it lies at rest in `a`, but for what the bend zone may grow into.
-    if (side === "moving" && k === 0) pieces.firstFlatAtRest(a, FACE_INSET_MM);
-    else if (side === "moving" && pieces.startCut)
-      pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    if (side === "moving" && k === 0) pieces.movingAtRest(a, 0, 0, FACE_INSET_MM);
+    else if (side === "moving" && pieces.startCut) pieces.element(a, { side, k, formed }, FOR_CONTACT);
     const direction =
       side === "moving"
         ? leadingDirection(a, this.reach.slideMm, FACE_INSET_MM)
