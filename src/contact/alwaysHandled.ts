@@ -8,12 +8,12 @@ import type { Stage } from "../motion/stages.ts";
 import { formedJoints } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
 import { blockHeights } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import { LoadingChecks, openRoom, type Room } from "./loading.ts";
 import type { Machine } from "./machine.ts";
 import type { Spot } from "./overlap.ts";
-import { FOR_CONTACT, type Side } from "./seatPieces.ts";
 import { SideChecks } from "./sideChecks.ts";
 import { bendCorners, Drift, hullOverlaps, pieceOf, straightCorners } from "./sweptPiece.ts";
 

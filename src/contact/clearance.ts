@@ -4,10 +4,11 @@
  * carries a run, an up-turned bend at the run's end with the flat right beyond it; the bend zone. True faces, no inset.
  */
 import { AT_REST, type Swing } from "../motion/swing.ts";
+import { FLAT, JOINT, type Look, type Side, WHOLE } from "./element.ts";
 import type { Features } from "./features.ts";
 import { type DistanceFound, leastDistance } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
-import { FLAT, JOINT, type Look, type SeatPieces, type Side, WHOLE } from "./seatPieces.ts";
+import type { SeatPieces } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
 
 /** The least clearance so far; points from the leaf's pivot in the section frame. */
@@ -134,9 +135,8 @@ export class ClearanceChecks {
 
   /** Where the bend zone has grown past the moving flat's start, the flat starts at the zone's end and is measured there. */
   private measureCutStart(k: number, formed: number, other: Features, record: ClearanceRecord): void {
-    const { startCut } = this.pieces;
-    if (startCut && this.pieces.cutStart(this.a, k, formed, 0))
-      this.measure(this.a, other, startCut, false, record);
+    for (const swing of this.pieces.zoneEnd(this.a, k, formed))
+      this.measure(this.a, other, swing, false, record);
   }
 
   /** Clearance of element k from the body that carries its side's run: the leaf, or the bed. */

@@ -4,7 +4,7 @@
  * Safe: the points' hull holds all of the element, so that a box is never too small.
  */
 import type { Mm, Rad } from "../units/quantity.ts";
-import type { Side } from "./seatPieces.ts";
+import type { Side } from "./element.ts";
 import { type Box, leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SideChecks } from "./sideChecks.ts";
 import type { SolidBody } from "./solidBody.ts";

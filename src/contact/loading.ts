@@ -4,11 +4,12 @@
  * slides, else `end` if the seated part is free and the ends are open, else `blocked`.
  */
 import { BlockedHeights, blockHeights } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import type { Machine } from "./machine.ts";
 import { type Spot, sheetOverlapsBody } from "./overlap.ts";
-import { FOR_CONTACT, type SeatPieces, type Side } from "./seatPieces.ts";
+import type { SeatPieces } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
 
 export type Handling = "front" | "end" | "blocked";

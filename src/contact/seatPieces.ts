@@ -6,41 +6,15 @@ import type { Seat } from "../motion/seat.ts";
 import { slideAt } from "../motion/slide.ts";
 import { type Swing, tableSwing } from "../motion/swing.ts";
 import { mostCutMm } from "../motion/zoneCut.ts";
-import type { Chain } from "../part/chain.ts";
+import { type Chain, flatRunMm } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
+import { type Element, FLAT, FOR_CONTACT, JOINT, type Look, type Pose, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import { mirroredPlacement, OUTSIDE_OF_BEND, type Placement, Strip, turnedPlacement } from "./strip.ts";
+import { endSwings } from "./zoneEnd.ts";
 
-export type Side = "moving" | "clamped";
-
-/** What of an element is wanted: its joint (formed, or the flat strip in its place), its flat. */
-export const JOINT = 1;
-export const FLAT = 2;
-export const WHOLE = JOINT | FLAT;
-
-/** Element k of a side, joint and flat k, with the joints in `formed` made (joint 0 in bit 0). */
-export interface Element {
-  readonly side: Side;
-  readonly k: number;
-  readonly formed: number;
-}
-
-/**
- * How an element is laid out. `parts` picks joint and flat; `openCorners` adds the corners where a picked part borders on
- * one that is left out, so that a part measured alone is closed.
- */
-export interface Look {
-  readonly parts: number;
-  readonly insetMm: Mm;
-  readonly openCorners: boolean;
-}
-
-/** As contact and loading look: faces drawn in, corners left to the neighbours. */
-export const FOR_CONTACT: Look = { parts: WHOLE, insetMm: FACE_INSET_MM, openCorners: false };
-
-/** Where the moving side lies: with the leaf at rest, where a bend begun before was left, or relaxed from the finished bend. */
-export type Pose = "rest" | "begun" | "finished";
+const NO_SWINGS: readonly Swing[] = [];
 
 export class SeatPieces {
   readonly moving: Strip;
@@ -66,6 +40,7 @@ export class SeatPieces {
   private readonly finishedDy: number;
   private readonly finishedCos: number;
   private readonly finishedSin: number;
+  private readonly endSwings: (readonly Swing[])[] = [];
   private readonly poses: Readonly<Record<Pose, Placement>>;
   private readonly inThroat: Placement;
   /** Where the cross-section at the zone's end stands before the swing `startCut` takes it. */
@@ -245,13 +220,26 @@ export class SeatPieces {
     return true;
   }
 
+  /**
+   * The cross-section where the flat run starts while the zone's end lies in element k, and the swings of the leaf in which
+   * it does: none where it never does. Each swing ends where the zone's end comes into the element or leaves it, so that
+   * what is nearest just there is seen.
+   */
+  zoneEnd(F: Features, k: number, formed: number): readonly Swing[] {
+    const endMm = this.runMm(k, formed);
+    if (!this.startCut || endMm === 0) return NO_SWINGS;
+    this.endSwings[k] ??= endSwings(this.seat, k);
+    const swings = this.endSwings[k];
+    if (swings.length === 0) return swings;
+    const moving = this.moving.standAt(this.atZoneEnd);
+    F.clear();
+    moving.addStart(F, 0, moving.chain.flatNumber[k]!);
+    return swings;
+  }
+
   /** Length of the moving side's flats 0 to k with the strips between; 0 where a formed joint breaks the run. */
   private runMm(k: number, formed: number): Mm {
-    if (formed & ((1 << k) - 1)) return 0;
-    const { flatMm, allowanceMm } = this.moving.chain;
-    let mm = flatMm[0]!;
-    for (let j = 1; j <= k; j++) mm += allowanceMm[j - 1]! + flatMm[j]!;
-    return mm;
+    return formed & ((1 << k) - 1) ? 0 : flatRunMm(this.moving.chain, k);
   }
 
   /** By how much the bend zone at most reaches past the run of flats 0 to k; 0 where it does not, or they are no run. */

@@ -8,6 +8,7 @@ import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { outOfTheWay } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
@@ -15,7 +16,7 @@ import type { Machine } from "./machine.ts";
 import { fixedTag, Meeting, movingTag } from "./meeting.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
 import { makePairCurve } from "./pairCurve.ts";
-import { FOR_CONTACT, SeatPieces, type Side } from "./seatPieces.ts";
+import { SeatPieces } from "./seatPieces.ts";
 import { leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SolidBody } from "./solidBody.ts";
 

@@ -4,9 +4,9 @@
  */
 import type { Beyond } from "../contact/beyond.ts";
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
+import { FOR_CONTACT, type Side } from "../contact/element.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
-import { FOR_CONTACT, type Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { noContact, type SideChecks } from "../contact/sideChecks.ts";
 

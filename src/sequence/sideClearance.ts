@@ -4,7 +4,7 @@
  */
 import type { Beyond } from "../contact/beyond.ts";
 import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
-import type { Side } from "../contact/seatPieces.ts";
+import type { Side } from "../contact/element.ts";
 import { BARRED, type Beginnings } from "./beginnings.ts";
 import { Pages } from "./pages.ts";
 import { FLAT_AT_BEND, formedOn, jointsOf } from "./sidePath.ts";

@@ -3,7 +3,7 @@
  * Kept in 65,534 steps of half a turn or of the side's length, each rounded to be safe on the side that asks for the exact
  * check; what lies in the run, low over bed or leaf, counts by the height of the run alone.
  */
-import type { Side } from "../contact/seatPieces.ts";
+import type { Side } from "../contact/element.ts";
 import type { SideChecks } from "../contact/sideChecks.ts";
 import { Pages } from "./pages.ts";
 import { FLAT_AT_BEND } from "./sidePath.ts";

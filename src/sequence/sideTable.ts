@@ -5,10 +5,10 @@
  */
 import { Beyond } from "../contact/beyond.ts";
 import type { ClearanceChecks } from "../contact/clearance.ts";
+import { FOR_CONTACT, type Side } from "../contact/element.ts";
 import { ElementBox } from "../contact/elementBox.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import type { LoadingChecks, Room } from "../contact/loading.ts";
-import { FOR_CONTACT, type Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { type ContactRecord, noContact, type SideChecks } from "../contact/sideChecks.ts";
 import { BARRED, Beginnings, FREE, FREE_ON } from "./beginnings.ts";
