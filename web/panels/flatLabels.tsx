@@ -75,9 +75,7 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
             aria-label={`Flat ${flat + 1} is ${words} ${units}. Change it here`}
             onClick={() => setOpen(flat)}
           >
-            <span>
-              <b>{flat + 1}</b> {words}
-            </span>
+            <span data-number={flat + 1}>{words}</span>
           </button>
         );
       })}
