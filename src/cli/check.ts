@@ -7,13 +7,13 @@ import type { Job } from "../jobFile/job.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { openJobs } from "./openJob.ts";
+import { type Chosen, openJobs } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
-export interface CheckOptions extends WriteOptions {
+export interface CheckOptions extends WriteOptions, Chosen {
   readonly json?: boolean;
   /** Folder for one picture a step. */
   readonly svg?: string;
@@ -30,7 +30,7 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
-  const { jobs, ofShop } = await openJobs(path);
+  const { jobs, ofShop } = await openJobs(path, options);
   const pieces: string[] = [];
   let status: 0 | 1 = 0;
   for (const [i, { job, file }] of jobs.entries()) {

@@ -10,8 +10,7 @@ import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
-import type { Partner } from "../sequence/partner.ts";
-import type { Watch } from "../sequence/reach.ts";
+import type { Watch } from "../order/judge.ts";
 import { fitShop } from "../ways/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
 
@@ -39,15 +38,15 @@ export interface DoubtTask {
 export type Task = JobTask | ShopTask | DoubtTask;
 export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtsAnswer;
 
-/** Does the work; `watch` is told how far a search is, a `partner` takes half of a long one. */
-export function done<T extends Task>(task: T, watch?: Watch, partner?: Partner): Done<T> {
-  return resultOf(task, watch, partner) as Done<T>;
+/** Does the work; `watch` is told how far a search is. */
+export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
+  return resultOf(task, watch) as Done<T>;
 }
 
-function resultOf(task: Task, watch?: Watch, partner?: Partner): Done<Task> {
+function resultOf(task: Task, watch?: Watch): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [] } = task;
-  const answer = check(job, watch, partner);
+  const answer = check(job, watch);
   return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
 }

@@ -9,10 +9,11 @@ import { jobOf } from "../jobFile/readJob.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
 import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
-import { lengthIn, outcomeWords } from "../words/wayWords.ts";
+import { MOST_RANKED } from "../section/searchSection.ts";
+import { lengthIn, outcomeSentence } from "../words/wayWords.ts";
 import { THICKEST_MM, windowWords } from "../words/windowWords.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "./cost.ts";
-import { type Outcome, outcomeOf, WHOLE_SEARCH } from "./folds.ts";
+import { type Outcome, outcomeOf } from "./folds.ts";
 import { type Goal, reaches } from "./handling.ts";
 import { type ShopMadeBar, shopMadeBar } from "./shopMadeBar.ts";
 import { Work } from "./work.ts";
@@ -33,7 +34,7 @@ export function otherBrakes(file: JobFile, job: Job, goal: Goal, brakes: readonl
   return brakes.flatMap((brake): WayOut[] => {
     const outcome = outcomeOn(file, job, brake);
     if (!outcome || !reaches(outcome, goal)) return [];
-    const sentence = `Use ${brake.name}: ${outcomeWords(outcome, job.units)}.`;
+    const sentence = `Use ${brake.name}. ${outcomeSentence(outcome, job.units)}`;
     return [{ kind: "otherBrake", sentence, ...told(outcome, brake), cost: OTHER_BRAKE_COST }];
   });
 }
@@ -53,11 +54,11 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
   return [
     {
       kind: "shopBar",
-      sentence: `${barWords(bar, job)}: ${outcomeWords(outcome, job.units)}.`,
+      sentence: `${barWords(bar, job)}. ${outcomeSentence(outcome, job.units)}`,
       because: barReasons(bar, job),
       ...told(outcome, brake),
       cost: SHOP_BAR_COST,
-      to: bar.design.plan?.bar.thicknessMm ?? window.thinnestMm,
+      to: bar.design.plan?.sizes.barMm ?? window.thinnestMm,
       bar: {
         thinnest: window.thinnestMm,
         thickest: window.thickestMm,
@@ -78,7 +79,7 @@ function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefin
 function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFile) {
   const { verdict, clearanceMm, order } = outcome;
   // Where not all orders are ranked, the one that was found goes with the brake.
-  const along: FileChange[] = order.length > WHOLE_SEARCH ? [{ kind: "order", order }] : [];
+  const along: FileChange[] = order.length > MOST_RANKED ? [{ kind: "order", order }] : [];
   return { changes: [{ kind: "brake", brake }, ...along], verdict, clearance: clearanceMm, order } as const;
 }
 
