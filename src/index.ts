@@ -58,7 +58,7 @@ export type { Blank, BlankBend, Strip } from "./blank/blank.ts";
 export type { CutOut, Span } from "./blank/cutOut.ts";
 export type { Brake, Clamp, Leaf, Rating } from "./brake/brake.ts";
 export type { Handling } from "./contact/loading.ts";
-export type { Verdict } from "./contact/step.ts";
+export type { Refusal, Verdict } from "./contact/step.ts";
 export type { Drawing, Layer, Mark } from "./drawing/model.ts";
 export type { Page, Placed } from "./drawing/page.ts";
 export type { PageSize } from "./drawing/pageSize.ts";
