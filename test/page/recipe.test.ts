@@ -7,18 +7,7 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import {
-  BUILT,
-  complaintsOf,
-  pageTests,
-  press,
-  saved,
-  sentence,
-  settled,
-  until,
-  watchPrinting,
-  words,
-} from "./shop.ts";
+import { BUILT, complaintsOf, pageTests, press, saved, sentence, settled, until, words } from "./shop.ts";
 
 const tests = pageTests();
 
