@@ -237,6 +237,8 @@ export const jobFileSchema = group("a job", {
     frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
+    leastGrip: length.optional(),
+    leastFlange: length.optional(),
     setback: written('"auto", "one" or a length').optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),

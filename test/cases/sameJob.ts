@@ -58,6 +58,8 @@ export function atScale(job: NumbersJob, factor: number): NumbersJob {
       },
       frame: (brake.frame ?? []).map(scaled),
       lift: brake.lift * factor,
+      // The least grip of 3 mm would not grow with the job.
+      ...{ leastGrip: Math.max(3, 4 * part.thickness) * factor },
       ...(setback !== undefined && { setback: typeof setback === "string" ? setback : setback * factor }),
       ...(rated && {
         rated: { ...rated, thickness: rated.thickness * factor, length: rated.length * factor },
@@ -73,7 +75,8 @@ function clampAt(
   scaled: (profile: Corner[]) => Corner[],
 ): PlainJob["brake"]["clamp"] {
   if (clamp.type === "profile") {
-    return { ...clamp, noseRadius: clamp.noseRadius * factor, profiles: clamp.profiles.map(scaled) };
+    const shim = clamp.shim !== undefined && { shim: clamp.shim * factor };
+    return { ...clamp, noseRadius: clamp.noseRadius * factor, profiles: clamp.profiles.map(scaled), ...shim };
   }
   const keys = Object.entries(clamp).map(([key, value]) =>
     typeof value === "number" && key !== "noseAngle" ? [key, value * factor] : [key, value],
