@@ -41,7 +41,7 @@ export function sheetPartOf(pattern: Pattern): SheetPartResult {
   }
   const fault = crossing(net, strips);
   if (fault) return { ok: false, fault };
-  const cut = new Cut(net, pattern, strips);
+  const cut = new Cut(net, strips);
   const bare = cut.nothingBetween();
   if (bare) return { ok: false, fault: bare };
   const part = { pattern, faces: cut.faces, hinges: cut.hinges() };
@@ -85,7 +85,6 @@ class Cut {
 
   constructor(
     net: Net,
-    private readonly pattern: Pattern,
     private readonly strips: readonly BendStrips[],
   ) {
     this.cells = net.cells(strips.flatMap(({ left, right }) => [...left, ...right]));

@@ -1,0 +1,223 @@
+/**
+ * First contact of one stroke, exact: every piece of sheet over every body's interval of w, and the moving side against the
+ * clamped one, handed to the contact kernel in the section plane. Part against part, a projection may say too much: an
+ * interval is halved until it is free or shorter than 0.05 mm.
+ */
+import { type ContactFound, firstContact } from "../contact/firstContact.ts";
+import type { Machine } from "../contact/machine.ts";
+import { Meeting } from "../contact/meeting.ts";
+import type { Spot } from "../contact/overlap.ts";
+import { makePairCurve } from "../contact/pairCurve.ts";
+import { leadingDirection, lowestDirection } from "../contact/sector.ts";
+import { noContact, SideChecks } from "../contact/sideChecks.ts";
+import { type Swing, slideAt } from "../motion/swing.ts";
+import type { Point } from "../plane/point.ts";
+import type { Rad } from "../units/quantity.ts";
+import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
+import type { Shape } from "./shape.ts";
+import type { Body, WholeMember } from "./strokeBodies.ts";
+import type { Interval, StrokeSeat } from "./strokeSeat.ts";
+import type { StrokeShapes } from "./strokeShapes.ts";
+
+export interface WholeContact {
+  readonly leafAngleRad: Rad;
+  readonly member: WholeMember;
+  readonly finger?: number;
+  /** The part's face, from 0; undefined where the leaf meets the brake itself. */
+  readonly face: number | undefined;
+  /** Section frame. */
+  readonly point: Point;
+  readonly w: number;
+}
+
+/** Part against part an interval of w is not halved further than this. */
+const SHORTEST_MM = 0.05;
+
+/** What is not worth a look: intervals that only touch. */
+const TOUCHING_MM = 0.01;
+
+/** The first contact of a stroke with the brake or of the part with itself, undefined where there is none. */
+export function strokeContact(
+  at: StrokeSeat,
+  shapes: StrokeShapes,
+  bodies: readonly Body[],
+  machine: Machine,
+): WholeContact | undefined {
+  const search = new ContactSearch(at, machine);
+  for (const shape of shapes.moving) for (const body of bodies) search.moving(shape, body);
+  for (const shape of shapes.clamped) for (const body of bodies) search.clamped(shape, body);
+  for (const moving of shapes.moving) {
+    for (const clamped of shapes.clamped) search.self(moving, clamped);
+  }
+  search.leafItself(bodies);
+  return search.found;
+}
+
+export class ContactSearch {
+  found: WholeContact | undefined;
+  private readonly curve = makePairCurve();
+  private readonly meeting = new Meeting();
+  private readonly kernel: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
+  private readonly spot: Spot = { x: 0, y: 0 };
+
+  constructor(
+    private readonly at: StrokeSeat,
+    private readonly machine: Machine,
+  ) {}
+
+  /** Whether nothing can be met any sooner. */
+  private get atRest(): boolean {
+    return this.found !== undefined && this.found.leafAngleRad <= 0;
+  }
+
+  /** Lowers what is found to the first contact of a moving shape with a body. */
+  moving(shape: Shape, body: Body): void {
+    if (this.atRest || !overlap(shape, body)) return;
+    this.still(shape, body);
+    if (this.atRest) return;
+    const { pieces } = this.at;
+    for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
+      if (body.member === "leaf") {
+        if (ridesLeaf) this.sweep(laid, body.solid.features, pieces.sliding, { shape, body, moving: true });
+      } else if (this.near(laid, swing, body)) {
+        this.sweep(laid, body.solid.features, swing, { shape, body, moving: true });
+      }
+    }
+  }
+
+  /** The same of a clamped shape: it is met where it stands, or by the leaf. */
+  clamped(shape: Shape, body: Body): void {
+    if (this.atRest || !overlap(shape, body)) return;
+    this.still(shape, body);
+    if (this.atRest || body.member !== "leaf") return;
+    for (const { features } of shape.rest(body.from, body.to))
+      this.sweep({ features: this.machine.leaf.features }, features, this.at.pieces.leafTurning, {
+        shape,
+        body,
+        moving: false,
+      });
+  }
+
+  /** The same of a moving shape with a clamped one. */
+  self(moving: Shape, clamped: Shape): void {
+    const from = Math.max(moving.minW, clamped.minW) + TOUCHING_MM;
+    const to = Math.min(moving.maxW, clamped.maxW) - TOUCHING_MM;
+    if (to > from && !this.atRest) this.selfOver(moving, clamped, from, to);
+  }
+
+  private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
+    const before = this.found;
+    const against = clamped.rest(from, to);
+    if (against.length === 0 || this.atRest) return;
+    const where = { shape: moving, moving: true, from, to };
+    for (const laid of moving.rest(from, to)) {
+      // Both runs lie flat at rest, side by side in the blank.
+      if (moving.run && clamped.run) break;
+      for (const other of against)
+        if (!this.atRest && laidOverlap(laid, other, this.spot)) this.note(0, where);
+    }
+    for (const { laid, swing } of this.atRest ? [] : moving.swept(from, to)) {
+      for (const other of against) {
+        if (moving.run && clamped.run && this.behindBend(other)) continue;
+        this.sweep(laid, other.features, swing, where);
+      }
+    }
+    if (this.found === before || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
+    this.found = before;
+    const middle = (from + to) / 2;
+    this.selfOver(moving, clamped, from, middle);
+    this.selfOver(moving, clamped, middle, to);
+  }
+
+  /** Clamped run that ends at the bend: between it and the moving run lies the bend zone. */
+  private behindBend({ features }: Laid): boolean {
+    const { seat } = this.at;
+    return features.maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
+  }
+
+  /** The swinging leaf itself against clamp and bed. */
+  leafItself(bodies: readonly Body[]): void {
+    const record = noContact();
+    new SideChecks(this.at.seat, this.machine).leafWithBrake(record);
+    if (record.phiRad >= (this.found?.leafAngleRad ?? this.at.seat.sweepRad)) return;
+    const { pivot } = this.at.seat;
+    const member = record.member === "clamp" ? bodies[0]!.member : record.member;
+    this.found = {
+      leafAngleRad: record.phiRad,
+      member,
+      face: undefined,
+      point: { x: record.x + pivot.x, y: record.y + pivot.y },
+      w: 0,
+    };
+  }
+
+  private still(shape: Shape, body: Body): void {
+    for (const laid of shape.rest(body.from, body.to)) {
+      if (this.atRest || !overlapsBody(laid, body.solid, this.spot)) continue;
+      this.note(0, { shape, body, moving: false, from: body.from, to: body.to });
+    }
+  }
+
+  private near({ features }: Laid, swing: Swing, { solid }: Body): boolean {
+    const leading = leadingDirection(features, swing.maxInward, 0) + swing.sweepRad;
+    const lowest = lowestDirection(features, swing.maxInward);
+    return !(leading < solid.leastDirection && lowest > solid.mostDirection - 2 * Math.PI);
+  }
+
+  private sweep(
+    laid: Laid,
+    fixed: Laid["features"],
+    swing: Swing,
+    of: { readonly shape: Shape; readonly moving: boolean; readonly body?: Body } & Partial<Interval>,
+  ): void {
+    const { meeting, kernel, spot } = this;
+    const { pieces, seat } = this.at;
+    const limit = Math.min(this.found?.leafAngleRad ?? Infinity, seat.sweepRad);
+    const phi = firstContact(laid.features, fixed, swing, limit, this.curve, meeting, kernel);
+    if (phi === Infinity) return;
+    [meeting.kind, meeting.a, meeting.b] = [kernel.kind, kernel.a, kernel.b];
+    const [c, s] = swing.turns ? [Math.cos(phi), Math.sin(phi)] : [1, 0];
+    meeting.meets(phi, c, s, swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi);
+    [spot.x, spot.y] = [meeting.fixedX, meeting.fixedY];
+    if (swing === pieces.sliding) {
+      // Found in the frame of the leaf: turn the point with it.
+      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+      [spot.x, spot.y] = [
+        cos * meeting.fixedX - sin * meeting.fixedY,
+        sin * meeting.fixedX + cos * meeting.fixedY,
+      ];
+    }
+    const { body } = of;
+    this.note(phi, { ...of, from: body?.from ?? of.from!, to: body?.to ?? of.to! });
+  }
+
+  private note(
+    phi: Rad,
+    of: Interval & { readonly shape: Shape; readonly moving: boolean; readonly body?: Body },
+  ): void {
+    const { seat } = this.at;
+    const { spot } = this;
+    let [x, y] = [spot.x, spot.y];
+    if (of.moving && phi > 0) {
+      // Back to where the sheet was with the leaf at rest.
+      const [c, s] = [Math.cos(phi), Math.sin(phi)];
+      [x, y] = [c * spot.x + s * spot.y - slideAt(seat, phi), c * spot.y - s * spot.x];
+    }
+    const { x: px, y: py } = seat.pivot;
+    const place = of.shape.placeOf({ x: x + px, y: y + py }, of.from, of.to);
+    const { body } = of;
+    this.found = {
+      leafAngleRad: phi,
+      member: body?.member ?? "part",
+      ...(body?.finger !== undefined && { finger: body.finger }),
+      face: place.face,
+      point: { x: spot.x + px, y: spot.y + py },
+      w: place.w,
+    };
+  }
+}
+
+/** Whether a shape and a body share any of w. */
+export function overlap(shape: Pick<Shape, "minW" | "maxW">, { from, to }: Interval): boolean {
+  return shape.minW < to && shape.maxW > from;
+}

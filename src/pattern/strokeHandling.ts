@@ -1,0 +1,98 @@
+/**
+ * Ways in and out of one stroke: by the front, along x under the lifted clamp, or by an end, along w past every body on
+ * that side, risen and lifted as far as it needs (design, section 7: the sheet by h, the clamp by g above it, h + g no more
+ * than the lift). Unloading takes the part with its bend made and relaxed.
+ */
+import { BlockedHeights, blockHeights } from "../contact/blockedHeights.ts";
+import type { Handling } from "../contact/loading.ts";
+import type { Spot } from "../contact/overlap.ts";
+import type { Mm } from "../units/quantity.ts";
+import { type Laid, overlapsBody } from "./laid.ts";
+import type { Shape } from "./shape.ts";
+import { blockStanding } from "./standing.ts";
+import type { Body } from "./strokeBodies.ts";
+import type { StrokeShapes } from "./strokeShapes.ts";
+
+/** The contract's ways, and the one of whole parts: fingers come off the holder with the part. */
+export type WholeHandling = Handling | "fingers off";
+
+export interface Opening {
+  readonly liftMm: Mm;
+  readonly openEnds: boolean;
+}
+
+/** A piece of sheet at one moment: how it lies over an interval of w. */
+type Lying = Pick<Shape, "minW" | "maxW"> & { over(from: number, to: number): readonly Laid[] };
+
+/** All sheet of a stroke before its bend is made, or after (`finished`). */
+export function lyingShapes(shapes: StrokeShapes, finished: boolean): Lying[] {
+  const atRest = (shape: Shape): Lying => ({
+    minW: shape.minW,
+    maxW: shape.maxW,
+    over: (from, to) => shape.rest(from, to),
+  });
+  const done = (shape: Shape): Lying => ({ ...atRest(shape), over: (from, to) => shape.finished(from, to) });
+  return [
+    ...shapes.clamped.map(atRest),
+    ...shapes.moving.map(finished ? done : atRest),
+    ...(finished ? shapes.bentZone : shapes.flatZone).map(atRest),
+  ];
+}
+
+/** The way in, or (`finished`) out. */
+export function strokeHandling(
+  shapes: StrokeShapes,
+  bodies: readonly Body[],
+  opening: Opening,
+  finished: boolean,
+): Handling {
+  const lying = lyingShapes(shapes, finished);
+  if (overlaps(lying, bodies)) return "blocked";
+  const front = heightsFor(bodies, (body, up, out) => {
+    for (const laid of laidOver(lying, body))
+      blockHeights(laid.features, body.solid, up, opening.liftMm, out);
+  });
+  if (fits(front, opening.liftMm)) return "front";
+  if (!opening.openEnds) return "blocked";
+  return ["left", "right"].some((side) => fits(endHeights(lying, bodies, side === "right"), opening.liftMm))
+    ? "end"
+    : "blocked";
+}
+
+/** Whether the sheet overlaps the brake where it lies. */
+function overlaps(lying: readonly Lying[], bodies: readonly Body[]): boolean {
+  const spot: Spot = { x: 0, y: 0 };
+  return bodies.some((body) => laidOver(lying, body).some((laid) => overlapsBody(laid, body.solid, spot)));
+}
+
+function laidOver(lying: readonly Lying[], { from, to }: Pick<Body, "from" | "to">): Laid[] {
+  return lying.flatMap((shape) => (shape.minW < to && shape.maxW > from ? shape.over(from, to) : []));
+}
+
+/** Blocked heights of the sheet, and of the clamp above it. */
+interface Heights {
+  readonly sheet: BlockedHeights;
+  readonly clamp: BlockedHeights;
+}
+
+function heightsFor(
+  bodies: readonly Body[],
+  block: (body: Body, up: 1 | -1, out: BlockedHeights) => void,
+): Heights {
+  const heights = { sheet: new BlockedHeights(), clamp: new BlockedHeights() };
+  for (const body of bodies) block(body, body.rises ? -1 : 1, body.rises ? heights.clamp : heights.sheet);
+  return heights;
+}
+
+function fits({ sheet, clamp }: Heights, liftMm: Mm): boolean {
+  return sheet.leastFree(0) + clamp.leastFree(0) <= liftMm;
+}
+
+/** Heights at which the sheet can't be slid out to one side: it passes all of a body that lies on that side of it. */
+function endHeights(lying: readonly Lying[], bodies: readonly Body[], toRight: boolean): Heights {
+  return heightsFor(bodies, (body, up, out) => {
+    for (const laid of laidOver(lying, body)) blockStanding(laid, body.solid, up, out, true);
+    const passed = toRight ? { from: -Infinity, to: body.to } : { from: body.from, to: Infinity };
+    for (const laid of laidOver(lying, passed)) blockStanding(laid, body.solid, up, out, false);
+  });
+}
