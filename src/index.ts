@@ -55,7 +55,6 @@ export type { Seat } from "./motion/seat.ts";
 // contact: the verdict on one bend
 
 export type { Handling } from "./contact/loading.ts";
-export type { Member } from "./contact/sideChecks.ts";
 export type { Contact, Step, Verdict } from "./contact/step.ts";
 export { judgeStep } from "./contact/step.ts";
 
@@ -144,11 +143,15 @@ export type {
   BlankBendAnswer,
   ContactAnswer,
   DoubtsAnswer,
+  FlangeAnswer,
+  JudgedStep,
+  Member,
+  Met,
   PointPair,
   ReliefHoleAnswer,
   StepAnswer,
 } from "./jobFile/answer.ts";
-export type { DoubtAnswer } from "./jobFile/doubtAnswer.ts";
+export type { ChartCurve, ChartPoint, FlangeChart } from "./jobFile/flangeChart.ts";
 export type { Job, OrderStep } from "./jobFile/job.ts";
 export type { Problem } from "./jobFile/problem.ts";
 export { problemSentence } from "./jobFile/problem.ts";
@@ -162,7 +165,6 @@ export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
 export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
 export { isWayOut } from "./jobFile/wayOut.ts";
 export { writeJob } from "./jobFile/writeJob.ts";
-export type { ChartCurve, ChartPoint, FlangeChart } from "./ways/flangeChart.ts";
 export { flangeChart } from "./ways/flangeChart.ts";
 export type { BarChoice, BarForParts, LeftPart } from "./ways/shopBar.ts";
 export { barForParts } from "./ways/shopBar.ts";

@@ -21,6 +21,7 @@ const PLACES = [
   ["motion"],
   ["contact"],
   ["order", "sequence"],
+  ["section"],
   ["pattern"],
   ["blank"],
   ["jobFile"],

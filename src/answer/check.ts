@@ -13,6 +13,7 @@ import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
+import { flangeAfter } from "./flangeAfter.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
 import { stepAnswer } from "./stepAnswer.ts";
 import { warningsFor } from "./warnings.ts";
@@ -32,7 +33,11 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
-    order: steps.map((step, i) => stepAnswer(step, stages[i]!)),
+    order: stages.map((stage, i) => ({
+      ...stepAnswer(steps[i]!, stage),
+      sightLine: layout.bends[stage.bend]!.sightLinesMm[stage.clamped],
+      flange: flangeAfter(stage),
+    })),
     viableOrders: exact(found.viableOrders),
     statesChecked: found.statesChecked,
     blank: {

@@ -9,7 +9,7 @@
 import { alwaysHandled } from "../contact/alwaysHandled.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
-import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
+import type { DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job, OrderStep } from "../jobFile/job.ts";
 import { type Stage, stagesOf } from "../motion/stages.ts";
 import { doubtMixes } from "../part/sample.ts";
@@ -40,7 +40,7 @@ interface Trial {
  * Judges an order with each flat's outside length doubtful by `doubtsMm[flat]` either way.
  * @throws RangeError when there is not one doubt, of zero or more, for each flat, or a doubt is not less than its flat
  */
-export function judgeDoubts(job: Job, order: readonly OrderStep[], doubtsMm: readonly Mm[]): DoubtAnswer {
+export function judgeDoubts(job: Job, order: readonly OrderStep[], doubtsMm: readonly Mm[]): DoubtsAnswer {
   const { flatsMm } = job.part;
   if (doubtsMm.length !== flatsMm.length) throw new RangeError("each flat needs its doubt");
   if (!doubtsMm.every((doubt, i) => doubt >= 0 && doubt < (flatsMm[i] ?? 0))) {
@@ -51,9 +51,9 @@ export function judgeDoubts(job: Job, order: readonly OrderStep[], doubtsMm: rea
   const deciding = alone(doubtsMm).filter(({ offsMm }) =>
     offsMm.some((offMm) => (bench.tryOff(offMm).stop === undefined) !== (asRead.stop === undefined)),
   );
-  const found = { deciding: deciding.map(({ flat }) => flat), proved: true };
+  const found = { deciding: deciding.map(({ flat }) => flat + 1), proved: true };
   if (asRead.stop !== undefined) {
-    const worst = { offMm: asRead.offMm, bend: asRead.stop.bend };
+    const worst = { flats: asRead.offMm, bend: asRead.stop.bend + 1 };
     return { ...found, verdict: "hits", worst, mixesTried: bench.tried };
   }
   for (const offMm of cornersOf(doubtsMm)) bench.tryOff(offMm);
@@ -65,7 +65,7 @@ export function judgeDoubts(job: Job, order: readonly OrderStep[], doubtsMm: rea
     }
   }
   const { offMm, stop } = bench.worst as Trial;
-  const worst = { offMm, bend: stop?.bend ?? 0 };
+  const worst = { flats: offMm, bend: (stop?.bend ?? 0) + 1 };
   return { ...found, verdict: "tight", worst, mixesTried: bench.tried };
 }
 

@@ -3,7 +3,6 @@
  * the verdict. Only where the job has the key.
  */
 import type { DoubtsAnswer, Verdict } from "../jobFile/answer.ts";
-import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
 import type { Job, OrderStep } from "../jobFile/job.ts";
 import { doubtSentences } from "../words/doubtWords.ts";
 import { judgeDoubts } from "./doubt.ts";
@@ -17,23 +16,9 @@ export interface DoubtsFound {
 /** The doubts judged on an order; undefined where the job gives none. */
 export function doubtsFound(job: Job, order: readonly OrderStep[]): DoubtsFound | undefined {
   if (job.doubtsMm === undefined) return undefined;
-  const found = judgeDoubts(job, order, job.doubtsMm);
-  const open = found.verdict === "tight" && (found.worst !== null || !found.proved);
-  return {
-    answer: doubtsAnswer(found),
-    warning: open ? doubtSentences(found, job.units).join(" ") : undefined,
-  };
-}
-
-/** The finding counted from 1, as it is printed. */
-export function doubtsAnswer({ verdict, worst, deciding, proved, mixesTried }: DoubtAnswer): DoubtsAnswer {
-  return {
-    verdict,
-    worst: worst && { flats: worst.offMm, bend: worst.bend + 1 },
-    deciding: deciding.map((flat) => flat + 1),
-    proved,
-    mixesTried,
-  };
+  const answer = judgeDoubts(job, order, job.doubtsMm);
+  const open = answer.verdict === "tight" && (answer.worst !== null || !answer.proved);
+  return { answer, warning: open ? doubtSentences(answer, job.units).join(" ") : undefined };
 }
 
 /** What folds as read is tight where the doubts are. */

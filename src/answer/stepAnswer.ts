@@ -3,12 +3,13 @@
  */
 import type { Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
-import type { ContactAnswer, StepAnswer } from "../jobFile/answer.ts";
+import type { ContactAnswer, JudgedStep } from "../jobFile/answer.ts";
 import type { Stage } from "../motion/stages.ts";
 import { toDeg } from "../units/quantity.ts";
+import { pieceMet } from "./pieceMet.ts";
 
 /** The step as plain data; `stage` is what it was judged on. */
-export function stepAnswer(step: Step, stage: Stage): StepAnswer {
+export function stepAnswer(step: Step, stage: Stage): JudgedStep {
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
   const reached = step.contact
@@ -33,7 +34,11 @@ export function stepAnswer(step: Step, stage: Stage): StepAnswer {
           [step.clearancePoints[1].x, step.clearancePoints[1].y],
         ]
       : null,
-    contact: contactAnswer(step),
+    nearest:
+      step.clearancePoints && step.clearanceMember
+        ? pieceMet(stage.brake, step.seat, step.clearanceMember, step.clearancePoints[1])
+        : null,
+    contact: contactAnswer(step, stage),
     load: step.load,
     unload: step.unload,
     setback: step.seat.noseSetbackMm,
@@ -42,10 +47,15 @@ export function stepAnswer(step: Step, stage: Stage): StepAnswer {
   };
 }
 
-function contactAnswer(step: Step): ContactAnswer | null {
-  if (!step.contact) return null;
-  const { leafAngleRad, member, tag, point } = step.contact;
-  return { angle: toDeg(leafAngleRad), part: featureWords(tag), member, point: [point.x, point.y] };
+function contactAnswer({ contact, seat }: Step, { brake }: Stage): ContactAnswer | null {
+  if (!contact) return null;
+  const { leafAngleRad, member, tag, point } = contact;
+  return {
+    angle: toDeg(leafAngleRad),
+    part: featureWords(tag),
+    ...pieceMet(brake, seat, member, point),
+    point: [point.x, point.y],
+  };
 }
 
 /** The part's feature in words, from a tag of contact/strip.ts. */

@@ -32,6 +32,8 @@ export interface Brake {
   readonly bed: Outline;
   readonly leaf: Leaf;
   readonly frame: readonly Outline[];
+  /** What the job calls each piece of the frame; undefined for one without a name. */
+  readonly frameNames?: readonly (string | undefined)[];
   readonly liftMm: Mm;
   readonly openEnds: boolean;
   readonly noseSetback: "auto" | Mm;

@@ -6,8 +6,8 @@ import { writeSvg } from "../drawing/svgPen.ts";
 import { withCheckSquare } from "../drawing/trueSize.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { sightLines } from "../jobFile/sightLine.ts";
 import { drawBlank } from "../pictures/blankDrawing.ts";
-import { sightLines } from "../pictures/sightLine.ts";
 import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
 import { allowanceSentences } from "../words/allowanceWords.ts";
 import { CAUTIONS } from "../words/cautions.ts";
@@ -55,11 +55,11 @@ export function blankLines(
 ): string[] {
   const { units, part } = job;
   const { developedWidth, bends } = answer.blank;
-  const sights = sightLines(job, answer);
+  const sights = sightLines(answer);
   const rows = bends.flatMap((bend, i) => {
     const { turn = "up", angleDeg = 0 } = part.bends[i] ?? {};
     const sight = sights[i];
-    const sightRow = sight === undefined ? [] : ["sight line", ...figures(sight.atMm, units)];
+    const sightRow = sight === undefined ? [] : ["sight line", ...figures(sight.at, units)];
     return [
       [
         `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}`,

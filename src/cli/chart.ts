@@ -4,15 +4,13 @@
 
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
+import type { FlangeChart } from "../jobFile/flangeChart.ts";
 import { chartPages } from "../pictures/chartPage.ts";
 import { drawFlangeChart } from "../pictures/flangeChart.ts";
-import { formatLength, type LengthUnit } from "../units/length.ts";
-import { CHART_ANGLES, type ChartPoint, type FlangeChart, flangeChart } from "../ways/flangeChart.ts";
+import type { LengthUnit } from "../units/length.ts";
+import { CHART_ANGLES, flangeChart } from "../ways/flangeChart.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { limitWords } from "../words/flangeLimitWords.ts";
-import { lengthWords } from "../words/lengthWords.ts";
-import { angleWords } from "../words/stepWords.ts";
-import { lengthIn } from "../words/wayWords.ts";
+import { CHART_MEASURE, chartSheetWords, chartTable, chartTitle, ownChannels } from "../words/chartWords.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { paperOption } from "./paper.ts";
@@ -64,41 +62,20 @@ export function chartLines(
   ink: Ink,
   columns = Number.POSITIVE_INFINITY,
 ): string[] {
-  const headings = [`web, ${units}`, ...chart.curves.map(({ angle }) => `at ${angleWords(angle)}`)];
-  const rows = chart.webs.map((web, i) => [
-    formatLength(web, units),
-    ...chart.curves.map(({ row }) => limitWords(row[i] ?? null, chart.mostFlange, units)),
-  ]);
-  const own = chart.part.map((point) => ownWords(point, chart.mostFlange, units));
+  const rows = chartTable(chart, units);
+  const own = ownChannels(chart, units);
   return [
-    ink.strong(`Longest return flange on ${chart.brake}`),
-    ...wrap(
-      `${chart.metal}, ${lengthWords(chart.thickness, units)} thick, inside radius ${lengthWords(chart.insideRadius, units)}; web and flange measured outside, two equal flanges, rounded down.`,
-      columns,
-      "",
-    ),
+    ink.strong(chartTitle(chart)),
+    ...wrap(`${chartSheetWords(chart, units)}. ${CHART_MEASURE}`, columns, ""),
     "",
     ...table(
-      [headings, ...rows],
-      headings.map(() => "right" as const),
+      rows,
+      (rows[0] ?? []).map(() => "right" as const),
     ),
     ...(own.length > 0 ? ["", ...own.flatMap((line) => wrap(line, columns, ""))] : []),
     "",
     ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
-}
-
-/** The part's own channel and how it stands to the limit. */
-function ownWords(
-  { flat, web, flange, angle, longest }: ChartPoint,
-  most: number,
-  units: LengthUnit,
-): string {
-  const size = `Flat ${flat} of the part: web ${lengthIn(web, units)}, return flange ${lengthIn(flange, units)}, ${angleWords(angle)}`;
-  if (longest === null) return `${size}. No return flange can be made there.`;
-  if (longest >= most) return `${size}. Any return flange can be made there.`;
-  const verdict = flange > longest ? "too long" : "short enough";
-  return `${size}. That is ${verdict}: the longest there is ${limitWords(longest, most, units)} ${units}.`;
 }
 
 function anglesOf(written: string | undefined): readonly number[] {

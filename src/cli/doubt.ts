@@ -2,7 +2,6 @@
  * `noseroom doubt JOB --by 1/64`: whether the job still folds when its flats were read wrong by so much.
  */
 
-import { doubtsAnswer } from "../answer/doubtsAnswer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { orderMade } from "../jobFile/orderMade.ts";
 import { usualDoubtMm } from "../part/sample.ts";
@@ -36,7 +35,7 @@ export async function runDoubt(path: string, options: DoubtOptions): Promise<num
   const doubt = await answerDoubts({ job, order: orderMade(answer), doubtsMm });
   const status = doubt.worst === null && doubt.proved ? 0 : 1;
   if (options.json) {
-    process.stdout.write(planText(doubtPlan(doubtsAnswer(doubt), doubtsMm, answer)));
+    process.stdout.write(planText(doubtPlan(doubt, doubtsMm, answer)));
     return status;
   }
   const ink = inkFor(process.stdout, process.env);

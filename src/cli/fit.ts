@@ -5,9 +5,7 @@
 import type { FitCell, ShopFit } from "../jobFile/shopFit.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { lengthWords } from "../words/lengthWords.ts";
-import { shopSentence } from "../words/shopWords.ts";
-import { angleWords } from "../words/stepWords.ts";
+import { cellWords, shopSentence } from "../words/shopWords.ts";
 import { answerShop } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openShop } from "./openShop.ts";
@@ -43,7 +41,7 @@ export function fitLines(
   const headings = ["", ...fit.brakes];
   const rows = fit.parts.map((part, i) => [
     part,
-    ...(fit.cells[i] ?? []).map((cell) => cellWords(cell, units)),
+    ...(fit.cells[i] ?? []).map((cell) => cellLine(cell, units)),
   ]);
   const because = fit.cells.flatMap((row, i) =>
     row.flatMap((cell, b) =>
@@ -65,14 +63,8 @@ export function fitLines(
   ];
 }
 
-/** @example cellWords(cell, "in") // "folds, 0.110 in at bend 2" */
-function cellWords({ verdict, clearance, worstBend, stopsAt }: FitCell, units: LengthUnit): string {
-  if (verdict === "unfit") return "not for this brake";
-  if (verdict === "hits") {
-    const where = `at bend ${worstBend ?? "?"}`;
-    return stopsAt === null || stopsAt <= 0 ? `no, ${where}` : `no, stops at ${angleWords(stopsAt)} ${where}`;
-  }
-  const folds = verdict === "tight" ? "only just" : "folds";
-  if (clearance === null || worstBend === null) return `${folds}, nothing near`;
-  return `${folds}, ${lengthWords(clearance, units)} at bend ${worstBend}`;
+/** Why a part is not for a brake stands below the table. */
+function cellLine(cell: FitCell, units: LengthUnit): string {
+  const [finding, more] = cellWords(cell, units);
+  return cell.verdict === "unfit" ? finding : `${finding}, ${more}`;
 }

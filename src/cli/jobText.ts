@@ -3,6 +3,7 @@
  * (a device, a disk image) ends in a sentence and not in a full memory.
  */
 import { createReadStream } from "node:fs";
+import { textCoding } from "../jobFile/textCoding.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 
 /** A job is a few kB; traced profiles may make it some hundred. */
@@ -33,5 +34,6 @@ export async function jobText(path: string): Promise<string> {
   }
   if (bytes > LARGEST_BYTES)
     throw new Refusal(`${jobName(path)} is larger than 16 MB, far too large for a job.`);
-  return Buffer.concat(pieces).toString("utf8");
+  const all = Buffer.concat(pieces);
+  return new TextDecoder(textCoding(all)).decode(all);
 }

@@ -10,7 +10,7 @@ import type { PanBlank, PanSide } from "../blank/pan.ts";
 import { blankWeightKg } from "../blank/weight.ts";
 import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
-import { sightLines } from "../pictures/sightLine.ts";
+import { sightLines } from "../jobFile/sightLine.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 
@@ -23,7 +23,7 @@ export function planText(plan: object): string {
 export function blankPlan(job: Job, answer: Answer): object {
   const { part, cutOuts } = job;
   const { developedWidth, bends, reliefHoles } = answer.blank;
-  const sights = sightLines(job, answer);
+  const sights = sightLines(answer);
   const others = blankByMethod(part);
   return {
     verdict: answer.verdict,
@@ -34,7 +34,7 @@ export function blankPlan(job: Job, answer: Answer): object {
       ...bend,
       angle: part.bends[i]?.angleDeg,
       turn: part.bends[i]?.turn,
-      sightLine: sights[i]?.atMm ?? bend.sightLine,
+      sightLine: sights[i]?.at ?? bend.sightLine,
       clamped: sights[i]?.clamped,
     })),
     others: { empirical: others.empiricalOffMm, din6935: others.din6935OffMm },

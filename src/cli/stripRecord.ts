@@ -3,7 +3,7 @@
  * it. JSON, lengths in mm, angles in degrees; read back it gives the same readings, and the figures are worked out anew.
  */
 import * as z from "zod";
-import { jsonFault } from "../jobFile/jsonText.ts";
+import { dataOf } from "../jobFile/jsonText.ts";
 import { problemSentence } from "../jobFile/problem.ts";
 import { group, oneOf } from "../jobFile/schema.ts";
 import { shapedBy } from "../jobFile/shape.ts";
@@ -88,9 +88,8 @@ export function recordText(read: StripReadings, { bend, springback }: StripFound
  */
 export async function readRecord(path: string): Promise<StripReadings> {
   const text = await jobText(path);
-  if (text.length > MOST_TEXT) throw new Refusal(`${path} is too long for the record of a strip.`);
-  const fault = jsonFault(text);
-  const shape = fault ? { ok: false as const, problems: [fault] } : shapedBy(recordSchema, JSON.parse(text));
+  const data = dataOf(text, MOST_TEXT);
+  const shape = data.ok ? shapedBy(recordSchema, data.value) : data;
   if (!shape.ok) {
     throw new Refusal(
       ...shape.problems.map(

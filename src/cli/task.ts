@@ -5,8 +5,7 @@
 
 import { check } from "../answer/check.ts";
 import { judgeDoubts } from "../answer/doubt.ts";
-import type { Answer } from "../jobFile/answer.ts";
-import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
+import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { ShopFile } from "../jobFile/shopFile.ts";
@@ -38,7 +37,7 @@ export interface DoubtTask {
 }
 
 export type Task = JobTask | ShopTask | DoubtTask;
-export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtAnswer;
+export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtsAnswer;
 
 /** Does the work; `watch` is told how far a search is, a `partner` takes half of a long one. */
 export function done<T extends Task>(task: T, watch?: Watch, partner?: Partner): Done<T> {

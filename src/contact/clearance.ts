@@ -18,6 +18,8 @@ export interface ClearanceRecord {
   partY: number;
   otherX: number;
   otherY: number;
+  /** What the part was measured to: a body of the brake as it was laid out, or a piece of the part's other side. */
+  other?: Features;
 }
 
 export function noClearance(): ClearanceRecord {
@@ -238,5 +240,6 @@ export class ClearanceChecks {
     const [fx, fy] = [c * found.fixedX - s * found.fixedY, s * found.fixedX + c * found.fixedY];
     [record.partX, record.partY] = partIsFixed ? [fx, fy] : [mx, my];
     [record.otherX, record.otherY] = partIsFixed ? [mx, my] : [fx, fy];
+    record.other = partIsFixed ? A : B;
   }
 }

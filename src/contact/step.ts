@@ -10,10 +10,12 @@ import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { ClearanceChecks, noClearance } from "./clearance.ts";
+import type { Features } from "./features.ts";
 import { type Handling, LoadingChecks, openRoom } from "./loading.ts";
 import { Machine } from "./machine.ts";
 import type { Side } from "./seatPieces.ts";
 import { type Member, noContact, SideChecks } from "./sideChecks.ts";
+import type { SolidBody } from "./solidBody.ts";
 
 export type Verdict = "clear" | "tight" | "hits";
 
@@ -34,6 +36,8 @@ export interface Step {
   /** Undefined where nothing is left to measure; 0 on contact. */
   readonly clearanceMm: Mm | undefined;
   readonly clearancePoints: readonly [part: Point, other: Point] | undefined;
+  /** What the clearance was measured to. */
+  readonly clearanceMember: Member | undefined;
   readonly load: Handling;
   readonly unload: Handling;
   /** The leaf does not swing as far as the overbend angle. */
@@ -90,6 +94,7 @@ function judged(seat: Seat, bendsDone: number, marginMm: Mm, machine: Machine, g
     contact,
     clearanceMm,
     clearancePoints: clearance?.points,
+    clearanceMember: clearance?.member,
     load,
     unload,
     swingShort,
@@ -141,7 +146,16 @@ function clearanceOf(checks: SideChecks, formed: Formed) {
     { x: record.partX + x, y: record.partY + y },
     { x: record.otherX + x, y: record.otherY + y },
   ];
-  return { mm: record.mm, points };
+  return { mm: record.mm, points, member: memberOf(checks, record.other) };
+}
+
+/** Whose outline these features are: a body of the brake, else the part's own other side. */
+function memberOf({ clamp, machine }: SideChecks, other: Features | undefined): Member {
+  const lies = (body: SolidBody) => body.features === other;
+  if (clamp.some(lies)) return "clamp";
+  if (machine.frame.some(lies)) return "frame";
+  if (lies(machine.bed)) return "bed";
+  return lies(machine.leaf) ? "leaf" : "part";
 }
 
 function handlingOf(loading: LoadingChecks, seat: Seat, formed: Formed, finished: boolean): Handling {

@@ -3,25 +3,42 @@
  * Lengths in mm, angles in degrees, flats and bends counted from 1.
  */
 import type { Handling } from "../contact/loading.ts";
-import type { Member } from "../contact/sideChecks.ts";
 import type { Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Remedy } from "./wayOut.ts";
 
-export type { Handling, Member, Verdict };
+export type { Handling, Verdict };
+
+/** A piece of the brake, `finger` one of several side by side, or the part's own other side. */
+export type Member = "finger" | "clamp" | "holder" | "leaf" | "bed" | "frame" | "part";
+
+/** What the part meets or comes nearest to; `name` of a frame piece that the job names. */
+export interface Met {
+  readonly member: Member;
+  readonly name?: string;
+}
 
 export type PointPair = readonly [x: Mm, y: Mm];
 
-export interface ContactAnswer {
+export interface ContactAnswer extends Met {
   readonly angle: Deg;
   /** The part's feature in words: "end of flat 1", "inside of bend 2"; "leaf" where the brake meets itself. */
   readonly part: string;
-  readonly member: Member;
   readonly point: PointPair;
 }
 
-export interface StepAnswer {
+/** The run of sheet that the leaf turned up, from the new bend to its free end or to the next formed bend, outside. */
+export interface FlangeAnswer {
+  readonly length: Mm;
+  /** Where the run ends: null at the free end, else the formed bend. */
+  readonly to: number | null;
+  /** Both bends of the run are square, so that callipers read it; else it runs to a mold line in the air. */
+  readonly square: boolean;
+}
+
+/** One bend as it was judged. */
+export interface JudgedStep {
   readonly bend: number;
   readonly clamped: End;
   readonly markedFaceUp: boolean;
@@ -34,6 +51,8 @@ export interface StepAnswer {
   readonly clearance: Mm | null;
   /** First the point of the part, then the point of what it is nearest to. */
   readonly clearancePoints: readonly [PointPair, PointPair] | null;
+  /** What the clearance was measured to. */
+  readonly nearest: Met | null;
   readonly contact: ContactAnswer | null;
   readonly load: Handling;
   readonly unload: Handling;
@@ -42,6 +61,14 @@ export interface StepAnswer {
   /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
   readonly stroke?: "begin" | "finish";
   readonly from?: Deg;
+}
+
+/** The same with what the layout of the part says of it. */
+export interface StepAnswer extends JudgedStep {
+  /** Where to sight with this end clamped, from the blank's datum edge, the free end of flat 1. */
+  readonly sightLine: Mm;
+  /** What to measure when the bend is made. */
+  readonly flange: FlangeAnswer;
 }
 
 export interface BlankBendAnswer {

@@ -8,7 +8,7 @@ import { boxOf } from "../plane/bounding.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Mm } from "../units/quantity.ts";
 import { readClamp } from "./readClamp.ts";
-import { angleAt, figureAt, lengthAt, noteFault, type Reading, thicknessAt } from "./reading.ts";
+import { angleAt, lengthAt, noteFault, type Reading, strengthAt, thicknessAt } from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
 import { type JobFile, LIMITS } from "./schema.ts";
@@ -87,6 +87,6 @@ function readRating(reading: Reading, rated: NonNullable<BrakeFile["rated"]>): R
   return {
     thicknessMm: thicknessAt(reading, "brake.rated.thickness", rated.thickness),
     lengthMm: lengthAt(reading, "brake.rated.length", rated.length, "above0"),
-    yieldMpa: figureAt(reading, "brake.rated.yield", rated.yield, YIELD, ["MPa"]),
+    yieldMpa: strengthAt(reading, "brake.rated.yield", rated.yield, YIELD),
   };
 }

@@ -5,7 +5,7 @@
 
 import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
-import { jsonFault } from "./jsonText.ts";
+import { dataOf } from "./jsonText.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { lengthAt, type Reading } from "./reading.ts";
@@ -30,15 +30,9 @@ export const DEFAULT_MARGIN_MM = 0.5;
  * @example readJob("{}").problems[0].path // "noseroom"
  */
 export function readJob(text: string): JobRead {
-  if (text.length > MOST_TEXT) {
-    return {
-      ok: false,
-      problems: [{ path: "", found: `${text.length} signs of text`, allowed: `at most ${MOST_TEXT}` }],
-    };
-  }
-  const fault = jsonFault(text);
-  if (fault) return { ok: false, problems: [fault] };
-  const shape = shapeOf(JSON.parse(text));
+  const read = dataOf(text, MOST_TEXT);
+  if (!read.ok) return read;
+  const shape = shapeOf(read.value);
   return shape.ok ? jobOf(shape.file) : shape;
 }
 

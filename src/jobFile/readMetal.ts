@@ -3,8 +3,8 @@
  * An own metal starts with the K-factor of mild steel unless the file gives one.
  */
 import type { Metal } from "../metal/metal.ts";
-import { metalNamed, metalNames } from "../metal/metals.ts";
-import { type FigureRange, figureAt, type Reading, refuse } from "./reading.ts";
+import { metalNamed, metalNames, metalsLike } from "../metal/metals.ts";
+import { type FigureRange, type Reading, refuse, strengthAt } from "./reading.ts";
 import type { JobFile } from "./schema.ts";
 
 export interface MetalRead {
@@ -39,20 +39,18 @@ export function readMetal(reading: Reading, file: JobFile["part"]["material"]): 
   if (typeof file === "string") {
     const known = metalNamed(file);
     if (known) return { metal: known, kFactor: known.kFactor };
-    refuse(
-      reading,
-      "part.material",
-      file,
-      `one of ${metalNames().join(", ")}, or {name, yield, modulus} in MPa`,
-    );
+    const like = metalsLike(file);
+    const names =
+      like.length > 0 ? like.map((name) => `"${name}"`).join(" or ") : `one of ${metalNames().join(", ")}`;
+    refuse(reading, "part.material", file, `${names}, or {name, yield, modulus} in MPa`);
     return undefined;
   }
-  const yieldMpa = figureAt(reading, "part.material.yield", file.yield, YIELD, ["MPa"]);
-  const modulusMpa = figureAt(reading, "part.material.modulus", file.modulus, MODULUS, ["MPa"]);
+  const yieldMpa = strengthAt(reading, "part.material.yield", file.yield, YIELD);
+  const modulusMpa = strengthAt(reading, "part.material.modulus", file.modulus, MODULUS);
   const ultimateMpa =
     file.ultimate === undefined
       ? undefined
-      : figureAt(reading, "part.material.ultimate", file.ultimate, ULTIMATE, ["MPa"]);
+      : strengthAt(reading, "part.material.ultimate", file.ultimate, ULTIMATE);
   if (ultimateMpa !== undefined && ultimateMpa < yieldMpa) {
     refuse(reading, "part.material.ultimate", file.ultimate, `at least the yield strength, ${yieldMpa} MPa`);
   }

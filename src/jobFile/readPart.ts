@@ -60,7 +60,9 @@ export function readPart(reading: Reading, file: PartFile): AskedPart | undefine
 function readFlats(reading: Reading, file: PartFile): Mm[] {
   const wanted = file.bends.length + 1;
   if (file.flats.length !== wanted) {
-    refuse(reading, "part.flats", file.flats, `a list of ${wanted} lengths, one more than there are bends`);
+    const commas = file.flats.length > wanted ? " (a comma parts two lengths: write 12.5 for 12,5)" : "";
+    const allowed = `a list of ${wanted} lengths, one more than there are bends${commas}`;
+    refuse(reading, "part.flats", file.flats, allowed);
     return [];
   }
   return file.flats.map((flat, i) => lengthAt(reading, `part.flats[${i}]`, flat, "above0"));

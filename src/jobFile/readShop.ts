@@ -2,7 +2,7 @@
  * From the text of a shop file to its brakes and parts, or to what is wrong with them.
  * Brakes are read as they are; parts on a bar that forms any radius, so that a slip is the part's own. Never throws.
  */
-import { jsonFault } from "./jsonText.ts";
+import { dataOf } from "./jsonText.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import type { Reading } from "./reading.ts";
@@ -22,13 +22,9 @@ const MOST_TEXT = 4_000_000;
  * @example readShop("{}") // { ok: false, problems: [{ path: "noseroomShop", … }, …] }
  */
 export function readShop(text: string): ShopRead {
-  if (text.length > MOST_TEXT) {
-    const found = `${text.length} signs of text`;
-    return { ok: false, problems: [{ path: "", found, allowed: `at most ${MOST_TEXT}` }] };
-  }
-  const fault = jsonFault(text);
-  if (fault) return { ok: false, problems: [fault] };
-  const shape = shapedBy(shopFileSchema, JSON.parse(text));
+  const read = dataOf(text, MOST_TEXT);
+  if (!read.ok) return read;
+  const shape = shapedBy(shopFileSchema, read.value);
   if (!shape.ok) return shape;
   const shop = shape.file;
   const problems = [

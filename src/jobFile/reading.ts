@@ -6,7 +6,8 @@
 import type { BrakeFault } from "../brake/fault.ts";
 import { parseThickness } from "../units/gauge.ts";
 import { type LengthUnit, MM_PER_INCH, parseLength } from "../units/length.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
+import { lengthMeant } from "../units/lengthSlips.ts";
+import type { Deg, Mm, Mpa } from "../units/quantity.ts";
 import { foundText, type Problem } from "./problem.ts";
 
 export interface Reading {
@@ -50,7 +51,8 @@ export function lengthAt(reading: Reading, path: string, written: Written, sign:
   if (lengthMm !== undefined && fits(lengthMm, sign)) return lengthMm;
   const far = lengthMm !== undefined && Math.abs(lengthMm) > LONGEST_MM;
   const bound = far ? ` and no longer than ${sayLimit(reading.units, "most")(LONGEST_MM)}` : "";
-  return refuse(reading, path, written, `${SIGN_WORDS[sign]}${bound}, such as 12, "3/8" or "5 mm"`);
+  const meant = lengthMm === undefined ? lengthMeant(written) : undefined;
+  return refuse(reading, path, written, meant ?? `${SIGN_WORDS[sign]}${bound}, such as 12, "3/8" or "5 mm"`);
 }
 
 function fits(lengthMm: Mm, sign: Sign): boolean {
@@ -84,13 +86,26 @@ export interface FigureRange {
   readonly allowed: string;
 }
 
+/** Words that may stand behind a figure, and what the figure is then multiplied by. */
+type UnitWords = Readonly<Record<string, number>>;
+
+const DEGREES: UnitWords = { "°": 1, º: 1, deg: 1, "deg.": 1, degree: 1, degrees: 1 };
+const STRENGTHS: UnitWords = {
+  mpa: 1,
+  "n/mm2": 1,
+  "n/mm²": 1,
+  gpa: 1000,
+  psi: 0.006894757,
+  ksi: 6.894757,
+};
+
 /** A plain number, also written as text and with one of the given unit words behind it; or NaN and a problem. */
 export function figureAt(
   reading: Reading,
   path: string,
   written: Written,
   range: FigureRange,
-  unitWords: readonly string[] = [],
+  unitWords: UnitWords = {},
 ): number {
   const figure = typeof written === "number" ? written : figureOf(written, unitWords);
   const fromFits = range.open ? figure > range.from : figure >= range.from;
@@ -98,17 +113,21 @@ export function figureAt(
   return fromFits && toFits ? figure : refuse(reading, path, written, range.allowed);
 }
 
-function figureOf(text: string, unitWords: readonly string[]): number {
-  const parts = /^([+-]?(?:\d{1,20}(?:\.\d{0,20})?|\.\d{1,20}))\s*(\S{0,10})$/u.exec(text.trim());
-  const word = parts?.[2] ?? "";
-  return parts?.[1] !== undefined && (word === "" || unitWords.includes(word))
-    ? Number(parts[1])
-    : Number.NaN;
+function figureOf(text: string, unitWords: UnitWords): number {
+  const parts = /^([+-]?(?:\d{1,20}(?:[.,]\d{0,20})?|[.,]\d{1,20}))\s*(\S{0,10})$/u.exec(text.trim());
+  const word = parts?.[2]?.toLowerCase() ?? "";
+  const times = word === "" ? 1 : Object.hasOwn(unitWords, word) ? unitWords[word]! : Number.NaN;
+  return parts?.[1] === undefined ? Number.NaN : Number(parts[1].replace(",", ".")) * times;
 }
 
 /** An angle in degrees, or NaN and a problem. */
 export function angleAt(reading: Reading, path: string, written: Written, range: FigureRange): Deg {
-  return figureAt(reading, path, written, range, ["°", "deg", "degrees"]);
+  return figureAt(reading, path, written, range, DEGREES);
+}
+
+/** A strength in MPa, also written in ksi, psi, GPa or N/mm², or NaN and a problem. */
+export function strengthAt(reading: Reading, path: string, written: Written, range: FigureRange): Mpa {
+  return figureAt(reading, path, written, range, STRENGTHS);
 }
 
 /** Notes a fault of the brake's shape at the key that would have to change. */

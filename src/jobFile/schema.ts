@@ -5,6 +5,7 @@
  */
 import * as z from "zod";
 import { thicknessHint } from "../units/gauge.ts";
+import { unitMeant } from "../units/length.ts";
 
 // Without code made at run time, so that a page with a strict content policy reads jobs without a complaint.
 z.config({ jitless: true });
@@ -18,6 +19,13 @@ export const LIMITS = {
   cutOuts: 50,
   nameLength: 200,
 } as const;
+
+const YES_OR_NO: ReadonlyMap<string, boolean> = new Map([
+  ["true", true],
+  ["yes", true],
+  ["false", false],
+  ["no", false],
+]);
 
 const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
 const AN_ANGLE = "an angle in degrees";
@@ -33,8 +41,8 @@ function written(allowed: string) {
 export function group<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
   const keys = Object.keys(shape).join(", ");
   return z.strictObject(shape, {
-    error: (issue) =>
-      issue.code === "unrecognized_keys" ? `one of ${keys}` : `${what} in braces, with ${keys}`,
+    // Which of these keys a stray one is meant for is said in strayKeys.ts.
+    error: (issue) => (issue.code === "unrecognized_keys" ? keys : `${what} in braces, with ${keys}`),
   });
 }
 
@@ -43,9 +51,25 @@ export function list<Item extends z.ZodType>(item: Item, from: number, to: numbe
   return z.array(item, { error }).min(from, { error }).max(to, { error });
 }
 
+/** One of some words, in letters of any size. */
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
-  return z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") });
+  const meant = (said: unknown): unknown =>
+    words.find(
+      (word) => typeof said === "string" && said.length <= 40 && word === said.trim().toLowerCase(),
+    ) ?? said;
+  return z.preprocess(meant, z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") }));
 }
+
+/** The unit that a file counts in, by its short name or written out. */
+export const units = z.preprocess(
+  (said) => unitMeant(said) ?? said,
+  z.enum(["mm", "in"], { error: () => '"mm" or "in"' }),
+);
+
+const yesOrNo = z.preprocess(
+  (said) => (typeof said === "string" ? (YES_OR_NO.get(said.trim().toLowerCase()) ?? said) : said),
+  z.boolean({ error: () => "true or false" }),
+);
 
 function plainText(what: string) {
   const allowed = `${what}: plain text of up to ${LIMITS.nameLength} signs on one line`;
@@ -75,7 +99,14 @@ const holder = {
   holderDepth: length.optional(),
 };
 
-const clamp = z.discriminatedUnion(
+/** "Finger" for "finger". */
+function inSmallLetters(clamp: unknown): unknown {
+  if (typeof clamp !== "object" || clamp === null || !("type" in clamp)) return clamp;
+  const { type } = clamp;
+  return typeof type === "string" ? { ...clamp, type: type.trim().toLowerCase() } : clamp;
+}
+
+const clampKinds = z.discriminatedUnion(
   "type",
   [
     group("a finger", {
@@ -102,6 +133,8 @@ const clamp = z.discriminatedUnion(
     error: (issue) => (issue.code === "invalid_union" ? '"finger", "bar" or "profile"' : "a clamp in braces"),
   },
 );
+
+const clamp = z.preprocess(inSmallLetters, clampKinds);
 
 const material = z.union(
   [
@@ -134,7 +167,7 @@ const doubts = z.union([length, z.array(length, { error: () => "a list of length
 
 export const jobFileSchema = group("a job", {
   noseroom: z.literal(1, { error: () => "1, the version of the job file" }),
-  units: oneOf(["mm", "in"]),
+  units,
   part: group("a part", {
     name: plainText("a name"),
     material,
@@ -160,7 +193,7 @@ export const jobFileSchema = group("a job", {
     }),
     frame: profileList(0).optional(),
     lift: length,
-    openEnds: z.boolean({ error: () => "true or false" }),
+    openEnds: yesOrNo,
     setback: written('"auto" or a length').optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),

@@ -5,6 +5,7 @@
 import type { z } from "zod";
 import { foundText, type Problem, pathText } from "./problem.ts";
 import { type JobFile, jobFileSchema } from "./schema.ts";
+import { strayKeys } from "./strayKeys.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -25,27 +26,36 @@ export function shapedBy<Schema extends z.ZodType>(schema: Schema, file: unknown
   const result = schema.safeParse(file);
   if (result.success) return { ok: true, file: result.data };
   const problems: Problem[] = [];
-  for (const issue of result.error.issues) collect(issue, [], file, problems);
-  return { ok: false, problems };
+  const meant: string[] = [];
+  for (const issue of result.error.issues) collect(issue, [], { file, problems, meant });
+  // A key that is misspelt, or stands in the wrong group, is not told as missing from its own place too.
+  return {
+    ok: false,
+    problems: problems.filter(({ path, found }) => found !== "nothing" || !meant.includes(path)),
+  };
 }
 
-function collect(issue: Issue, above: readonly PropertyKey[], file: unknown, problems: Problem[]): void {
+/** The file, and what has been found wrong so far; `meant` are the keys that stray ones stand for. */
+interface Findings {
+  readonly file: unknown;
+  readonly problems: Problem[];
+  readonly meant: string[];
+}
+
+function collect(issue: Issue, above: readonly PropertyKey[], findings: Findings): void {
+  const { file, problems, meant } = findings;
   if (problems.length >= MOST_PROBLEMS) return;
   const path = [...above, ...issue.path];
   if (issue.code === "unrecognized_keys") {
-    for (const key of issue.keys.slice(0, MOST_PROBLEMS - problems.length)) {
-      problems.push({
-        path: pathText([...path, key]),
-        found: "a key that is not known here",
-        allowed: issue.message,
-      });
-    }
+    const strays = strayKeys(path, issue.keys, issue.message.split(", "));
+    problems.push(...strays.problems.slice(0, MOST_PROBLEMS - problems.length));
+    meant.push(...strays.meant);
     return;
   }
   // "a name or a group": where a group was begun, say what is wrong inside it.
   const begun = issue.code === "invalid_union" ? issue.errors.find(reachesInside) : undefined;
   if (begun) {
-    for (const inner of begun) collect(inner, path, file, problems);
+    for (const inner of begun) collect(inner, path, findings);
     return;
   }
   problems.push({ path: pathText(path), found: foundText(valueAt(file, path)), allowed: issue.message });

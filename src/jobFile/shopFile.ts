@@ -3,7 +3,7 @@
  * Each brake and each part is written as in a job file.
  */
 import * as z from "zod";
-import { group, jobFileSchema, list, oneOf } from "./schema.ts";
+import { group, jobFileSchema, list, units } from "./schema.ts";
 
 /** Bounds that keep a shop quick to answer. */
 const MOST = { brakes: 20, parts: 200 } as const;
@@ -12,7 +12,7 @@ const { brake, part, margin } = jobFileSchema.shape;
 
 export const shopFileSchema = group("a shop", {
   noseroomShop: z.literal(1, { error: () => "1, the version of the shop file" }),
-  units: oneOf(["mm", "in"]),
+  units,
   margin,
   brakes: list(brake, 1, MOST.brakes, `a list of 1 to ${MOST.brakes} brakes`),
   parts: list(part, 1, MOST.parts, `a list of 1 to ${MOST.parts} parts`),

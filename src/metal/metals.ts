@@ -138,6 +138,15 @@ export function metalNames(): readonly string[] {
   return METALS.map((metal) => metal.name);
 }
 
+/**
+ * Names of the table that hold what was written, for "steel" or "6061"; none where too much or nothing is written.
+ * @example metalsLike("6061") // ["6061-O", "6061-T4", "6061-T6"]
+ */
+export function metalsLike(name: string): readonly string[] {
+  const part = plainName(name);
+  return part.length < 3 ? [] : metalNames().filter((known) => plainName(known).includes(part));
+}
+
 function plainName(name: string): string {
   return name
     .slice(0, 60)

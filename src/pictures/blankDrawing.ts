@@ -7,13 +7,12 @@ import type { Drawing, Layer, Mark } from "../drawing/model.ts";
 import { spread } from "../drawing/spread.ts";
 import type { Answer, BlankBendAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
-import { type LengthUnit, nearestSixtyFourth } from "../units/length.ts";
+import { sightLines } from "../jobFile/sightLine.ts";
 import type { Mm } from "../units/quantity.ts";
-import { lengthWords } from "../words/lengthWords.ts";
+import { placeWords } from "../words/lengthWords.ts";
 import { angleWords } from "../words/stepWords.ts";
 import { alongLabels, type BlankCuts, blankCuts, longestRun, placesNamed, uprightRuns } from "./blankCuts.ts";
 import { grainArrow } from "./grainArrow.ts";
-import { sightLines } from "./sightLine.ts";
 
 const TEXT_MM = 3;
 const LABEL_GAP_MM = 4.2;
@@ -23,12 +22,6 @@ const GRAIN_HALF_MM = 8;
 /** Rough width of a letter over its height, to make room for labels. */
 const LETTER_WIDTH = 0.58;
 const UPRIGHT = Math.PI / 2;
-
-/** A position as read off a rule: decimal, and in inches the nearest 64th beside it. @example placeWords(10, "in") // "0.394 in (25/64)" */
-export function placeWords(lengthMm: Mm, units: LengthUnit): string {
-  const decimal = lengthWords(lengthMm, units);
-  return units === "in" ? `${decimal} (${nearestSixtyFourth(lengthMm).words})` : decimal;
-}
 
 interface Label {
   readonly at: Mm;
@@ -92,12 +85,10 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   const { developedWidth: widthMm, bends } = answer.blank;
   const lengthMm = job.part.lengthMm ?? Math.max(40, widthMm * 0.4);
   const datum = { at: 0, words: "0, measure from this edge" };
-  const sights = sightLines(job, answer);
+  const sights = sightLines(answer);
   const lines = bends.flatMap((bend, i): Label[] => [
     { at: bend.tangents[0], words: `${placeWords(bend.tangents[0], job.units)}  tangent` },
-    ...sights
-      .slice(i, i + 1)
-      .map(({ atMm }) => ({ at: atMm, words: `${placeWords(atMm, job.units)}  sight` })),
+    ...sights.slice(i, i + 1).map(({ at }) => ({ at, words: `${placeWords(at, job.units)}  sight` })),
     { at: bend.tangents[1], words: `${placeWords(bend.tangents[1], job.units)}  tangent` },
   ]);
   const above = [datum, ...lines];
@@ -125,7 +116,7 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
       ...upright(turned, middleOf(bend)),
     );
   });
-  for (const { atMm } of sights) marks.push(...upright("sightLine", atMm));
+  for (const { at } of sights) marks.push(...upright("sightLine", at));
   const side = alongLabels(job, cuts, widthMm, (lengthMm) => placeWords(lengthMm, job.units));
   marks.push(...flatNames(bends, widthMm, cuts), ...top.marks, ...bottom.marks, ...side.marks);
 

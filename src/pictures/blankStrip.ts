@@ -9,12 +9,12 @@ import type { Layer, Mark } from "../drawing/model.ts";
 import { spread } from "../drawing/spread.ts";
 import type { Answer, BlankBendAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { sightLines } from "../jobFile/sightLine.ts";
 import type { Point } from "../plane/point.ts";
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import { placeWords } from "../words/lengthWords.ts";
 import { longestRun, uprightRuns } from "./blankCuts.ts";
-import { placeWords } from "./blankDrawing.ts";
 import { grainArrow } from "./grainArrow.ts";
-import { sightLines } from "./sightLine.ts";
 
 const STRIP_HIGH_MM: Mm = 26;
 const ABOVE_MM: Mm = 8;
@@ -57,7 +57,7 @@ export function blankStrip(job: Job, answer: Answer, widthMm: Mm, highMm: Mm = S
           ? cutLines(job, developedWidth, { x, y: (share) => bottom + share * highMm })
           : rim.map((from, i): Mark => ({ kind: "line", layer: "cut", from, to: rim[(i + 1) % 4] ?? from }))),
         ...bends.flatMap((bend) => bend.tangents.flatMap((placeMm) => upright("bendTangent", placeMm))),
-        ...sightLines(job, answer).flatMap(({ atMm }) => upright("sightLine", atMm)),
+        ...sightLines(answer).flatMap(({ at }) => upright("sightLine", at)),
         ...bendLabels(job, answer, x, top, widthMm),
         ...flatLabels(answer, x, runs),
         width(job, answer, left, right, bottom),

@@ -8,11 +8,11 @@ import { pageTable, type TableSetting } from "../drawing/pageTable.ts";
 import { stack } from "../drawing/paragraph.ts";
 import type { Answer, BlankBendAnswer, ReliefHoleAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { sightLines } from "../jobFile/sightLine.ts";
 import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { lengthFigure } from "../words/lengthWords.ts";
 import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
-import { sightLines } from "./sightLine.ts";
 
 /** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
 const SHARES = { mm: [8, 13, 16, 14, 16, 33], in: [8, 12, 19, 19, 19, 23] } as const;
@@ -72,7 +72,7 @@ function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[]
     `${bend.bend}`,
     `${turn} ${angleWords(angleDeg)}`,
     place(bend.tangents[0]),
-    place(sightLines(job, answer)[bend.bend - 1]?.atMm ?? bend.sightLine),
+    place(sightLines(answer)[bend.bend - 1]?.at ?? bend.sightLine),
     place(bend.tangents[1]),
     when,
   ];

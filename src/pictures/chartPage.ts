@@ -9,13 +9,11 @@ import { type Page, placeInBox, spanOf } from "../drawing/page.ts";
 import type { PageSize } from "../drawing/pageSize.ts";
 import { pageTable } from "../drawing/pageTable.ts";
 import { paragraph } from "../drawing/paragraph.ts";
+import type { FlangeChart } from "../jobFile/flangeChart.ts";
 import type { LengthUnit } from "../units/length.ts";
-import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { FlangeChart } from "../ways/flangeChart.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { limitWords } from "../words/flangeLimitWords.ts";
-import { angleWords } from "../words/stepWords.ts";
+import { CHART_MEASURE, chartTable, chartTitle } from "../words/chartWords.ts";
 import { drawFlangeChart } from "./flangeChart.ts";
 
 const WORDS_MM: Mm = 3;
@@ -25,19 +23,9 @@ const PICTURE_SHARE = 0.45;
 /** One page, or two where the table is long. */
 export function chartPages(chart: FlangeChart, units: LengthUnit, size: PageSize): readonly Page[] {
   const widthMm = flowWidth(size);
-  const columns = [
-    { heading: `Web, ${units}`, widthMm: widthMm / 4 },
-    ...chart.curves.map(({ angle }) => ({
-      heading: `Flange at ${angleWords(angle)}, ${units}`,
-      widthMm: (0.75 * widthMm) / chart.curves.length,
-    })),
-  ];
-  const rows = chart.webs.map((web, i) => [
-    formatLength(web, units),
-    ...chart.curves.map(({ row }) => limitWords(row[i] ?? null, chart.mostFlange, units)),
-  ]);
-  const words =
-    "Web and flange measured outside, two equal flanges, rounded down. What lies under its line folds, what lies above it hits.";
+  const [heads = [], ...rows] = chartTable(chart, units);
+  const columns = heads.map((heading) => ({ heading, widthMm: widthMm / heads.length }));
+  const words = `${CHART_MEASURE} What lies under its line folds, what lies above it hits.`;
   return flowBlocks(
     [
       picture(drawFlangeChart(chart, units), widthMm, PICTURE_SHARE * size.heightMm),
@@ -45,7 +33,7 @@ export function chartPages(chart: FlangeChart, units: LengthUnit, size: PageSize
       pageTable(columns, rows),
     ],
     size,
-    `Return flanges on ${chart.brake}`,
+    chartTitle(chart),
     CAUTIONS,
   );
 }

@@ -6,19 +6,14 @@
 import type { Drawing, Mark } from "../drawing/model.ts";
 import { rectangle } from "../drawing/polygon.ts";
 import { wordsBeside } from "../drawing/wordsBeside.ts";
-import type { Member, StepAnswer } from "../jobFile/answer.ts";
+import type { StepAnswer } from "../jobFile/answer.ts";
 import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type ClampKind, contactWords } from "../words/contactWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
-
-/** The moment of least clearance, as an index of the scenes, and what it was measured to. */
-export interface LeastMoment {
-  readonly index: number;
-  readonly member: Member;
-}
+import { leastMoment } from "./leastMoment.ts";
 
 function point(pair: readonly [number, number]): Point {
   return { x: pair[0], y: pair[1] };
@@ -35,12 +30,13 @@ export function dashed(outline: Outline, caption: string): Mark {
 }
 
 /** Sheet and leaf where they come nearest, where the picture does not show them so already. */
-export function leastMarks(scenes: readonly Scene[], least: LeastMoment | undefined): Mark[] {
-  const moment = least === undefined ? undefined : scenes[least.index];
-  if (least === undefined || moment === undefined || least.index === scenes.length - 1) return [];
+export function leastMarks(scenes: readonly Scene[], step: StepAnswer): Mark[] {
+  const least = leastMoment(scenes, step);
+  const moment = least === undefined ? undefined : scenes[least];
+  if (least === undefined || moment === undefined || least === scenes.length - 1) return [];
   return [
-    ...(least.index > 0 ? [dashed(moment.sheet, "sheet where it comes nearest")] : []),
-    ...(least.member === "leaf" ? [dashed(moment.leaf, "leaf where the sheet comes nearest")] : []),
+    ...(least > 0 ? [dashed(moment.sheet, "sheet where it comes nearest")] : []),
+    ...(step.nearest?.member === "leaf" ? [dashed(moment.leaf, "leaf where the sheet comes nearest")] : []),
   ];
 }
 

@@ -1,15 +1,16 @@
 /**
  * The return flange chart as a drawing, to print and hang beside the brake: web along, longest return flange up,
  * one curve an angle, the job's own channels as dots. One millimetre of the drawing is one millimetre of metal.
- * Bound: the curve's own (remedy/flangeCurve.ts).
+ * Bound: the curve's own (ways/flangeCurve.ts).
  */
 
 import type { Drawing, Mark } from "../drawing/model.ts";
+import type { ChartCurve, ChartPoint, FlangeChart } from "../jobFile/flangeChart.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { ChartCurve, ChartPoint, FlangeChart } from "../ways/flangeChart.ts";
+import { chartSheetWords, chartTitle } from "../words/chartWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
 import { angleWords } from "../words/stepWords.ts";
 
@@ -80,10 +81,9 @@ function grid(widest: Mm, tallest: Mm, units: LengthUnit): Mark[] {
 }
 
 function headings(chart: FlangeChart, widest: Mm, tallest: Mm, units: LengthUnit): Mark[] {
-  const sheet = `${chart.metal}, ${lengthWords(chart.thickness, units)} thick, inside radius ${lengthWords(chart.insideRadius, units)}`;
   const lines: Mark[] = [
-    text({ x: 0, y: tallest + 3.6 * TEXT_MM }, `Longest return flange on ${chart.brake}`, "start"),
-    text({ x: 0, y: tallest + 1.8 * TEXT_MM }, sheet, "start"),
+    text({ x: 0, y: tallest + 3.6 * TEXT_MM }, chartTitle(chart), "start"),
+    text({ x: 0, y: tallest + 1.8 * TEXT_MM }, chartSheetWords(chart, units), "start"),
     text({ x: widest / 2, y: -3.6 * TEXT_MM }, `web, outside, ${units}`, "middle"),
   ];
   const upright = { x: -LEFT_MM + 1.5 * TEXT_MM, y: tallest / 2 };

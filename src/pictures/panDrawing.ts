@@ -6,8 +6,7 @@ import type { PanBlank, PanSide } from "../blank/pan.ts";
 import type { Drawing, Layer, Mark } from "../drawing/model.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-import { lengthWords } from "../words/lengthWords.ts";
-import { placeWords } from "./blankDrawing.ts";
+import { lengthWords, placeWords } from "../words/lengthWords.ts";
 
 const WORDS_MM: Mm = 3;
 /** Rows of running figures under and beside the blank. */

@@ -16,21 +16,23 @@ import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthWords } from "../words/lengthWords.ts";
+import { waySentences } from "../words/reportWords.ts";
 import { setUpSentences } from "../words/setUpWords.ts";
+import { type ToldStep, toldSteps } from "../words/toldStep.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { weightWords } from "../words/weightWords.ts";
 import { blankStrip } from "./blankStrip.ts";
 import { blankTable } from "./blankTable.ts";
 import { stepRow } from "./stepRow.ts";
 import { stepTable } from "./stepTable.ts";
-import { type StepTold, tellStep } from "./stepTold.ts";
 
+/** The cheapest ways out; more would crowd the sheet. */
 const MOST_WAYS = 3;
 const MOST_PAGES = 2;
 
 /** Pages of the shop sheet of an answered job, on one page if that is roomy, else in the roomiest style that keeps to two. */
 export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Page[] {
-  const steps = answer.order.map((_, index) => tellStep(job, answer, index));
+  const steps = toldSteps(job, answer);
   const { name } = job.part;
   const set = (style: SheetStyle) => setSheet(job, answer, steps, size, style);
   const needs = (style: SheetStyle) => flowCount(set(style), size, name, CAUTIONS, style.gapMm);
@@ -45,7 +47,7 @@ export function shopSheet(job: Job, answer: Answer, size: PageSize): readonly Pa
 function setSheet(
   job: Job,
   answer: Answer,
-  told: readonly StepTold[],
+  told: readonly ToldStep[],
   size: PageSize,
   style: SheetStyle,
 ): readonly Block[] {
@@ -63,7 +65,9 @@ function setSheet(
     words("Made by ____________________   Date ____________   Sheet from ______________________________"),
   ];
   const warnings = answer.warnings.map((warning) => paragraph(warning, wordsMm, widthMm, 4));
-  const ways = wayWords(answer).map((way) => paragraph(way, wordsMm, widthMm, 4));
+  const ways = waySentences(answer)
+    .slice(0, MOST_WAYS)
+    .map((way) => paragraph(way, wordsMm, widthMm, 4));
   const steps =
     style.steps === "table"
       ? stepTable(job, answer, told, widthMm, picture, wordsMm)
@@ -102,16 +106,6 @@ function weight({ part, units, cutOuts = [] }: Job, answer: Answer): readonly st
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
   const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm, takenMm2 };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
-}
-
-/** The cheapest ways out of a job that does not fold, or only just; more would crowd the sheet. */
-function wayWords(answer: Answer): readonly string[] {
-  const sentences = answer.remedies.flatMap((remedy) => {
-    const { sentence, because } = remedy as { readonly sentence?: unknown; readonly because?: unknown };
-    if (typeof sentence !== "string") return [];
-    return [typeof because === "string" ? `${sentence} ${because}` : sentence];
-  });
-  return sentences.slice(0, MOST_WAYS);
 }
 
 function fractionWords({ units }: Job): string {

@@ -4,12 +4,11 @@
  */
 
 import type { Drawing } from "../drawing/model.ts";
-import type { Answer, Member, StepAnswer } from "../jobFile/answer.ts";
+import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { stageAt } from "../jobFile/stageAt.ts";
 import { type Scene, stageScene } from "../motion/scene.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
-import { leastMoment, standingMember } from "./leastMoment.ts";
 import { stepPicture } from "./stepPicture.ts";
 
 const STEP_DEG: Deg = 3;
@@ -34,15 +33,6 @@ export function scenesAt(job: Job, answer: Answer, stepIndex: number, leafDegs: 
   return leafDegs.map((leafDeg) => stageScene(stage, toRad(leafDeg)));
 }
 
-/** What the least clearance of a step was measured to; undefined where nothing was measured. */
-export function clearanceMember(job: Job, answer: Answer, stepIndex: number): Member | undefined {
-  const { clearancePoints } = stepAt(answer, stepIndex);
-  if (clearancePoints === null) return undefined;
-  const [rest] = scenesAt(job, answer, stepIndex, [0]);
-  const standing = rest && standingMember(rest, clearancePoints);
-  return standing ?? leastMoment(scenesOf(job, answer, stepIndex), clearancePoints)?.member;
-}
-
 /**
  * Picture of the step `stepIndex` (from 0) of the order.
  * @throws RangeError when the order has no such step
@@ -50,7 +40,6 @@ export function clearanceMember(job: Job, answer: Answer, stepIndex: number): Me
 export function drawStep(job: Job, answer: Answer, stepIndex: number): Drawing {
   const step = stepAt(answer, stepIndex);
   const scenes = scenesOf(job, answer, stepIndex);
-  const least = step.clearancePoints === null ? undefined : leastMoment(scenes, step.clearancePoints);
   return stepPicture({
     scenes,
     pivot: job.brake.leaf.pivot,
@@ -58,6 +47,5 @@ export function drawStep(job: Job, answer: Answer, stepIndex: number): Drawing {
     bendCount: job.part.bends.length,
     units: job.units,
     clamp: job.brake.clamp.kind,
-    ...(least === undefined ? {} : { least }),
   });
 }

@@ -14,14 +14,7 @@ import type { Point } from "../plane/point.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type ClampKind, clampWord } from "../words/contactWords.ts";
 import { angleWords, outcomeSentence, stepTitle } from "../words/stepWords.ts";
-import {
-  dashed,
-  findingGround,
-  findingMarks,
-  findingPoints,
-  type LeastMoment,
-  leastMarks,
-} from "./finding.ts";
+import { dashed, findingGround, findingMarks, findingPoints, leastMarks } from "./finding.ts";
 import { stepWindow } from "./stepWindow.ts";
 import { sweptBand } from "./sweptBand.ts";
 import { swingArc } from "./swingArc.ts";
@@ -34,7 +27,6 @@ export interface StepScenes {
   readonly bendCount: number;
   readonly units: LengthUnit;
   readonly clamp: ClampKind;
-  readonly least?: LeastMoment;
 }
 
 /** Text height as a share of the window's width: about 3.5 mm on a page 160 mm wide. */
@@ -93,7 +85,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   const last = scenes.at(-1);
   if (first === undefined || last === undefined) throw new RangeError("a step's picture needs a scene");
   const title = stepTitle(step, picture.bendCount);
-  const outcome = outcomeSentence(step, units, picture.clamp, picture.least?.member);
+  const outcome = outcomeSentence(step, units, picture.clamp);
   const { window, groundMm } = stepWindow(scenes, TEXT_SHARE, findingPoints(step));
   const textMm = (window.max.x - window.min.x) * TEXT_SHARE;
 
@@ -106,7 +98,7 @@ export function stepPicture(picture: StepScenes): Drawing {
     for (const outline of outlines) marks.push({ kind: "outline", layer, outline, caption });
   }
   if (step.reached > 0) marks.push(dashed(first.sheet, "sheet before the leaf moves"));
-  marks.push(...leastMarks(scenes, picture.least));
+  marks.push(...leastMarks(scenes, step));
   const caption = `sheet with the leaf at ${angleWords(step.reached)}`;
   marks.push({ kind: "outline", layer: "part", outline: last.sheet, caption });
   marks.push(...swingArc(picture.pivot, last.leaf, step.reached, window, textMm));

@@ -14,8 +14,8 @@ import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
 import { angleWords } from "../words/stepWords.ts";
+import type { ToldStep } from "../words/toldStep.ts";
 import { drawStepPair } from "./stepPair.ts";
-import type { StepTold } from "./stepTold.ts";
 
 const BETWEEN_MM: Mm = 2;
 const RECORD_WIDE_MM: Mm = 32;
@@ -30,7 +30,7 @@ const MOST_ENLARGED = 2;
 export function stepRow(
   job: Job,
   answer: Answer,
-  told: StepTold,
+  told: ToldStep,
   widthMm: Mm,
   picture: PictureSize,
   wordsMm: Mm,

@@ -12,9 +12,8 @@ import { tickBox } from "../drawing/tickBox.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
-import { stepHeadings } from "./stepCells.ts";
+import { stepHeadings, type ToldStep } from "../words/toldStep.ts";
 import { drawStepPair } from "./stepPair.ts";
-import type { StepTold } from "./stepTold.ts";
 
 const LEADING = 1.24;
 /** Words to the next column. */
@@ -41,7 +40,7 @@ interface Columns {
 export function stepTable(
   job: Job,
   answer: Answer,
-  steps: readonly StepTold[],
+  steps: readonly ToldStep[],
   widthMm: Mm,
   picture: PictureSize,
   wordsMm: Mm,
@@ -89,17 +88,18 @@ function heading(job: Job, columns: Columns, widthMm: Mm, wordsMm: Mm): Block {
 function row(
   job: Job,
   answer: Answer,
-  told: StepTold,
+  told: ToldStep,
   columns: Columns,
   widthMm: Mm,
   picture: PictureSize,
   wordsMm: Mm,
 ): Block {
-  const { leaf, words } = told.cells;
+  const { leaf, cells: columnsTold } = told;
   const wideOf = (i: number) => columns.words[i]?.wideMm ?? 0;
-  const cells = words.map((cell, i) => {
+  const cells = columnsTold.map((cell, i) => {
     // What stops a bend leaves nothing to measure, and runs on over that column.
-    const wide = i === WATCH_COLUMN && words[i + 1]?.length === 0 ? wideOf(i) + wideOf(i + 1) : wideOf(i);
+    const wide =
+      i === WATCH_COLUMN && columnsTold[i + 1]?.length === 0 ? wideOf(i) + wideOf(i + 1) : wideOf(i);
     return cell.flatMap((line) => wrapWords(line, wordsMm, wide - APART_MM));
   });
   const leafMm = leaf === undefined ? 0 : HEADING_MM * LEADING;

@@ -1,5 +1,5 @@
 /**
- * Lengths as they are written in a shop: "3/8", "1 1/2", "0.032", "5 mm", 1/4 in, ½, 3⁄8, or a plain number.
+ * Lengths as they are written in a shop: "3/8", "1 1/2", "0.032", "12,5", "5 mm", 1/4 in, ½, 3⁄8, or a plain number.
  * One inch is 25.4 mm exactly (international inch, 1959); fractions are kept exact until the last step.
  * Reading is exact to the last bit of a double; writing rounds as each function says.
  */
@@ -20,10 +20,22 @@ const LONGEST_WORDED_MM: Mm = 1e9;
 /** Longer text is no length; it also keeps a pasted book from being worked through. */
 const LONGEST_TEXT = 40;
 
+/** A comma that parts decimals; 1,250 may be meant for thousands and is left as it is. */
+const DECIMAL_COMMA = /^([-+]?\d*),(?=\d+(?:\D|$))(?<!^[-+]?[1-9]\d{0,2},(?=\d{3}(?:\D|$)))/u;
+
 const UNIT_WORDS: ReadonlyMap<string, LengthUnit> = new Map([
-  ["mm", "mm"],
+  ...["mm", "mm.", "millimeter", "millimeters", "millimetre", "millimetres"].map(
+    (word): [string, LengthUnit] => [word, "mm"],
+  ),
   ...["in", "in.", "inch", "inches", '"', "″", "”", "''"].map((word): [string, LengthUnit] => [word, "in"]),
 ]);
+
+/** The unit that a word names, in letters of any size, or undefined. @example unitMeant("Inches") // "in" */
+export function unitMeant(word: unknown): LengthUnit | undefined {
+  return typeof word === "string" && word.length <= 40
+    ? UNIT_WORDS.get(word.trim().toLowerCase())
+    : undefined;
+}
 
 /**
  * A written length in mm, or undefined where it is no finite length. Negative lengths pass: callers judge.
@@ -79,7 +91,7 @@ export function nearestSixtyFourth(lengthMm: Mm): { readonly words: string; read
   };
 }
 
-/** Typographic signs made plain: ½ to " 1/2", ⁄ to /, − to -; undefined when the text is too long to be a length. */
+/** Typographic signs made plain: ½ to " 1/2", ⁄ to /, − to -, 12,5 to 12.5; undefined when the text is too long to be a length. */
 function plainText(written: string): string | undefined {
   const trimmed = written.trim();
   if (trimmed.length === 0 || trimmed.length > LONGEST_TEXT) return undefined;
@@ -88,6 +100,7 @@ function plainText(written: string): string | undefined {
     .replace(/[₀-₉]/gu, (sign) => sign.normalize("NFKC"))
     .replace(/[⁄∕]/gu, "/")
     .replace(/[−–]/gu, "-")
+    .replace(DECIMAL_COMMA, "$1.")
     .replace(/\s+/gu, " ")
     .trim();
 }

@@ -3,6 +3,7 @@
  * angles, and the job's own channels as points on it. Outside dimensions, plain data in mm and degrees.
  */
 
+import type { ChartPoint, FlangeChart } from "../jobFile/flangeChart.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Part } from "../part/part.ts";
 import { MM_PER_INCH } from "../units/length.ts";
@@ -10,36 +11,6 @@ import type { Deg, Mm } from "../units/quantity.ts";
 import type { BendingSheet } from "./channel.ts";
 import { type FlangeLimit, type FlangeRange, flangeCurve, longestFlange } from "./flangeCurve.ts";
 import { Machines } from "./machines.ts";
-
-export interface ChartCurve {
-  readonly angle: Deg;
-  readonly overbend: Deg;
-  readonly points: readonly { readonly web: Mm; readonly flange: Mm | null }[];
-  /** Limits for webs that a shop marks, in the order of `webs` of the chart. */
-  readonly row: readonly (Mm | null)[];
-}
-
-/** A channel of the job's part: its web and the shorter of its two flanges. */
-export interface ChartPoint {
-  readonly flat: number;
-  readonly web: Mm;
-  readonly flange: Mm;
-  readonly angle: Deg;
-  /** Longest flange for this web at this angle; null where none can be made, `mostFlange` where nothing stops it. */
-  readonly longest: Mm | null;
-}
-
-export interface FlangeChart {
-  readonly brake: string;
-  readonly metal: string;
-  readonly thickness: Mm;
-  readonly insideRadius: Mm;
-  readonly mostFlange: Mm;
-  /** Webs of the table. */
-  readonly webs: readonly Mm[];
-  readonly curves: readonly ChartCurve[];
-  readonly part: readonly ChartPoint[];
-}
 
 /** Right angle first in mind, and one on either side of it. */
 export const CHART_ANGLES: readonly Deg[] = [60, 90, 120];

@@ -6,7 +6,7 @@
 import { stepAnswer } from "../answer/stepAnswer.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage } from "../contact/step.ts";
-import type { Answer, StepAnswer } from "../jobFile/answer.ts";
+import type { Answer, JudgedStep } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { stagesOf } from "../motion/stages.ts";
 import { type ClampKind, contactWords, partWords } from "../words/contactWords.ts";
@@ -51,7 +51,7 @@ export function untriedWords({ part }: Job, found: number): string {
 const NO_CHANGE = "No flat, angle or measure of the brake changed by itself is enough.";
 
 /** What stops a bend, as half a sentence. */
-export function stopWords({ contact, load, reached, overbend }: StepAnswer, clamp: ClampKind): string {
+export function stopWords({ contact, load, reached, overbend }: JudgedStep, clamp: ClampKind): string {
   if (contact?.member === "part") {
     return `${partWords(contact.part)} would have to pass through the part itself, which no brake changes`;
   }
@@ -61,7 +61,7 @@ export function stopWords({ contact, load, reached, overbend }: StepAnswer, clam
 }
 
 /** Bends that neither end makes, each with what stops it: where it is made first, or after all others. */
-function bendsStopped(job: Job, place: "first" | "last"): StepAnswer[][] {
+function bendsStopped(job: Job, place: "first" | "last"): JudgedStep[][] {
   const { part, brake, marginMm } = job;
   const machine = new Machine(brake, part.thicknessMm);
   return part.bends.flatMap((_, bend) => {
@@ -77,7 +77,7 @@ function bendsStopped(job: Job, place: "first" | "last"): StepAnswer[][] {
 }
 
 /** What stops each bend, with one end in the throat and with the other. */
-function told(stopped: readonly (readonly StepAnswer[])[], clamp: ClampKind): string {
+function told(stopped: readonly (readonly JudgedStep[])[], clamp: ClampKind): string {
   const sentences = stopped.slice(0, MOST_TOLD).map((steps) => {
     const ways = [...new Set(steps.map((step) => stopWords(step, clamp)))];
     return `Bend ${steps[0]?.bend}: ${ways.join("; the other way round ")}.`;

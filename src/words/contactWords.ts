@@ -3,7 +3,7 @@
  * The answer's own keys keep "clamp" for all of them (design, section 11).
  */
 import type { Clamp } from "../brake/brake.ts";
-import type { Member } from "../jobFile/answer.ts";
+import type { ContactAnswer, Met } from "../jobFile/answer.ts";
 
 export type ClampKind = Clamp["kind"];
 
@@ -13,10 +13,10 @@ export function clampWord(kind: ClampKind): "finger" | "clamp bar" | "clamp" {
   return kind === "bar" ? "clamp bar" : "clamp";
 }
 
-/** A member of the brake with its article; the sheet's own other side for "part". @example memberWords("bed", "finger") // "the bed" */
-export function memberWords(member: Member, kind: ClampKind): string {
+/** A piece of the brake with its article; the sheet's own other side for "part". @example metWords({ member: "bed" }, "finger") // "the bed" */
+export function metWords({ member, name }: Met, kind: ClampKind): string {
   if (member === "part") return "its own other side";
-  return `the ${member === "clamp" ? clampWord(kind) : member}`;
+  return `the ${name ?? (member === "clamp" ? clampWord(kind) : member)}`;
 }
 
 /** A contact's feature of the part: "flat 2" is a name, "end of flat 2" and "leaf" want their article. @example partWords("end of flat 1") // "the end of flat 1" */
@@ -25,10 +25,7 @@ export function partWords(part: string): string {
 }
 
 /** A contact's two sides. @example contactWords({ part: "end of flat 1", member: "clamp" }, "finger") // "the end of flat 1 meets the finger" */
-export function contactWords(
-  contact: { readonly part: string; readonly member: Member },
-  kind: ClampKind,
-): string {
-  const other = contact.member === "part" ? "another part of the sheet" : memberWords(contact.member, kind);
+export function contactWords(contact: Met & Pick<ContactAnswer, "part">, kind: ClampKind): string {
+  const other = contact.member === "part" ? "another part of the sheet" : metWords(contact, kind);
   return `${partWords(contact.part)} meets ${other}`;
 }

@@ -2,25 +2,28 @@
  * What doubtful readings mean for the answer, in the foreman's words: which mix stops it, and what to measure again.
  */
 
-import type { DoubtAnswer } from "../jobFile/doubtAnswer.ts";
+import type { DoubtsAnswer } from "../jobFile/answer.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 
 /** Doubts under this print as nothing. */
 const SHOWN_MM: Mm = 0.005;
 
+/** What is said where no mix of the readings stops the part. */
+export const FOLDS_AS_READ = "It folds whatever the readings are within their doubts.";
+
 /**
  * Sentences for people, the finding first.
  * @example
- * doubtSentences({ verdict: "tight", worst: { offMm: [0, -0.25], bend: 0 }, deciding: [1], proved: true, mixesTried: 5 }, "mm")
+ * doubtSentences({ verdict: "tight", worst: { flats: [0, -0.25], bend: 1 }, deciding: [2], proved: true, mixesTried: 5 }, "mm")
  * // ["Tight by its readings: with flat 2 0.25 mm shorter than read, bend 1 does not fold.", "Measure flat 2 again: it alone decides."]
  */
-export function doubtSentences(doubt: DoubtAnswer, units: "mm" | "in"): readonly string[] {
+export function doubtSentences(doubt: DoubtsAnswer, units: "mm" | "in"): readonly string[] {
   const again = measureAgain(doubt.deciding);
-  if (doubt.verdict === "clear") return ["Folds whatever the readings are within their doubts."];
+  if (doubt.verdict === "clear") return [FOLDS_AS_READ];
   if (doubt.verdict === "hits") {
     return [
-      `As read, bend ${(doubt.worst?.bend ?? 0) + 1} does not fold.`,
+      `As read, bend ${doubt.worst?.bend ?? 1} does not fold.`,
       ...(again === undefined ? ["No single reading, wrong by its doubt, would change that."] : [again]),
     ];
   }
@@ -35,10 +38,10 @@ export function doubtSentences(doubt: DoubtAnswer, units: "mm" | "in"): readonly
 
 /**
  * The mix that stops soonest, and where.
- * @example worstMixWords({ offMm: [0, -0.25], bend: 0 }, "mm") // "with flat 2 0.25 mm shorter than read, bend 1 does not fold"
+ * @example worstMixWords({ flats: [0, -0.25], bend: 1 }, "mm") // "with flat 2 0.25 mm shorter than read, bend 1 does not fold"
  */
-export function worstMixWords(worst: NonNullable<DoubtAnswer["worst"]>, units: "mm" | "in"): string {
-  return `with ${mixWords(worst.offMm, units)}, bend ${worst.bend + 1} does not fold`;
+export function worstMixWords(worst: NonNullable<DoubtsAnswer["worst"]>, units: "mm" | "in"): string {
+  return `with ${mixWords(worst.flats, units)}, bend ${worst.bend} does not fold`;
 }
 
 function mixWords(offMm: readonly Mm[], units: "mm" | "in"): string {
@@ -53,7 +56,7 @@ function mixWords(offMm: readonly Mm[], units: "mm" | "in"): string {
 
 function measureAgain(flats: readonly number[]): string | undefined {
   if (flats.length === 0) return undefined;
-  const named = listed(flats.map((flat) => `flat ${flat + 1}`));
+  const named = listed(flats.map((flat) => `flat ${flat}`));
   return flats.length === 1
     ? `Measure ${named} again: it alone decides.`
     : `Measure ${named} again: each of them alone decides.`;

@@ -3,9 +3,11 @@
  * Brakes are taken greedily, the one that makes most first; equal ones in the order of the file.
  */
 
-import { isMade, type ShopFit } from "../jobFile/shopFit.ts";
+import { type FitCell, isMade, type ShopFit } from "../jobFile/shopFit.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { lengthWords } from "./lengthWords.ts";
+import { angleWords } from "./stepWords.ts";
 import { windowWords } from "./windowWords.ts";
 
 const NUMBERS = [
@@ -22,7 +24,7 @@ const NUMBERS = [
   "ten",
 ] as const;
 
-/** @example shopSentence(fit, "in") // "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three." */
+/** Such as "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three." */
 export function shopSentence(fit: ShopFit, units: LengthUnit): string {
   const total = fit.parts.length;
   const taken = takenBrakes(fit);
@@ -83,4 +85,19 @@ function longWords(lengthMm: Mm, units: LengthUnit): string {
   const grain = units === "in" ? MM_PER_INCH : 10;
   const whole = Math.ceil(lengthMm / grain - 1e-9);
   return units === "in" ? `${whole} in` : `${whole * 10} mm`;
+}
+
+/** One part on one brake: the finding, and what more there is to say of it. @example cellWords(cell, "in") // ["folds", "0.110 in to spare at bend 2"] */
+export function cellWords(
+  { verdict, clearance, worstBend, stopsAt, because }: FitCell,
+  units: LengthUnit,
+): readonly [finding: string, more: string] {
+  const at = worstBend === null ? "" : ` at bend ${worstBend}`;
+  if (verdict === "unfit") return ["not for this brake", because ?? ""];
+  if (verdict === "hits") {
+    const stops = stopsAt === null || stopsAt <= 0 ? `blocked${at}` : `stops at ${angleWords(stopsAt)}${at}`;
+    return ["does not fold", stops];
+  }
+  const spare = clearance === null ? "nothing near" : `${lengthWords(clearance, units)} to spare${at}`;
+  return [verdict === "tight" ? "only just" : "folds", spare];
 }

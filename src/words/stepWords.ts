@@ -2,10 +2,10 @@
  * One step of the order in the foreman's words: what lies in the throat, which face is up, how it came out.
  * The same words stand on the picture, in the table of the command and on the page.
  */
-import type { Member, StepAnswer } from "../jobFile/answer.ts";
+import type { JudgedStep } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg } from "../units/quantity.ts";
-import { type ClampKind, contactWords, memberWords } from "./contactWords.ts";
+import { type ClampKind, contactWords, metWords } from "./contactWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 
 /** An angle to a tenth of a degree, whole where it is whole. @example angleWords(75.23) // "75.2°" */
@@ -19,30 +19,30 @@ function flatsWords(first: number, last: number): string {
 }
 
 /** The flats that lie in the throat. @example throatWords({ bend: 2, clamped: "end" }, 2) // "flat 3" */
-export function throatWords(step: Pick<StepAnswer, "bend" | "clamped">, bendCount: number): string {
+export function throatWords(step: Pick<JudgedStep, "bend" | "clamped">, bendCount: number): string {
   return step.clamped === "start" ? flatsWords(1, step.bend) : flatsWords(step.bend + 1, bendCount + 1);
 }
 
 /** Which way up the sheet goes in. */
-export function faceWords(step: Pick<StepAnswer, "markedFaceUp">): string {
+export function faceWords(step: Pick<JudgedStep, "markedFaceUp">): string {
   return step.markedFaceUp ? "marked face up" : "marked face down";
 }
 
 /** Which bend a step makes, or which stroke of one that is made in two. @example bendWords({ bend: 2 }) // "Bend 2" */
-export function bendWords({ bend, stroke }: Pick<StepAnswer, "bend" | "stroke">): string {
+export function bendWords({ bend, stroke }: Pick<JudgedStep, "bend" | "stroke">): string {
   return stroke === undefined
     ? `Bend ${bend}`
     : `Bend ${bend}, ${stroke === "begin" ? "first" : "second"} stroke`;
 }
 
 /** Title of a step's picture. @example "Bend 2 · flat 3 in the throat · marked face up · leaf to 92°" */
-export function stepTitle(step: StepAnswer, bendCount: number): string {
+export function stepTitle(step: JudgedStep, bendCount: number): string {
   const throat = `${throatWords(step, bendCount)} in the throat`;
   return `${bendWords(step)} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
 }
 
 /** Why a step fails, without its full stop; undefined where it does not. */
-export function blockWords(step: StepAnswer, clamp: ClampKind): string | undefined {
+export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefined {
   if (step.contact !== null) {
     if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
     return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
@@ -60,16 +60,21 @@ export function blockWords(step: StepAnswer, clamp: ClampKind): string | undefin
  * @example "Stops: at 75.2° the end of flat 1 meets the finger."
  * @example "Clear, 1.03 mm from the clamp bar."
  */
-export function outcomeSentence(
-  step: StepAnswer,
-  units: LengthUnit,
-  clamp: ClampKind,
-  nearest: Member | undefined,
-): string {
+export function outcomeSentence(step: JudgedStep, units: LengthUnit, clamp: ClampKind): string {
   const block = blockWords(step, clamp);
   if (block !== undefined) return `Stops: ${block}.`;
   if (step.clearance === null) return "Nothing else comes near.";
-  const from = nearest === undefined ? "to spare" : `from ${memberWords(nearest, clamp)}`;
+  const from = step.nearest === null ? "to spare" : `from ${metWords(step.nearest, clamp)}`;
   const spare = `${lengthWords(step.clearance, units)} ${from}`;
   return step.verdict === "tight" ? `Tight: only ${spare}.` : `Clear, ${spare}.`;
+}
+
+/** @example capital("flat 1") // "Flat 1" */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** @example lowered("Clear.") // "clear." */
+export function lowered(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -50,6 +50,6 @@ export function verdictSentence(job: Job, answer: Answer): string {
 function doubtfulWords({ doubts }: Answer, units: Job["units"]): string | undefined {
   if (doubts?.verdict !== "tight") return undefined;
   const { worst, proved } = doubts;
-  if (worst !== null) return `${worstMixWords({ offMm: worst.flats, bend: worst.bend - 1 }, units)}`;
+  if (worst !== null) return worstMixWords(worst, units);
   return proved ? undefined : "its readings leave it open: take it as tight";
 }

@@ -10,7 +10,7 @@ import { check } from "../../src/answer/check.ts";
 import { judgeDoubts } from "../../src/answer/doubt.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { judgeStage } from "../../src/contact/step.ts";
-import type { DoubtAnswer } from "../../src/jobFile/doubtAnswer.ts";
+import type { DoubtsAnswer } from "../../src/jobFile/answer.ts";
 import type { Job, OrderStep } from "../../src/jobFile/job.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { stagesOf } from "../../src/motion/stages.ts";
@@ -85,7 +85,7 @@ describe.each(JOBS)("judgeDoubts of %s", (path) => {
   const order = orderOf(job);
   const least = Math.min(...job.part.flatsMm);
   const sizes = [0.02, 0.1, 0.25, 0.5, 1, 2, 4].filter((size) => size < least);
-  const answers = new Map<number, DoubtAnswer>();
+  const answers = new Map<number, DoubtsAnswer>();
   for (const size of sizes) {
     answers.set(
       size,
@@ -112,8 +112,8 @@ describe.each(JOBS)("judgeDoubts of %s", (path) => {
     const named = sizes.filter((size) => answers.get(size)?.worst != null);
     for (const size of named) {
       const { worst, verdict } = answers.get(size)!;
-      for (const off of worst!.offMm) expect(Math.abs(off)).toBeLessThanOrEqual(size + 1e-12);
-      expect(hits(job, order, worst!.offMm)).toBe(true);
+      for (const off of worst!.flats) expect(Math.abs(off)).toBeLessThanOrEqual(size + 1e-12);
+      expect(hits(job, order, worst!.flats)).toBe(true);
       expect(verdict).not.toBe("clear");
     }
   });
@@ -138,8 +138,8 @@ describe("judgeDoubts", () => {
     });
     const answer = judgeDoubts(job, order, onlyWeb(3.45));
     expect(answer.verdict).toBe("tight");
-    expect(answer.deciding).toEqual([1]);
-    expect(answer.worst?.offMm).toEqual([0, -3.45, 0]);
+    expect(answer.deciding).toEqual([2]);
+    expect(answer.worst?.flats).toEqual([0, -3.45, 0]);
   });
 
   // A thin blade of the frame hangs behind the brake at x = −99.9 to −99.7. The flange bent first stands up at the web's
@@ -169,8 +169,8 @@ describe("judgeDoubts", () => {
     expect(hits(job, order, [0, 1.3, 0])).toBe(true);
     const answer = judgeDoubts(job, order, [0, 1.9, 0]);
     expect(answer.verdict).toBe("tight");
-    expect(answer.worst?.offMm[1]).toBeGreaterThan(0.79);
-    expect(answer.worst?.offMm[1]).toBeLessThan(1.81);
+    expect(answer.worst?.flats[1]).toBeGreaterThan(0.79);
+    expect(answer.worst?.flats[1]).toBeLessThan(1.81);
   });
 
   test("a bend begun and finished later is judged in both strokes", () => {
@@ -184,7 +184,7 @@ describe("judgeDoubts", () => {
     for (const size of [0.1, 0.5, 1, 2]) {
       const { verdict, worst } = judgeDoubts(job, order, some(size));
       if (verdict === "clear") expect(sampledHit(job, order, some(size), 9, 500)).toBeUndefined();
-      if (worst) expect(hits(job, order, worst.offMm)).toBe(true);
+      if (worst) expect(hits(job, order, worst.flats)).toBe(true);
     }
     expect(judgeDoubts(job, order, some(0.1)).proved).toBe(true);
   });
@@ -198,7 +198,7 @@ describe("judgeDoubts", () => {
       job.part.flatsMm.map(() => 0.1),
     );
     expect(answer.verdict).toBe("hits");
-    expect(answer.worst?.offMm.every((off) => off === 0)).toBe(true);
+    expect(answer.worst?.flats.every((off) => off === 0)).toBe(true);
   });
 
   test("no doubts: the verdict as read", () => {

@@ -52,6 +52,15 @@ describe("noseroom check, given what is no job,", () => {
     expect(err.length).toBeLessThan(4000);
   });
 
+  it("a sound job saved as UTF-16, with a byte order mark or in UTF-8 with one: answers it", async () => {
+    const file = join(folder, "coded.json");
+    const plain = await noseroom(["check", join(EXAMPLES, "cable-trough-bar.json")]);
+    for (const coding of ["utf16le", "utf8"] as const) {
+      writeFileSync(file, Buffer.from(`\uFEFF${good}`, coding));
+      expect(await noseroom(["check", file])).toEqual(plain);
+    }
+  });
+
   it("a missing file or a folder: one sentence that names it", async () => {
     const missing = await noseroom(["check", join(folder, "no-such.json")]);
     expect(missing).toMatchObject({

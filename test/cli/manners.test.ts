@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { answerJson } from "../../src/cli/answerJson.ts";
 import { inkFor } from "../../src/cli/ink.ts";
-import { allOrders } from "../../src/cli/ordersWords.ts";
 import { progressLine } from "../../src/cli/progressLine.ts";
 import { table } from "../../src/cli/table.ts";
+import { allOrders } from "../../src/words/ordersWords.ts";
 import { answerOf, stepOf } from "../jobFile/answers.ts";
 import { COMMAND, EXAMPLES, noseroom, run } from "./noseroom.ts";
 

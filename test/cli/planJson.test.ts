@@ -130,7 +130,7 @@ describe("a job with doubts", () => {
     const { status, out } = await noseroom(["check", file]);
     expect(status).toBe(0);
     expect(out).toMatch(/^Folds as read, but with flat .+ than read, bend \d does not fold\./u);
-    expect(out).toMatch(/Watch\n {2}Tight by its readings: /u);
+    expect(out).toMatch(/Mind\n {2}Tight by its readings: /u);
     expect((await noseroom(["check", base])).out).toContain(
       "It folds whatever the readings are within their doubts.",
     );

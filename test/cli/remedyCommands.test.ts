@@ -106,7 +106,7 @@ describe("noseroom fit", () => {
     expect(out.split("\n")[0]).toBe(
       "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three.",
     );
-    expect(out).toMatch(/^cable trough +no, stops at 75° at bend 2 /mu);
+    expect(out).toMatch(/^cable trough +does not fold, stops at 75° at bend 2 /mu);
     // The work of the process itself, start and all, as the shell counts it: a busy machine does not matter.
     const timed = await run("bash", [
       "-c",

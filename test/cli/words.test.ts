@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { statusOf } from "../../src/cli/check.ts";
 import { inkFor } from "../../src/cli/ink.ts";
-import { ordersSentence } from "../../src/cli/ordersWords.ts";
 import { systemSentence } from "../../src/cli/refusal.ts";
 import { reportLines } from "../../src/cli/report.ts";
 import { pageScale } from "../../src/cli/stepPictures.ts";
 import { columnsOf, wrap } from "../../src/cli/wrap.ts";
+import { ordersSentence } from "../../src/words/ordersWords.ts";
 import { answerOf, hit, jobOf, stepOf } from "../jobFile/answers.ts";
 
 const plain = inkFor({}, {});

@@ -19,10 +19,13 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
       [-6, 9],
       [-9, 8],
     ],
+    nearest: null,
     contact: null,
     load: "front",
     unload: "front",
     setback: 1,
+    sightLine: 31,
+    flange: { length: 20, to: null, square: true },
     ...changes,
   };
 }

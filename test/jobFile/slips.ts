@@ -193,19 +193,12 @@ export const slips: readonly Slip[] = [
 /** Text that is no job at all, or not even JSON. */
 export const texts: readonly (readonly [what: string, text: string, place: RegExp])[] = [
   ["nothing", "", /line 1, column 1/u],
-  [
-    "a comma too many",
-    changed(() => undefined).replace('"margin":0.5', '"margin":0.5,'),
-    /found "\}" at line 1/u,
-  ],
-  ["NaN", changed(() => undefined).replace('"margin":0.5', '"margin":NaN'), /found "NaN" at line 1/u],
+  ["NaN", changed(() => undefined).replace('"margin":0.5', '"margin":NaN'), /found NaN at line 1/u],
   [
     "Infinity",
     changed(() => undefined).replace('"lift":35', '"lift":-Infinity'),
-    /found "-Infinity" at line 1/u,
+    /found -Infinity at line 1/u,
   ],
-  ["single quotes", "{'noseroom': 1}", /found "'" at line 1, column 2; .* double quotes/u],
-  ["a remark", '{\n  // my brake\n  "noseroom": 1\n}', /found "\/" at line 2, column 3/u],
   ["half a file", changed(() => undefined).slice(0, 200), /the end of the text|found/u],
   [
     "a key twice",

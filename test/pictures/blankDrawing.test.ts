@@ -21,17 +21,9 @@ describe("drawBlank", () => {
     expect(uprightAt(drawing, "bendDown")).toEqual([31]);
   });
 
-  it("sights one inside radius into the bend from the side that the order clamps", () => {
-    // Radius made 0.6, so that the two sides differ: 30 + 0.6 with the start clamped, 32 − 0.6 with the end.
-    const job = jobOf();
-    const bends = job.part.bends.map((bend) => ({ ...bend, insideRadiusMm: 0.6 }));
-    const thin = { ...job, part: { ...job.part, bends } };
-    expect(uprightAt(drawBlank(thin, answerOf("clear", stepOf({ clamped: "start" }))), "sightLine")).toEqual([
-      10.6, 30.6,
-    ]);
-    expect(uprightAt(drawBlank(thin, answerOf("clear", stepOf({ clamped: "end" }))), "sightLine")).toEqual([
-      10.6, 31.4,
-    ]);
+  it("has the sight line of the step that makes a bend; of one that is not reached the start's", () => {
+    const made = answerOf("clear", stepOf({ sightLine: 30.6 }));
+    expect(uprightAt(drawBlank(jobOf(), made), "sightLine")).toEqual([11, 30.6]);
   });
 
   it("is cut as wide as developed and as long as the job says, at true size", () => {

@@ -1,5 +1,5 @@
 /**
- * The docstring examples of drawing and of the command, run: `@example expression // value`.
+ * The docstring examples of drawings, words and the command, run: `@example expression // value`.
  * Names that an example takes for granted (job, answer, drawing10x10) are given here.
  */
 import { readdirSync, readFileSync } from "node:fs";
@@ -16,13 +16,15 @@ const notAlone = [
   "cli/example.ts",
   "cli/examples.d.ts",
 ];
-const files = ["drawing", "cli"]
+const files = ["drawing", "words", "pictures", "cli"]
   .flatMap((room) => readdirSync(new URL(`${room}/`, source)).map((file) => `${room}/${file}`))
   .filter((file) => file.endsWith(".ts") && !notAlone.includes(file));
 
 const granted = {
   job: jobOf(),
   answer: answerOf("clear", stepOf(), stepOf({ bend: 1, clamped: "start" })),
+  chart: { brake: "24 in finger brake" },
+  cell: { verdict: "clear", clearance: 2.794, worstBend: 2, stopsAt: null, because: null },
   drawing10x10: { sentence: "", window: { min: { x: 0, y: 0 }, max: { x: 10, y: 10 } }, marks: [] },
 };
 const modules = new Map<string, Record<string, unknown>>();
@@ -53,7 +55,7 @@ async function run(file: string, expression: string): Promise<unknown> {
   )(...Object.values(names));
 }
 
-describe("docstring examples of drawing and cli", () => {
+describe("docstring examples of drawings, words and cli", () => {
   it("are found", () => {
     expect(examples.length).toBeGreaterThan(25);
   });

@@ -3,10 +3,10 @@
  */
 import { describe, expect, it } from "vitest";
 import { A4 } from "../../src/drawing/pageSize.ts";
+import type { FlangeChart } from "../../src/jobFile/flangeChart.ts";
 import { chartPages } from "../../src/pictures/chartPage.ts";
 import { drawFlangeChart } from "../../src/pictures/flangeChart.ts";
-import type { FlangeChart } from "../../src/ways/flangeChart.ts";
-import { limitWords } from "../../src/words/flangeLimitWords.ts";
+import { flangeLimit } from "../../src/words/chartWords.ts";
 
 const chart: FlangeChart = {
   brake: "finger brake",
@@ -94,14 +94,14 @@ describe("the chart on paper", () => {
     const words = pages[0]!.placed.flatMap(({ drawing }) =>
       drawing.marks.flatMap((mark) => (mark.kind === "text" ? [mark.words] : [])),
     );
-    for (const cell of ["Web, mm", "Flange at 90°, mm", "10", "8", "18", "28"]) expect(words).toContain(cell);
+    for (const cell of ["web, mm", "at 90°", "10", "8", "18", "28"]) expect(words).toContain(cell);
   });
 
   it("rounds limits down, and tells none from any", () => {
-    expect(limitWords(7.89, 60, "mm")).toBe("7.8");
+    expect(flangeLimit(7.89, 60, "mm")).toBe("7.8");
     // 7.6 mm is 19.15 sixty-fourths.
-    expect(limitWords(7.6, 60, "in")).toBe("19/64");
-    expect(limitWords(null, 60, "in")).toBe("none");
-    expect(limitWords(60, 60, "in")).toBe("any");
+    expect(flangeLimit(7.6, 60, "in")).toBe("19/64");
+    expect(flangeLimit(null, 60, "in")).toBe("none");
+    expect(flangeLimit(60, 60, "in")).toBe("any");
   });
 });

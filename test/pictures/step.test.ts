@@ -4,7 +4,7 @@ import { check } from "../../src/answer/check.ts";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
-import { clearanceMember, drawStep } from "../../src/pictures/step.ts";
+import { drawStep } from "../../src/pictures/step.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 
@@ -54,7 +54,7 @@ describe.each(answered)("drawStep of %s", (_, job, answer) => {
       const [a, b] = step.clearancePoints;
       expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeCloseTo(step.clearance ?? Number.NaN, 6);
       expect(drawing.marks.filter((mark) => mark.layer === "clearance")).toHaveLength(1);
-      const member = clearanceMember(job, answer, index);
+      const member = step.nearest?.member;
       // A fixed member is where it is at every leaf angle.
       if (member === "clamp" || member === "bed") expect(distanceTo(b, outlines(member))).toBeLessThan(1e-4);
     }

@@ -92,23 +92,22 @@ describe("stepPicture", () => {
 });
 
 describe("leastMoment", () => {
-  it("finds the scene and the member of a measured clearance", () => {
+  it("finds the scene of a measured clearance", () => {
     // At 46° the flange's end (20, 1) stands at its turned place; the point on the clamp is its lower front corner.
     const turnedEnd = sceneWith(46).sheet.edges[3]!.from;
-    const found = leastMoment(scenes(92), [
+    const clearancePoints = [
       [turnedEnd.x, turnedEnd.y],
       [-2, 1],
-    ]);
-    expect(found).toMatchObject({ index: 2, member: "clamp" });
+    ] as const;
+    expect(leastMoment(scenes(92), { clearancePoints, nearest: { member: "clamp" } })).toBe(2);
   });
 
-  it("knows the leaf by where it stands at that moment", () => {
+  it("finds where the leaf stood then", () => {
     const leafCorner = sceneWith(69).leaf.edges[1]!.from;
-    expect(
-      leastMoment(scenes(92), [
-        [-15, 0.5],
-        [leafCorner.x, leafCorner.y],
-      ]),
-    ).toMatchObject({ index: 3, member: "leaf" });
+    const clearancePoints = [
+      [-15, 0.5],
+      [leafCorner.x, leafCorner.y],
+    ] as const;
+    expect(leastMoment(scenes(92), { clearancePoints, nearest: { member: "leaf" } })).toBe(3);
   });
 });

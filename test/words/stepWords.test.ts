@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Member } from "../../src/jobFile/answer.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
 import {
   angleWords,
@@ -39,9 +40,7 @@ describe("angleWords", () => {
 
 describe("blockWords and outcomeSentence", () => {
   it("name what meets what, and when", () => {
-    expect(outcomeSentence(hit, "mm", "finger", undefined)).toBe(
-      "Stops: at 75.2° the end of flat 1 meets the finger.",
-    );
+    expect(outcomeSentence(hit, "mm", "finger")).toBe("Stops: at 75.2° the end of flat 1 meets the finger.");
     expect(contactWords({ part: "flat 2", member: "bed" }, "finger")).toBe("flat 2 meets the bed");
     expect(contactWords({ part: "leaf", member: "clamp" }, "bar")).toBe("the leaf meets the clamp bar");
     expect(contactWords({ part: "flat 1", member: "clamp" }, "profile")).toBe("flat 1 meets the clamp");
@@ -63,16 +62,22 @@ describe("blockWords and outcomeSentence", () => {
     expect(blockWords({ ...still, reached: 92, unload: "blocked" }, "bar")).toContain("out of the throat");
   });
 
+  const near = (member: Member, step = stepOf()) => ({ ...step, nearest: { member } });
+
   it("say what is left to spare in the user's unit, and to what, or that nothing is near", () => {
-    expect(outcomeSentence(stepOf(), "mm", "bar", undefined)).toBe("Clear, 1.03 mm to spare.");
-    expect(outcomeSentence(stepOf(), "mm", "bar", "clamp")).toBe("Clear, 1.03 mm from the clamp bar.");
-    expect(outcomeSentence(stepOf(), "in", "finger", "clamp")).toBe("Clear, 0.041 in from the finger.");
-    expect(outcomeSentence(stepOf(), "in", "finger", "leaf")).toBe("Clear, 0.041 in from the leaf.");
+    expect(outcomeSentence(stepOf(), "mm", "bar")).toBe("Clear, 1.03 mm to spare.");
+    expect(outcomeSentence(near("clamp"), "mm", "bar")).toBe("Clear, 1.03 mm from the clamp bar.");
+    expect(outcomeSentence(near("clamp"), "in", "finger")).toBe("Clear, 0.041 in from the finger.");
+    expect(outcomeSentence(near("leaf"), "in", "finger")).toBe("Clear, 0.041 in from the leaf.");
     const tight = stepOf({ verdict: "tight", clearance: 0.2 });
-    expect(outcomeSentence(tight, "mm", "profile", "clamp")).toBe("Tight: only 0.20 mm from the clamp.");
-    expect(outcomeSentence(tight, "mm", "bar", "part")).toBe("Tight: only 0.20 mm from its own other side.");
+    expect(outcomeSentence(near("clamp", tight), "mm", "profile")).toBe(
+      "Tight: only 0.20 mm from the clamp.",
+    );
+    expect(outcomeSentence(near("part", tight), "mm", "bar")).toBe(
+      "Tight: only 0.20 mm from its own other side.",
+    );
     const alone = stepOf({ clearance: null, clearancePoints: null });
-    expect(outcomeSentence(alone, "mm", "bar", undefined)).toBe("Nothing else comes near.");
+    expect(outcomeSentence(alone, "mm", "bar")).toBe("Nothing else comes near.");
     expect(blockWords(stepOf(), "bar")).toBeUndefined();
   });
 });

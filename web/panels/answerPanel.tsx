@@ -4,10 +4,11 @@
  */
 
 import type { Verdict } from "../../src/jobFile/answer.ts";
+import { doubtSentences } from "../../src/words/doubtWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
 import { tightestStep, verdictSentence } from "../../src/words/verdictWords.ts";
 import { usePage } from "../page.ts";
-import { doubtsSaid } from "./doubtsSaid.ts";
+
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
@@ -30,7 +31,7 @@ export function AnswerPanel() {
   // What folds only if the readings are right: the sentence says which mix stops it, this which to measure again.
   const doubtful =
     !bad && !failed && answer?.verdict === "tight" && answer.doubts?.worst ? answer.doubts : null;
-  const again = doubtful && job ? doubtsSaid(doubtful, job.units).slice(1).join(" ") : null;
+  const again = doubtful && job ? doubtSentences(doubtful, job.units).slice(1).join(" ") : null;
   return (
     <section
       class={`answer ${verdict}`}

@@ -3,7 +3,7 @@
  * relief holes.
  */
 
-import { sightLines } from "../../src/pictures/sightLine.ts";
+import { sightLines } from "../../src/jobFile/sightLine.ts";
 import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
 import { allowanceSentences } from "../../src/words/allowanceWords.ts";
 import { lengthFigure, lengthWords } from "../../src/words/lengthWords.ts";
@@ -26,7 +26,7 @@ export function BlankPanel() {
   if (answer === null || job === null) return null;
   const { units } = job;
   const { blank } = answer;
-  const sights = sightLines(job, answer);
+  const sights = sightLines(answer);
   const holes = blank.reliefHoles ?? [];
   const allowances = allowanceSentences(job);
   const save = async (as: "svg" | "dxf") => {
@@ -53,7 +53,7 @@ export function BlankPanel() {
       </p>
       <DyedStrip
         blank={blank}
-        sightsMm={sights.map((sight) => sight.atMm)}
+        sightsMm={sights.map((sight) => sight.at)}
         cutOuts={job.cutOuts ?? []}
         lengthMm={job.part.lengthMm}
       />
@@ -80,7 +80,7 @@ export function BlankPanel() {
                   {ruleWords(bend.tangents[0], units)} and {ruleWords(bend.tangents[1], units)}
                 </td>
                 <td>
-                  {ruleWords(sights[i]!.atMm, units)}
+                  {ruleWords(sights[i]!.at, units)}
                   <span class="note">, {sights[i]!.clamped} clamped</span>
                 </td>
                 <td>{lengthFigure(bend.allowance, units)}</td>

@@ -1,8 +1,10 @@
 /**
  * The shelf of jobs: open, copy, take away, save as a file, open a file, and a link that carries the job.
  */
+
 import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
+import { textCoding } from "../../src/jobFile/textCoding.ts";
 import { Pick } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { firstJob } from "../store/firstJob.ts";
@@ -40,7 +42,13 @@ export function JobsPanel() {
         );
         continue;
       }
-      store.takeText(await picked.text(), picked.name);
+      const bytes = new Uint8Array(await picked.arrayBuffer());
+      // The worker reads what people type by hand: remarks, commas too many, single quotes.
+      const typed = new TextDecoder(textCoding(bytes)).decode(bytes);
+      const read = await asker.askOnce({ kind: "plain", text: typed }, 3000);
+      if (read?.kind === "problems")
+        store.say(`${picked.name}: ${read.problems.map(({ sentence }) => sentence).join(" ")}`);
+      else store.takeText(read?.kind === "written" ? read.text : typed, picked.name);
     }
   };
   const makeLink = async () => setLink(location.href.replace(/#.*$/, "") + (await linkOf(file)));

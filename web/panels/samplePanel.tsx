@@ -6,6 +6,7 @@
 import type { Job } from "../../src/jobFile/job.ts";
 import { checkSum } from "../../src/part/sample.ts";
 import { parseLength } from "../../src/units/length.ts";
+import { doubtSentences } from "../../src/words/doubtWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { ReadingField } from "../fields/reading.tsx";
@@ -22,7 +23,7 @@ import {
   withFlat,
   withReading,
 } from "../store/sample.ts";
-import { doubtsSaid } from "./doubtsSaid.ts";
+
 import { PrintSheet } from "./printSheet.tsx";
 
 const SIDES = [
@@ -59,7 +60,7 @@ export function SamplePanel() {
       )}
       {sample && found ? (
         <div role="status" class="doubted" data-verdict={found.verdict}>
-          <p>{doubtsSaid(found, file.units).join(" ")}</p>
+          <p>{doubtSentences(found, file.units).join(" ")}</p>
         </div>
       ) : null}
       {sample ? (

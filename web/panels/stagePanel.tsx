@@ -3,7 +3,6 @@
  * buttons to change them in place; and the step in words for those who hear it.
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { clearanceMember } from "../../src/pictures/step.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
 import { angleWords, outcomeSentence, stepTitle } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
@@ -44,10 +43,6 @@ export function StagePanel() {
   const [frame, setFrame] = useState<Frame>(NOTHING);
   const [playing, setPlaying] = useState(false);
   const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
-  const nearest = useMemo(
-    () => (job && answer?.order[step] ? clearanceMember(job, answer, step) : undefined),
-    [job, answer, step],
-  );
   const current = useRef({ pose, count: answer?.order.length ?? 0, step });
   const shown = useRef<string>("");
   current.current = { pose, count: answer?.order.length ?? 0, step };
@@ -199,7 +194,7 @@ export function StagePanel() {
       {pose && job ? (
         <p class="account">
           Step {step + 1} of {count}. {stepTitle(pose.step, bendCount).replaceAll(" · ", ", ")}.{" "}
-          {outcomeSentence(pose.step, job.units, job.brake.clamp.kind, nearest)}
+          {outcomeSentence(pose.step, job.units, job.brake.clamp.kind)}
         </p>
       ) : null}
     </section>

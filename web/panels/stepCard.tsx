@@ -2,7 +2,7 @@
  * One step of the order: what lies in the throat, how far the leaf goes, how it came out, and the handles to change it.
  */
 
-import type { Member, StepAnswer } from "../../src/jobFile/answer.ts";
+import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
 import { angleWords, bendWords, faceWords, outcomeSentence, throatWords } from "../../src/words/stepWords.ts";
 import { Field } from "../fields/field.tsx";
@@ -29,7 +29,6 @@ export function StepCard({
   place,
   count,
   job,
-  nearest,
   own,
   orderable,
   shown,
@@ -40,7 +39,6 @@ export function StepCard({
   readonly place: number;
   readonly count: number;
   readonly job: Job;
-  readonly nearest: Member | undefined;
   readonly own: boolean;
   readonly orderable: boolean;
   readonly shown: boolean;
@@ -59,7 +57,7 @@ export function StepCard({
         </p>
         <p class="outcome">
           <Sign name={VERDICT_SIGNS[step.verdict]} />
-          {outcomeSentence(step, job.units, job.brake.clamp.kind, nearest)} {handlingWords(step)}
+          {outcomeSentence(step, job.units, job.brake.clamp.kind)} {handlingWords(step)}
         </p>
         {own && begins ? (
           <Field

@@ -2,9 +2,8 @@
  * The steps: the best order found or the user's own. Steps are moved by dragging or with the keys; moving one
  * makes the order the user's own, checked as it stands. A bend may be begun in one step and finished in a later one.
  */
-import { useMemo, useRef, useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { StepAnswer } from "../../src/jobFile/answer.ts";
-import { clearanceMember } from "../../src/pictures/step.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
@@ -25,10 +24,6 @@ export function StepsPanel() {
   const own = file.order !== undefined;
   const list = useRef<HTMLOListElement>(null);
   const [dragged, setDragged] = useState<number | null>(null);
-  const nearest = useMemo(
-    () => (job && answer ? answer.order.map((_, i) => clearanceMember(job, answer, i)) : []),
-    [job, answer],
-  );
   if (answer === null || job === null) return null;
   const steps = answer.order;
   const orderable = problems.length === 0 && file.part.bends.length === job.part.bends.length;
@@ -96,7 +91,6 @@ export function StepsPanel() {
               place={i}
               count={steps.length}
               job={job}
-              nearest={nearest[i]}
               own={own}
               orderable={orderable}
               shown={look.now.step === i}

@@ -2,6 +2,7 @@
  * Takes in a job file from anywhere (import, link, saved store) and keeps what has the contract's shape.
  * What does not fit is left out and said in a sentence; nothing read here is ever treated as markup.
  */
+import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
 import type { BrakeFile, ClampFile, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
@@ -108,7 +109,7 @@ export function adopt(value: unknown): Adopted {
   }
   const sieve = new Sieve();
   sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "margin"]);
-  const units = sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
+  const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
   const file = present<JobFile>({

@@ -44,7 +44,8 @@ export class Sieve {
   oneOf<T extends string>(bag: Bag, key: string, path: string, allowed: readonly T[]): T | undefined {
     const v = bag[key];
     if (v === undefined) return undefined;
-    return allowed.find((a) => a === v) ?? this.drop(`${path}.${key}`);
+    const word = typeof v === "string" ? v.trim().toLowerCase() : undefined;
+    return allowed.find((a) => a === word) ?? this.drop(`${path}.${key}`);
   }
 
   list<T>(

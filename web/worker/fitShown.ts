@@ -8,9 +8,8 @@ import type { JobFile } from "../../src/jobFile/schema.ts";
 import type { FitCell } from "../../src/jobFile/shopFit.ts";
 import type { LengthUnit } from "../../src/units/length.ts";
 import { fitShop } from "../../src/ways/shopFit.ts";
-import { lengthWords } from "../../src/words/lengthWords.ts";
-import { shopSentence } from "../../src/words/shopWords.ts";
-import { angleWords } from "../../src/words/stepWords.ts";
+import { cellWords, shopSentence } from "../../src/words/shopWords.ts";
+import { capital } from "../../src/words/stepWords.ts";
 import type { FitShown, FitShownCell } from "./messages.ts";
 
 /** Parts come as jobs in one unit, brakes as those of any of them; a job that can't be read is named and left out. */
@@ -56,17 +55,7 @@ function nameOf(text: string): string {
   return part.name || "A part without a name";
 }
 
-function cellShown(
-  { verdict, clearance, worstBend, stopsAt, because }: FitCell,
-  units: LengthUnit,
-): FitShownCell {
-  const at = worstBend === null ? "" : ` at bend ${worstBend}`;
-  if (verdict === "unfit") return { verdict, words: "Not for this brake", more: because ?? "" };
-  if (verdict === "hits") {
-    const stops = stopsAt === null || stopsAt <= 0 ? `blocked${at}` : `stops at ${angleWords(stopsAt)}${at}`;
-    return { verdict, words: "Does not fold", more: stops };
-  }
-  const words = verdict === "tight" ? "Only just" : "Folds";
-  const more = clearance === null ? "nothing near" : `${lengthWords(clearance, units)} to spare${at}`;
-  return { verdict, words, more };
+function cellShown(cell: FitCell, units: LengthUnit): FitShownCell {
+  const [words, more] = cellWords(cell, units);
+  return { verdict: cell.verdict, words: capital(words), more };
 }

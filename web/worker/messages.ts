@@ -131,6 +131,8 @@ export type Question =
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
   | { readonly id: number; readonly kind: "sheet"; readonly text: string }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
+  /** A file's text as typed by hand, to be written as strict JSON. */
+  | { readonly id: number; readonly kind: "plain"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
 
 export type Reply =

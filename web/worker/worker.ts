@@ -6,6 +6,7 @@
 import { check } from "../../src/answer/check.ts";
 import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
+import { dataOf } from "../../src/jobFile/jsonText.ts";
 import { problemSentence, type Problem as Slip } from "../../src/jobFile/problem.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
@@ -73,6 +74,11 @@ function answer(question: Question): Reply {
     return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units) };
   if (question.kind === "write")
     return { id, kind: "written", text: writeJob(JSON.parse(question.text) as JobFile) };
+  if (question.kind === "plain") {
+    const read = dataOf(question.text, question.text.length);
+    if (!read.ok) return { id, kind: "problems", problems: problemsOf(read.problems) };
+    return { id, kind: "written", text: JSON.stringify(read.value) };
+  }
   if (question.kind === "fit") return { id, kind: "fit", fit: fitShown(question.jobs, question.brakes) };
   if (question.kind === "narrowBrake") return narrowBrake(question);
   const read = readJob(question.text);

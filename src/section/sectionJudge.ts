@@ -1,0 +1,110 @@
+/**
+ * A plain section before the order search: every bend with either end clamped, ranked by changes of end and face from one bend
+ * to the next, then by the width that swings (design, section 8).
+ */
+import type { Machine } from "../contact/machine.ts";
+import { judgeStep } from "../contact/step.ts";
+import { seatFor } from "../motion/seat.ts";
+import type { Held, Judge } from "../order/judge.ts";
+import { Weights } from "../order/weights.ts";
+import type { End, Part } from "../part/part.ts";
+import type { Mm } from "../units/quantity.ts";
+import { Seated } from "./seated.ts";
+
+/** A bend made with one end clamped; bends count from 0. */
+export interface Move extends Held {
+  readonly bend: number;
+  readonly clamped: End;
+}
+
+export const ENDS: readonly End[] = ["start", "end"];
+
+/** Swung widths are summed in millionths and compared in hundredths of a millimetre. */
+const SWUNG_PARTS = 1e6;
+const GRAIN = SWUNG_PARTS / 100;
+
+export class SectionJudge implements Judge<Move> {
+  readonly bends: number;
+  readonly strokes: readonly number[];
+  readonly costGrain = GRAIN;
+  /** That it is clear. */
+  readonly wishes: number;
+  private readonly moves: readonly (readonly Move[])[];
+  private readonly seated: (Seated | undefined)[] = [];
+  private readonly changeCost: number;
+
+  constructor(
+    private readonly part: Part,
+    private readonly machine: Machine,
+    private readonly marginMm: Mm,
+  ) {
+    const n = part.bends.length;
+    this.bends = n;
+    this.wishes = marginMm > 0 ? 1 : 0;
+    this.strokes = Array.from({ length: 2 * n }, (_, stroke) => 1 << (stroke >> 1));
+    const widths = swungWidths(part);
+    const swungMost = (Math.ceil(n * Math.max(...widths)) + 1) * SWUNG_PARTS;
+    const weights = new Weights([2 * n, swungMost - (swungMost % GRAIN) + GRAIN - 1]);
+    this.changeCost = weights.cost(1, 0);
+    this.moves = this.strokes.map((makes, stroke) => {
+      const bend = stroke >> 1;
+      const hold = (stroke & 1) + (part.bends[bend]!.turn === "up" ? 2 : 0);
+      const cost = Math.round(widths[stroke]! * SWUNG_PARTS);
+      return [{ stroke, makes, hold, cost, bend, clamped: ENDS[stroke & 1]! }];
+    });
+  }
+
+  held(set: number, stroke: number): readonly Move[] {
+    return this.of(stroke).canMake(set) ? this.moves[stroke]! : NONE;
+  }
+
+  /** A change of the clamped end and a change of face. */
+  between(before: Move, after: Move): number {
+    const other = before.hold ^ after.hold;
+    return ((other & 1) + (other >>> 1)) * this.changeCost;
+  }
+
+  grants(_: number, set: number, by: Move): boolean {
+    return this.clearanceMm(set, by, this.marginMm) >= this.marginMm;
+  }
+
+  clearanceMm(set: number, by: Move, enoughMm: number): number {
+    return this.of(by.stroke).clearanceMm(set, enoughMm);
+  }
+
+  swingRad(set: number, stroke: number): number {
+    const { bend, clamped } = this.blocked(stroke);
+    const { contact, seat } = judgeStep(
+      this.part,
+      this.machine.brake,
+      set,
+      bend,
+      clamped,
+      this.marginMm,
+      this.machine,
+    );
+    return contact ? contact.leafAngleRad : seat.sweepRad;
+  }
+
+  blocked(stroke: number): Move {
+    return this.moves[stroke]![0]!;
+  }
+
+  private of(stroke: number): Seated {
+    this.seated[stroke] ??= new Seated(
+      seatFor(this.part, this.machine.brake, stroke >> 1, ENDS[stroke & 1]!),
+      this.machine,
+    );
+    return this.seated[stroke];
+  }
+}
+
+const NONE: readonly Move[] = [];
+
+/** By stroke: developed width beyond the bend on the side that moves. */
+function swungWidths({ flatsMm, bends }: Part): number[] {
+  const before = [0];
+  for (const [i, { allowanceMm }] of bends.entries()) before.push(before[i]! + flatsMm[i]! + allowanceMm);
+  const whole = before.at(-1)! + flatsMm.at(-1)!;
+  return bends.flatMap((bend, i) => [whole - before[i + 1]!, before[i + 1]! - bend.allowanceMm]);
+}
