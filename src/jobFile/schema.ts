@@ -17,6 +17,9 @@ export const LIMITS = {
   allCorners: 10_000,
   pieces: 50,
   cutOuts: 50,
+  fingers: 60,
+  holes: 200,
+  lips: 3,
   nameLength: 200,
 } as const;
 
@@ -31,7 +34,7 @@ const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
 const AN_ANGLE = "an angle in degrees";
 
 /** A number, or text to be read as one. */
-function written(allowed: string) {
+export function written(allowed: string) {
   const isWritten = (value: unknown): value is number | string =>
     typeof value === "number" ? Number.isFinite(value) : typeof value === "string" && value.length <= 80;
   return z.custom<number | string>(isWritten, { error: () => allowed });
@@ -71,7 +74,7 @@ const yesOrNo = z.preprocess(
   z.boolean({ error: () => "true or false" }),
 );
 
-function plainText(what: string) {
+export function plainText(what: string) {
   const allowed = `${what}: plain text of up to ${LIMITS.nameLength} signs on one line`;
   return z
     .string({ error: () => allowed })
@@ -79,12 +82,12 @@ function plainText(what: string) {
     .refine((text) => !/\p{Cc}/u.test(text), { error: () => allowed });
 }
 
-const length = written(A_LENGTH);
-const angle = written(AN_ANGLE);
+export const length = written(A_LENGTH);
+export const angle = written(AN_ANGLE);
 const megapascals = written("a strength in MPa");
 
-const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
-const profile = list(
+export const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
+export const profile = list(
   corner,
   3,
   LIMITS.corners,
@@ -97,6 +100,25 @@ const holder = {
   holderBack: length.optional(),
   holderHeight: length.optional(),
   holderDepth: length.optional(),
+};
+
+const finger = group("a finger", {
+  width: length,
+  count: z.int({ error: () => "how many there are, a whole number" }).min(1, {
+    error: () => "how many there are, 1 or more",
+  }),
+});
+
+/** What stands along the brake, beside the profile that all of it shares. */
+const along = {
+  length: length.optional(),
+  fingers: list(
+    finger,
+    1,
+    LIMITS.fingers,
+    `a list of up to ${LIMITS.fingers} widths, [{ "width": 50, "count": 2 }, …]`,
+  ).optional(),
+  fingerGap: length.optional(),
 };
 
 /** "Finger" for "finger". */
@@ -117,6 +139,7 @@ const clampKinds = z.discriminatedUnion(
       footDepth: length,
       topRadius: length.optional(),
       ...holder,
+      ...along,
     }),
     group("a clamp bar", {
       type: z.literal("bar"),
@@ -126,8 +149,14 @@ const clampKinds = z.discriminatedUnion(
       noseAngle: angle.optional(),
       topRadius: length.optional(),
       ...holder,
+      ...along,
     }),
-    group("a clamp", { type: z.literal("profile"), noseRadius: length, profiles: profileList(1) }),
+    group("a clamp", {
+      type: z.literal("profile"),
+      noseRadius: length,
+      profiles: profileList(1),
+      ...along,
+    }),
   ],
   {
     error: (issue) => (issue.code === "invalid_union" ? '"finger", "bar" or "profile"' : "a clamp in braces"),
@@ -136,7 +165,7 @@ const clampKinds = z.discriminatedUnion(
 
 const clamp = z.preprocess(inSmallLetters, clampKinds);
 
-const material = z.union(
+export const material = z.union(
   [
     z.string(),
     group("a metal", {
@@ -195,6 +224,9 @@ export const jobFileSchema = group("a job", {
     lift: length,
     openEnds: yesOrNo,
     setback: written('"auto" or a length').optional(),
+    length: length.optional(),
+    leastGrip: length.optional(),
+    leastFlange: length.optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z

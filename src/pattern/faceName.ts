@@ -13,3 +13,23 @@ export type FaceName =
   | { readonly kind: "tab"; readonly of: FaceName; readonly toward: BoxSide }
   /** A face of a drawn pattern, counted outward from the largest. */
   | { readonly kind: "face"; readonly number: number };
+
+/** A face in a few words. @example faceWords({ kind: "wall", side: "left" }) // "left wall" */
+export function faceWords(name: FaceName): string {
+  switch (name.kind) {
+    case "flat":
+      return `flat ${name.flat + 1}`;
+    case "end":
+      return `end wall at the ${name.at} of flat ${name.flat + 1}`;
+    case "bottom":
+      return "bottom";
+    case "wall":
+      return `${name.side} wall`;
+    case "lip":
+      return `${name.number === 0 ? "lip" : `lip ${name.number + 1}`} of the ${faceWords(name.of)}`;
+    case "tab":
+      return `${name.toward} tab of the ${faceWords(name.of)}`;
+    default:
+      return `face ${name.number + 1}`;
+  }
+}

@@ -1,0 +1,46 @@
+/**
+ * A job whose part is a whole part, as the engine works on it: lengths in mm, bends and faces counted from 0.
+ */
+import type { Brake } from "../brake/brake.ts";
+import type { Built } from "../pattern/panels.ts";
+import type { PlacedFinger } from "../pattern/strokeBodies.ts";
+import type { Stroke } from "../pattern/strokeSeat.ts";
+import type { WholePart } from "../pattern/wholePart.ts";
+import type { Point } from "../plane/point.ts";
+import type { Mm } from "../units/quantity.ts";
+
+/** Fingers of one width that the shop has. */
+export interface OwnedFinger {
+  readonly widthMm: Mm;
+  readonly count: number;
+}
+
+/** What the brake has along its length. */
+export interface Along {
+  /** Undefined: one clamp, no fingers. */
+  readonly fingers?: readonly OwnedFinger[];
+  /** The longest bare length that still folds straight. */
+  readonly fingerGapMm: Mm;
+  readonly clampLengthMm?: Mm;
+  readonly brakeLengthMm?: Mm;
+  readonly leastGripMm?: Mm;
+  readonly leastFlangeMm?: Mm;
+}
+
+export interface WholeStep extends Stroke {
+  readonly clampedAt: Point;
+  /** Fingers as the user sets them. */
+  readonly fingers?: readonly PlacedFinger[];
+  readonly placedMm?: Mm;
+}
+
+export interface WholeJob {
+  readonly units: "mm" | "in";
+  readonly part: WholePart;
+  readonly brake: Brake;
+  readonly along: Along;
+  readonly order?: readonly WholeStep[];
+  readonly marginMm: Mm;
+  /** Where bends of the blank cross or run into each other, wanting a relief hole; only of what is built up. */
+  readonly built?: Built;
+}
