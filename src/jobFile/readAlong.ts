@@ -2,9 +2,9 @@
  * What a brake has along its length: fingers of the widths that the shop owns, how much may stay bare between them, how
  * long clamp and brake are, and how much sheet they need to hold and to catch.
  */
+import type { Along } from "../pattern/tooling.ts";
 import { lengthAt, type Reading } from "./reading.ts";
 import type { JobFile } from "./schema.ts";
-import type { Along } from "./wholeJob.ts";
 
 /** The longest bare length that still folds straight: common practice, no source. */
 const FINGER_GAP_MM = 3;

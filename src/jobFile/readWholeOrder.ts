@@ -3,7 +3,8 @@
  * that lies clamped, and the fingers if they are set. Bends count from 1 in the file and from 0 in the job.
  */
 import type { Brake } from "../brake/brake.ts";
-import { strokeSeat } from "../pattern/strokeSeat.ts";
+import { StrokeElements } from "../pattern/elements.ts";
+import { strokePlan } from "../pattern/strokePlan.ts";
 import { faceBeside, type WholePart } from "../pattern/wholePart.ts";
 import { lengthAt, type Reading, refuse } from "./reading.ts";
 import type { WholeStep } from "./wholeJob.ts";
@@ -87,16 +88,18 @@ function checkStrokes(
   brake: Brake,
   steps: readonly WholeStep[],
 ): void {
-  const made = new Set<number>();
+  let made = 0;
   for (const [i, step] of steps.entries()) {
-    const result = strokeSeat(part, brake, made, step);
-    for (const bend of step.bends) made.add(bend);
-    if (result.ok) continue;
-    const { kind, bend, other } = result.fault;
-    const allowed =
-      kind === "unlike"
-        ? `bends of one turn, angle and radius; ${bend + 1} and ${other + 1} differ`
-        : `bends on one line as the part stands then; ${bend + 1} and ${other + 1} are not`;
-    refuse(reading, `order[${i}].bends`, file[i]!.bends, allowed);
+    const first = step.bends[0]! + 1;
+    const refused = (allowed: string) => refuse(reading, `order[${i}].bends`, file[i]!.bends, allowed);
+    const result = strokePlan(part, brake, step);
+    if (!result.ok)
+      refused(`bends of one turn, angle and radius; ${first} and ${result.fault.other + 1} differ`);
+    else {
+      const astray = new StrokeElements(result.plan).onOneLine(made);
+      if (astray)
+        refused(`bends on one line as the part stands then; ${first} and ${astray.hinge.bend + 1} are not`);
+    }
+    for (const bend of step.bends) made |= 1 << bend;
   }
 }

@@ -4,28 +4,11 @@
 import type { Brake } from "../brake/brake.ts";
 import type { Built } from "../pattern/panels.ts";
 import type { PlacedFinger } from "../pattern/strokeBodies.ts";
-import type { Stroke } from "../pattern/strokeSeat.ts";
+import type { Stroke } from "../pattern/strokePlan.ts";
+import type { Along } from "../pattern/tooling.ts";
 import type { WholePart } from "../pattern/wholePart.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-
-/** Fingers of one width that the shop has. */
-export interface OwnedFinger {
-  readonly widthMm: Mm;
-  readonly count: number;
-}
-
-/** What the brake has along its length. */
-export interface Along {
-  /** Undefined: one clamp, no fingers. */
-  readonly fingers?: readonly OwnedFinger[];
-  /** The longest bare length that still folds straight. */
-  readonly fingerGapMm: Mm;
-  readonly clampLengthMm?: Mm;
-  readonly brakeLengthMm?: Mm;
-  readonly leastGripMm?: Mm;
-  readonly leastFlangeMm?: Mm;
-}
 
 export interface WholeStep extends Stroke {
   readonly clampedAt: Point;

@@ -6,7 +6,7 @@
 import type { Leaf } from "../brake/brake.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { StrokeSeat } from "./strokeSeat.ts";
+import type { StrokeState } from "./strokeState.ts";
 
 export interface StrokeLimits {
   /** Set by the job, 0 switches it off; undefined: the default. */
@@ -23,12 +23,13 @@ export interface Depths {
 }
 
 /** Grip and flange of a stroke beside what they must be. */
-export function gripAndFlange({ seat, part }: StrokeSeat, limits: StrokeLimits): Depths {
-  const { thicknessMm } = part;
+export function gripAndFlange(state: StrokeState, limits: StrokeLimits): Depths {
+  const { seat } = state.elements;
+  const { thicknessMm } = state.plan.part;
   return {
-    gripMm: seat.clampedChain.flatMm[0]!,
+    gripMm: state.gripMm,
     leastGripMm: limits.leastGripMm ?? Math.max(3, 4 * thicknessMm),
-    flangeMm: seat.movingChain.flatMm[0]!,
+    flangeMm: state.flangeMm,
     leastFlangeMm:
       limits.leastFlangeMm ??
       Math.max(2 * thicknessMm + seat.insideRadiusMm, faceStartX(limits.leaf) - seat.movingTangentX),
@@ -36,8 +37,8 @@ export function gripAndFlange({ seat, part }: StrokeSeat, limits: StrokeLimits):
 }
 
 /** Which of the two falls short; grip first. */
-export function shortOf(at: StrokeSeat, limits: StrokeLimits): "grip" | "flange" | undefined {
-  const { gripMm, leastGripMm, flangeMm, leastFlangeMm } = gripAndFlange(at, limits);
+export function shortOf(state: StrokeState, limits: StrokeLimits): "grip" | "flange" | undefined {
+  const { gripMm, leastGripMm, flangeMm, leastFlangeMm } = gripAndFlange(state, limits);
   if (gripMm < leastGripMm) return "grip";
   return flangeMm < leastFlangeMm ? "flange" : undefined;
 }

@@ -30,7 +30,6 @@ export class RunShape implements Shape {
   readonly maxW: number;
   readonly straight: boolean;
   readonly run = true;
-  readonly offSupport = true;
 
   constructor(
     protected readonly setting: Setting,

@@ -25,8 +25,6 @@ export interface Shape {
   readonly straight: boolean;
   /** Lies in the plane of bed or leaf, joined to the stroke's bend flat. */
   readonly run: boolean;
-  /** Left out of the clearance from the body that carries its side: a run's up-turned bend and the face beyond it. */
-  readonly offSupport: boolean;
   /** As it lies with the leaf at rest. */
   rest(from: number, to: number): readonly Laid[];
   /** What of it turns with the leaf; for the moving side alone. */
@@ -58,7 +56,6 @@ export class SolidShape implements Shape {
     private readonly setting: Setting,
     private readonly solid: Solid,
     private readonly face: number,
-    readonly offSupport: boolean,
   ) {
     this.minW = solid.minW;
     this.maxW = solid.maxW;
@@ -106,7 +103,6 @@ export class ArcShape implements Shape {
     private readonly arc: ArcFrame,
     private readonly made: MadeBend,
     private readonly face: number,
-    readonly offSupport: boolean,
   ) {
     this.flat = made.pieces.map((piece) =>
       unrolled(made, piece).map(({ across, w }) => ({ x: across, y: w })),

@@ -1,20 +1,20 @@
 /**
  * One stroke of a whole part judged whole: contact, clearance, ways in and out, grip and flange, bare lengths, verdict.
  */
-import { FACE_INSET_MM } from "../contact/gaps.ts";
 import type { Machine } from "../contact/machine.ts";
 import type { Verdict } from "../contact/step.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type StrokeLimits, shortOf } from "./gripAndFlange.ts";
+import { handlingOf } from "./handlingOf.ts";
 import { type Body, DRAWN_IN_MM, strokeBodies, type Tooling } from "./strokeBodies.ts";
 import { strokeClearance, type WholeClearance } from "./strokeClearance.ts";
 import { strokeContact, type WholeContact } from "./strokeContact.ts";
-import { strokeHandling, type WholeHandling } from "./strokeHandling.ts";
-import type { StrokeSeat } from "./strokeSeat.ts";
-import { strokeShapes } from "./strokeShapes.ts";
+import type { WholeHandling } from "./strokeHandling.ts";
+import type { StrokePlan } from "./strokePlan.ts";
+import type { StrokeState } from "./strokeState.ts";
 
 export interface JudgedStroke {
-  readonly at: StrokeSeat;
+  readonly state: StrokeState;
   readonly tooling: Tooling;
   readonly contact: WholeContact | undefined;
   readonly clearance: WholeClearance | undefined;
@@ -34,24 +34,23 @@ export interface StrokeRules extends StrokeLimits {
 
 /** Judges a seated stroke with the fingers, or the clamp, as they stand. */
 export function judgeStroke(
-  at: StrokeSeat,
+  state: StrokeState,
   machine: Machine,
   tooling: Tooling,
   rules: StrokeRules,
 ): JudgedStroke {
-  const bodies = strokeBodies(machine, at.seat.noseSetbackMm, tooling);
-  const shapes = strokeShapes(at, FACE_INSET_MM, false);
-  const contact = strokeContact(at, shapes, bodies, machine);
-  const clearance = contact ? undefined : strokeClearance(at, strokeShapes(at, 0, true), bodies, machine);
-  const { liftMm, openEnds } = machine.brake;
-  const way = (finished: boolean) => strokeHandling(shapes, bodies, { liftMm, openEnds }, finished);
-  const [load, unload] = [way(false), way(true)];
-  const swingShort = at.seat.sweepRad < at.seat.overbendRad;
-  const refused = shortOf(at, rules);
+  const { seat } = state.elements;
+  const bodies = strokeBodies(machine, seat.noseSetbackMm, tooling);
+  const contact = strokeContact(state, bodies, machine);
+  const clearance = contact ? undefined : strokeClearance(state, bodies, machine);
+  const load = handlingOf(state, machine, tooling, false);
+  const unload = handlingOf(state, machine, tooling, true);
+  const swingShort = seat.sweepRad < seat.overbendRad;
+  const refused = shortOf(state, rules);
   const hits = contact || load === "blocked" || unload === "blocked" || swingShort || refused;
   const tight = clearance !== undefined && clearance.mm < rules.marginMm;
   return {
-    at,
+    state,
     tooling,
     contact,
     clearance,
@@ -59,13 +58,13 @@ export function judgeStroke(
     unload,
     swingShort,
     refused,
-    bareMm: bareLength(at, bodies),
+    bareMm: bareLength(state.plan, bodies),
     verdict: hits ? "hits" : tight ? "tight" : "clear",
   };
 }
 
 /** The longest stretch of the stroke's bend lines under no finger or clamp. */
-export function bareLength({ lines }: StrokeSeat, bodies: readonly Body[]): Mm {
+export function bareLength({ lines }: StrokePlan, bodies: readonly Body[]): Mm {
   const over = bodies
     .filter(({ member }) => member === "finger" || member === "clamp")
     .map(({ from, to }) => ({ from: from - DRAWN_IN_MM, to: to + DRAWN_IN_MM }))

@@ -8,7 +8,7 @@ import type { Machine } from "../contact/machine.ts";
 import type { SolidBody } from "../contact/solidBody.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { Interval } from "./strokeSeat.ts";
+import type { Interval } from "./strokePlan.ts";
 
 export type WholeMember = "finger" | "clamp" | "holder" | "leaf" | "bed" | "frame" | "part";
 

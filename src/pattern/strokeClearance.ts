@@ -9,13 +9,14 @@ import { Meeting } from "../contact/meeting.ts";
 import { makePairCurve } from "../contact/pairCurve.ts";
 import { AT_REST, type Swing, slideAt } from "../motion/swing.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
+import type { StrokeElements } from "./elements.ts";
 import type { Laid } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Spot } from "./space.ts";
 import type { Body } from "./strokeBodies.ts";
 import { overlap } from "./strokeContact.ts";
-import type { Interval, StrokeSeat } from "./strokeSeat.ts";
-import type { StrokeShapes } from "./strokeShapes.ts";
+import type { Interval } from "./strokePlan.ts";
+import { type StrokeState, type TrueShape, trueShapes } from "./strokeState.ts";
 
 export interface WholeClearance {
   readonly mm: Mm;
@@ -28,24 +29,17 @@ const SHORTEST_MM = 0.05;
 
 /** The clearance of a stroke from shapes with true faces; undefined where nothing is left to measure. */
 export function strokeClearance(
-  at: StrokeSeat,
-  shapes: StrokeShapes,
+  state: StrokeState,
   bodies: readonly Body[],
   machine: Machine,
 ): WholeClearance | undefined {
-  const search = new ClearanceSearch(at, machine);
+  const search = new ClearanceSearch(state.elements, machine);
+  const [moving, clamped] = [trueShapes(state, "moving"), trueShapes(state, "clamped")];
   for (const body of bodies) {
-    for (const shape of shapes.moving) if (overlap(shape, body)) search.moving(shape, body);
-    for (const shape of shapes.clamped) if (overlap(shape, body)) search.clamped(shape, body);
+    for (const one of moving) search.moving(one, body);
+    for (const one of clamped) search.clamped(one, body);
   }
-  for (const moving of shapes.moving) {
-    for (const clamped of shapes.clamped) {
-      if (moving.run && clamped.run) continue;
-      const from = Math.max(moving.minW, clamped.minW);
-      const to = Math.min(moving.maxW, clamped.maxW);
-      if (to - from > TOUCHING_MM) search.self(moving, clamped, from, to);
-    }
-  }
+  for (const one of moving) for (const other of clamped) search.self(one.shape, other.shape);
   return search.found();
 }
 
@@ -62,8 +56,8 @@ interface Least {
   readonly other: { readonly x: Mm; readonly y: Mm };
 }
 
-class ClearanceSearch {
-  private mm = Infinity;
+export class ClearanceSearch {
+  mm = Infinity;
   private least: Least | undefined;
   private readonly curve = makePairCurve();
   private readonly meeting = new Meeting();
@@ -77,13 +71,13 @@ class ClearanceSearch {
   };
 
   constructor(
-    private readonly at: StrokeSeat,
+    private readonly at: Pick<StrokeElements, "seat" | "pieces">,
     private readonly machine: Machine,
   ) {}
 
-  moving(shape: Shape, body: Body): void {
-    if (shape.run && body.member !== "frame") return;
-    if (body.member === "leaf" && shape.offSupport) return;
+  moving({ shape, offSupport }: TrueShape, body: Body): void {
+    if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
+    if (body.member === "leaf" && offSupport) return;
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
       if (body.member === "leaf" && !ridesLeaf) continue;
       const on = body.member === "leaf" ? this.at.pieces.sliding : swing;
@@ -91,9 +85,9 @@ class ClearanceSearch {
     }
   }
 
-  clamped(shape: Shape, body: Body): void {
-    if (shape.run && body.member !== "frame") return;
-    if (body.member === "bed" && shape.offSupport) return;
+  clamped({ shape, offSupport }: TrueShape, body: Body): void {
+    if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
+    if (body.member === "bed" && offSupport) return;
     for (const laid of shape.rest(body.from, body.to)) {
       const of = { shape, over: body, moving: false };
       if (body.member === "leaf")
@@ -102,8 +96,16 @@ class ClearanceSearch {
     }
   }
 
-  /** The moving side against the clamped one: an interval in which it may come nearer is halved. */
-  self(moving: Shape, clamped: Shape, from: number, to: number): void {
+  /** The moving side against the clamped one, the two runs left out. */
+  self(moving: Shape, clamped: Shape): void {
+    if (moving.run && clamped.run) return;
+    const from = Math.max(moving.minW, clamped.minW);
+    const to = Math.min(moving.maxW, clamped.maxW);
+    if (to - from > TOUCHING_MM) this.selfOver(moving, clamped, from, to);
+  }
+
+  /** An interval in which the sides may come nearer than so far is halved. */
+  private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
     const [mm, least] = [this.mm, this.least];
     const against = clamped.rest(from, to);
     for (const { laid, swing } of moving.swept(from, to)) {
@@ -113,8 +115,8 @@ class ClearanceSearch {
     if (this.mm >= mm || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
     [this.mm, this.least] = [mm, least];
     const middle = (from + to) / 2;
-    this.self(moving, clamped, from, middle);
-    this.self(moving, clamped, middle, to);
+    this.selfOver(moving, clamped, from, middle);
+    this.selfOver(moving, clamped, middle, to);
   }
 
   found(): WholeClearance | undefined {

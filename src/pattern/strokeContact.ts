@@ -13,11 +13,12 @@ import { noContact, SideChecks } from "../contact/sideChecks.ts";
 import { type Swing, slideAt } from "../motion/swing.ts";
 import type { Point } from "../plane/point.ts";
 import type { Rad } from "../units/quantity.ts";
+import type { StrokeElements } from "./elements.ts";
 import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Body, WholeMember } from "./strokeBodies.ts";
-import type { Interval, StrokeSeat } from "./strokeSeat.ts";
-import type { StrokeShapes } from "./strokeShapes.ts";
+import type { Interval } from "./strokePlan.ts";
+import { type StrokeState, sideShapes } from "./strokeState.ts";
 
 export interface WholeContact {
   readonly leafAngleRad: Rad;
@@ -38,16 +39,16 @@ const TOUCHING_MM = 0.01;
 
 /** The first contact of a stroke with the brake or of the part with itself, undefined where there is none. */
 export function strokeContact(
-  at: StrokeSeat,
-  shapes: StrokeShapes,
+  state: StrokeState,
   bodies: readonly Body[],
   machine: Machine,
 ): WholeContact | undefined {
-  const search = new ContactSearch(at, machine);
-  for (const shape of shapes.moving) for (const body of bodies) search.moving(shape, body);
-  for (const shape of shapes.clamped) for (const body of bodies) search.clamped(shape, body);
-  for (const moving of shapes.moving) {
-    for (const clamped of shapes.clamped) search.self(moving, clamped);
+  const search = new ContactSearch(state.elements, machine);
+  const [movingShapes, clampedShapes] = [sideShapes(state, "moving"), sideShapes(state, "clamped")];
+  for (const shape of movingShapes) for (const body of bodies) search.moving(shape, body);
+  for (const shape of clampedShapes) for (const body of bodies) search.clamped(shape, body);
+  for (const moving of movingShapes) {
+    for (const clamped of clampedShapes) search.self(moving, clamped);
   }
   search.leafItself(bodies);
   return search.found;
@@ -61,7 +62,7 @@ export class ContactSearch {
   private readonly spot: Spot = { x: 0, y: 0 };
 
   constructor(
-    private readonly at: StrokeSeat,
+    private readonly at: Pick<StrokeElements, "seat" | "pieces">,
     private readonly machine: Machine,
   ) {}
 

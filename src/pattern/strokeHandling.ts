@@ -11,7 +11,8 @@ import { type Laid, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import { blockStanding } from "./standing.ts";
 import type { Body } from "./strokeBodies.ts";
-import type { StrokeShapes } from "./strokeShapes.ts";
+import type { StrokeSide } from "./strokePlan.ts";
+import { type StrokeState, sideShapes } from "./strokeState.ts";
 
 /** The contract's ways, and the one of whole parts: fingers come off the holder with the part. */
 export type WholeHandling = Handling | "fingers off";
@@ -22,31 +23,33 @@ export interface Opening {
 }
 
 /** A piece of sheet at one moment: how it lies over an interval of w. */
-type Lying = Pick<Shape, "minW" | "maxW"> & { over(from: number, to: number): readonly Laid[] };
+export type Lying = Pick<Shape, "minW" | "maxW"> & { over(from: number, to: number): readonly Laid[] };
+
+/** A shape of one side before the stroke's bend is made, or after (`finished`). */
+export function lyingShape(shape: Shape, side: StrokeSide, finished: boolean): Lying {
+  const over = (from: number, to: number) =>
+    finished && side === "moving" ? shape.finished(from, to) : shape.rest(from, to);
+  return { minW: shape.minW, maxW: shape.maxW, over };
+}
 
 /** All sheet of a stroke before its bend is made, or after (`finished`). */
-export function lyingShapes(shapes: StrokeShapes, finished: boolean): Lying[] {
-  const atRest = (shape: Shape): Lying => ({
-    minW: shape.minW,
-    maxW: shape.maxW,
-    over: (from, to) => shape.rest(from, to),
-  });
-  const done = (shape: Shape): Lying => ({ ...atRest(shape), over: (from, to) => shape.finished(from, to) });
+export function lyingShapes(state: StrokeState, finished: boolean): Lying[] {
+  const zone = state.elements.ownZone();
+  const sides: StrokeSide[] = ["clamped", "moving"];
   return [
-    ...shapes.clamped.map(atRest),
-    ...shapes.moving.map(finished ? done : atRest),
-    ...(finished ? shapes.bentZone : shapes.flatZone).map(atRest),
+    ...sides.flatMap((side) => sideShapes(state, side).map((shape) => lyingShape(shape, side, finished))),
+    ...(finished ? zone.bent : zone.flat).map((shape) => lyingShape(shape, "clamped", finished)),
   ];
 }
 
 /** The way in, or (`finished`) out. */
 export function strokeHandling(
-  shapes: StrokeShapes,
+  state: StrokeState,
   bodies: readonly Body[],
   opening: Opening,
   finished: boolean,
 ): Handling {
-  const lying = lyingShapes(shapes, finished);
+  const lying = lyingShapes(state, finished);
   if (overlaps(lying, bodies)) return "blocked";
   const front = heightsFor(bodies, (body, up, out) => {
     for (const laid of laidOver(lying, body))
@@ -59,7 +62,11 @@ export function strokeHandling(
     : "blocked";
 }
 
-/** Whether the sheet overlaps the brake where it lies. */
+/** Whether the sheet overlaps the brake where it lies before the bend is made, or after (`finished`). */
+export function overlapsBrake(state: StrokeState, bodies: readonly Body[], finished: boolean): boolean {
+  return overlaps(lyingShapes(state, finished), bodies);
+}
+
 function overlaps(lying: readonly Lying[], bodies: readonly Body[]): boolean {
   const spot: Spot = { x: 0, y: 0 };
   return bodies.some((body) => laidOver(lying, body).some((laid) => overlapsBody(laid, body.solid, spot)));
