@@ -33,7 +33,7 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
   };
   const judge = new WholeJudge(part, brake, along, rules);
   const found = job.order ? undefined : searchOrders(judge, RANKED_BENDS, watch);
-  const steps = job.order
+  const steps: readonly Planned[] = job.order
     ? asGiven(job, job.order, judge.machine, rules)
     : found!.order.map(({ stroke, way }) => ({ stroke: judge.ways[stroke]!.stroke, tooling: way.tooling }));
   let made = 0;

@@ -5,9 +5,10 @@ import type { Answer } from "../jobFile/answer.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { openJobFile } from "./openJob.ts";
+import { openAnyJob } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
+import { checkWholeJob } from "./wholeCheck.ts";
 import { columnsOf } from "./wrap.ts";
 
 export interface CheckOptions {
@@ -26,7 +27,9 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
-  const { job, file } = await openJobFile(path);
+  const read = await openAnyJob(path);
+  if (read.kind === "whole") return checkWholeJob(read.job, options);
+  const { job, file } = read;
   const answer = await answerJob(job, file);
   const pictures = options.svg === undefined ? [] : await writeStepPictures(options.svg, job, answer);
   if (options.json) {

@@ -4,7 +4,7 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import type { Part } from "../part/part.ts";
-import { faceWords } from "../pattern/faceName.ts";
+import { faceNameWords } from "../pattern/faceName.ts";
 import { overlappingFaces } from "../pattern/facesOverlap.ts";
 import { type NamedPart, namedPartOf } from "../pattern/namedPart.ts";
 import type { Built } from "../pattern/panels.ts";
@@ -151,7 +151,7 @@ function noteOverlap(
   [one, other]: readonly [number, number],
 ): void {
   const path = file.part.box ? "part.box" : file.part.pattern ? "part.pattern" : "part";
-  const found = `a part whose ${faceWords(names[one]!)} and ${faceWords(names[other]!)} overlap once it is folded`;
+  const found = `a part whose ${faceNameWords(names[one]!)} and ${faceNameWords(names[other]!)} overlap once it is folded`;
   reading.problems.push({
     path,
     found,

@@ -1,5 +1,5 @@
 /**
- * What a face of a whole part is called, as plain data: words/faceWords.ts makes words of it. Flats and lips count from 0.
+ * What a face of a whole part is called, as plain data: words/faceNameWords.ts makes words of it. Flats and lips count from 0.
  */
 export type BoxSide = "left" | "right" | "front" | "back";
 
@@ -14,8 +14,8 @@ export type FaceName =
   /** A face of a drawn pattern, counted outward from the largest. */
   | { readonly kind: "face"; readonly number: number };
 
-/** A face in a few words. @example faceWords({ kind: "wall", side: "left" }) // "left wall" */
-export function faceWords(name: FaceName): string {
+/** A face in a few words. @example faceNameWords({ kind: "wall", side: "left" }) // "left wall" */
+export function faceNameWords(name: FaceName): string {
   switch (name.kind) {
     case "flat":
       return `flat ${name.flat + 1}`;
@@ -26,9 +26,9 @@ export function faceWords(name: FaceName): string {
     case "wall":
       return `${name.side} wall`;
     case "lip":
-      return `${name.number === 0 ? "lip" : `lip ${name.number + 1}`} of the ${faceWords(name.of)}`;
+      return `${name.number === 0 ? "lip" : `lip ${name.number + 1}`} of the ${faceNameWords(name.of)}`;
     case "tab":
-      return `${name.toward} tab of the ${faceWords(name.of)}`;
+      return `${name.toward} tab of the ${faceNameWords(name.of)}`;
     default:
       return `face ${name.number + 1}`;
   }
