@@ -20,7 +20,8 @@ export function strokeName({ bends }: Pick<WholeStepAnswer, "bends">): string {
 
 /** What a face is called, with the article. */
 export function faceCalled(answer: WholeAnswer, face: number): string {
-  return `the ${faceNameWords(answer.faces[face - 1]!.name)}`;
+  const { name } = answer.faces[face - 1]!;
+  return `${name.kind === "face" || name.kind === "flat" ? "" : "the "}${faceNameWords(name)}`;
 }
 
 /** How a piece of the brake is called. */
