@@ -17,7 +17,7 @@ export class Solid {
   readonly maxW: number;
   /** Looks the same over all of its length in w. */
   readonly straight: boolean;
-  private readonly corners: number;
+  private readonly edges: readonly (readonly [number, number])[];
   /** The first ring, then the second, in the same order. */
   private readonly x: Float64Array;
   private readonly y: Float64Array;
@@ -26,14 +26,21 @@ export class Solid {
 
   constructor(first: readonly Spot[], second: readonly Spot[]) {
     const n = first.length;
-    this.corners = n;
     const spots = [...first, ...second];
     this.x = Float64Array.from(spots, ([x]) => x);
     this.y = Float64Array.from(spots, ([, y]) => y);
     this.w = Float64Array.from(spots, ([, , w]) => w);
     this.minW = Math.min(...this.w);
     this.maxW = Math.max(...this.w);
-    this.straight = this.edges().every(([a, b]) => {
+    this.edges = Array.from({ length: n }, (_, i): [number, number][] => {
+      const next = (i + 1) % n;
+      return [
+        [i, next],
+        [n + i, n + next],
+        [i, n + i],
+      ];
+    }).flat();
+    this.straight = this.edges.every(([a, b]) => {
       const across = Math.hypot(this.x[b]! - this.x[a]!, this.y[b]! - this.y[a]!);
       const along = Math.abs(this.w[b]! - this.w[a]!);
       const toEnds = along > this.maxW - this.minW - STRAIGHT_MM;
@@ -48,15 +55,17 @@ export class Solid {
       this.whole ??= convexHull(Array.from(this.x, (x, i) => ({ x, y: this.y[i]! })));
       return this.whole;
     }
-    const { x, y, w } = this;
+    const { x, y, w, edges } = this;
     const seen: Point[] = [];
     for (let i = 0; i < x.length; i++) {
       if (w[i]! >= from && w[i]! <= to) seen.push({ x: x[i]!, y: y[i]! });
     }
-    for (const [a, b] of this.edges()) {
-      for (const end of [from, to]) {
-        if (w[a]! < end === w[b]! < end) continue;
-        const t = (end - w[a]!) / (w[b]! - w[a]!);
+    for (const [a, b] of edges) {
+      const [wa, wb] = [w[a]!, w[b]!];
+      for (let i = 0; i < 2; i++) {
+        const end = i === 0 ? from : to;
+        if (wa < end === wb < end) continue;
+        const t = (end - wa) / (wb - wa);
         seen.push({ x: x[a]! + t * (x[b]! - x[a]!), y: y[a]! + t * (y[b]! - y[a]!) });
       }
     }
@@ -81,18 +90,6 @@ export class Solid {
     }
     if (places.length > 0) best = places[places.length >> 1]!;
     return best;
-  }
-
-  private edges(): [number, number][] {
-    const n = this.corners;
-    return Array.from({ length: n }, (_, i): [number, number][] => {
-      const next = (i + 1) % n;
-      return [
-        [i, next],
-        [n + i, n + next],
-        [i, n + i],
-      ];
-    }).flat();
   }
 }
 

@@ -40,7 +40,7 @@ export function blockedStations(
       const search = new ContactSearch(elements, machine);
       if (side === "clamped") search.clamped(shape, body);
       else search.moving(shape, body);
-      if (search.found) return true;
+      if (search.meets) return true;
       return side === "moving" && shape.finished(from, to).some((laid) => overlapsBody(laid, solid, spot));
     });
   const found: Interval[] = [];

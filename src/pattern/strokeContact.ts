@@ -54,8 +54,23 @@ export function strokeContact(
   return search.found;
 }
 
+/** What was met first so far; where along w is worked out only for who asks. */
+interface Raw {
+  readonly phiRad: Rad;
+  readonly shape: Shape | undefined;
+  readonly over: Interval;
+  readonly member: WholeMember;
+  readonly finger: number | undefined;
+  /** From the pivot. */
+  readonly x: number;
+  readonly y: number;
+  /** Where it is with the leaf at rest, from the pivot. */
+  readonly restX: number;
+  readonly restY: number;
+}
+
 export class ContactSearch {
-  found: WholeContact | undefined;
+  private raw: Raw | undefined;
   private readonly curve = makePairCurve();
   private readonly meeting = new Meeting();
   private readonly kernel: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
@@ -66,9 +81,30 @@ export class ContactSearch {
     private readonly machine: Machine,
   ) {}
 
+  /** Whether anything is met. */
+  get meets(): boolean {
+    return this.raw !== undefined;
+  }
+
+  /** What is met first. */
+  get found(): WholeContact | undefined {
+    if (!this.raw) return undefined;
+    const { phiRad, shape, over, member, finger, x, y, restX, restY } = this.raw;
+    const { x: px, y: py } = this.at.seat.pivot;
+    const place = shape?.placeOf({ x: restX + px, y: restY + py }, over.from, over.to);
+    return {
+      leafAngleRad: phiRad,
+      member,
+      ...(finger !== undefined && { finger }),
+      face: place?.face,
+      point: { x: x + px, y: y + py },
+      w: place?.w ?? 0,
+    };
+  }
+
   /** Whether nothing can be met any sooner. */
   private get atRest(): boolean {
-    return this.found !== undefined && this.found.leafAngleRad <= 0;
+    return this.raw !== undefined && this.raw.phiRad <= 0;
   }
 
   /** Lowers what is found to the first contact of a moving shape with a body. */
@@ -107,7 +143,7 @@ export class ContactSearch {
   }
 
   private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
-    const before = this.found;
+    const before = this.raw;
     const against = clamped.rest(from, to);
     if (against.length === 0 || this.atRest) return;
     const where = { shape: moving, moving: true, from, to };
@@ -123,8 +159,8 @@ export class ContactSearch {
         this.sweep(laid, other.features, swing, where);
       }
     }
-    if (this.found === before || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
-    this.found = before;
+    if (this.raw === before || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
+    this.raw = before;
     const middle = (from + to) / 2;
     this.selfOver(moving, clamped, from, middle);
     this.selfOver(moving, clamped, middle, to);
@@ -140,16 +176,11 @@ export class ContactSearch {
   leafItself(bodies: readonly Body[]): void {
     const record = noContact();
     new SideChecks(this.at.seat, this.machine).leafWithBrake(record);
-    if (record.phiRad >= (this.found?.leafAngleRad ?? this.at.seat.sweepRad)) return;
-    const { pivot } = this.at.seat;
+    if (record.phiRad >= (this.raw?.phiRad ?? this.at.seat.sweepRad)) return;
     const member = record.member === "clamp" ? bodies[0]!.member : record.member;
-    this.found = {
-      leafAngleRad: record.phiRad,
-      member,
-      face: undefined,
-      point: { x: record.x + pivot.x, y: record.y + pivot.y },
-      w: 0,
-    };
+    const { phiRad, x, y } = record;
+    const over = { from: 0, to: 0 };
+    this.raw = { phiRad, shape: undefined, over, member, finger: undefined, x, y, restX: x, restY: y };
   }
 
   private still(shape: Shape, body: Body): void {
@@ -173,7 +204,7 @@ export class ContactSearch {
   ): void {
     const { meeting, kernel, spot } = this;
     const { pieces, seat } = this.at;
-    const limit = Math.min(this.found?.leafAngleRad ?? Infinity, seat.sweepRad);
+    const limit = Math.min(this.raw?.phiRad ?? Infinity, seat.sweepRad);
     const phi = firstContact(laid.features, fixed, swing, limit, this.curve, meeting, kernel);
     if (phi === Infinity) return;
     [meeting.kind, meeting.a, meeting.b] = [kernel.kind, kernel.a, kernel.b];
@@ -196,25 +227,17 @@ export class ContactSearch {
     phi: Rad,
     of: Interval & { readonly shape: Shape; readonly moving: boolean; readonly body?: Body },
   ): void {
-    const { seat } = this.at;
-    const { spot } = this;
-    let [x, y] = [spot.x, spot.y];
+    const { x, y } = this.spot;
+    let [restX, restY] = [x, y];
     if (of.moving && phi > 0) {
       // Back to where the sheet was with the leaf at rest.
       const [c, s] = [Math.cos(phi), Math.sin(phi)];
-      [x, y] = [c * spot.x + s * spot.y - slideAt(seat, phi), c * spot.y - s * spot.x];
+      [restX, restY] = [c * x + s * y - slideAt(this.at.seat, phi), c * y - s * x];
     }
-    const { x: px, y: py } = seat.pivot;
-    const place = of.shape.placeOf({ x: x + px, y: y + py }, of.from, of.to);
-    const { body } = of;
-    this.found = {
-      leafAngleRad: phi,
-      member: body?.member ?? "part",
-      ...(body?.finger !== undefined && { finger: body.finger }),
-      face: place.face,
-      point: { x: spot.x + px, y: spot.y + py },
-      w: place.w,
-    };
+    const { shape, from, to, body } = of;
+    const member: WholeMember = body?.member ?? "part";
+    const finger = body?.finger;
+    this.raw = { phiRad: phi, shape, over: { from, to }, member, finger, x, y, restX, restY };
   }
 }
 

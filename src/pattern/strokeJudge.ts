@@ -103,8 +103,8 @@ export class StrokeJudge {
       }
     }
     if (face === this.plan.anchor) search.leafItself(this.bases[base]!.bodies);
-    this.hitting.set(key, search.found !== undefined);
-    return search.found !== undefined;
+    this.hitting.set(key, search.meets);
+    return search.meets;
   }
 
   private meetsItself(state: StrokeState): boolean {
@@ -124,8 +124,8 @@ export class StrokeJudge {
     const [a, b] = [state.all[moving]!, state.all[clamped]!];
     for (const one of [...a.strips, ...a.faces])
       for (const other of [...b.strips, ...b.faces]) search.self(one, other);
-    this.pairs.set(key, search.found !== undefined);
-    return search.found !== undefined;
+    this.pairs.set(key, search.meets);
+    return search.meets;
   }
 
   private onFingers(
