@@ -8,7 +8,7 @@ import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type Laid, laidHull, laidRun } from "./laid.ts";
 import type { Ring } from "./ring.ts";
-import { clippedW, finishedRing, isUpright, type Setting, type Shape, type Swept } from "./shape.ts";
+import { clippedW, finishedRing, isUpright, LaidShape, type Setting, type Swept } from "./shape.ts";
 
 /** Convex pieces of a run, x as in the section and y for w, each with its face. */
 export interface RunPiece {
@@ -25,35 +25,28 @@ interface Span {
 }
 
 /** Sheet that counts in full: the clamped run, or moving sheet beside the strips. */
-export class RunShape implements Shape {
-  readonly minW: number;
-  readonly maxW: number;
+export class RunShape extends LaidShape {
   readonly straight: boolean;
   readonly run = true;
 
   constructor(
-    protected readonly setting: Setting,
+    setting: Setting,
     protected readonly parts: readonly RunPiece[],
   ) {
     const ws = parts.flatMap(({ ring }) => ring.map(({ y }) => y));
     const [low, high] = [Math.min(...ws), Math.max(...ws)];
-    this.minW = low;
-    this.maxW = high;
+    super(setting, low, high);
     const long = ({ ring }: RunPiece) =>
       Math.max(...ring.map(({ y }) => y)) - Math.min(...ring.map(({ y }) => y));
     this.straight = parts.every((part) => isUpright(part.ring) && long(part) > high - low - SAME_MM);
   }
 
-  rest(from: number, to: number): readonly Laid[] {
+  protected layRest(from: number, to: number): readonly Laid[] {
     const { thicknessMm, insetMm, pivot } = this.setting;
     return this.spans(from, to).map((span) => laidRun(span, thicknessMm, insetMm, pivot, true));
   }
 
-  swept(from: number, to: number): readonly Swept[] {
-    return this.rest(from, to).map((laid) => ({ laid, swing: this.setting.pieces.turning, ridesLeaf: true }));
-  }
-
-  finished(from: number, to: number): readonly Laid[] {
+  protected layFinished(from: number, to: number): readonly Laid[] {
     const { thicknessMm, insetMm, pivot } = this.setting;
     return this.spans(from, to).map((span) => {
       const corners = [
@@ -112,7 +105,7 @@ export class ZoneRunShape extends RunShape {
     return this.setting.pieces.seat.movingTangentX;
   }
 
-  override rest(from: number, to: number): readonly Laid[] {
+  protected override layRest(from: number, to: number): readonly Laid[] {
     const { thicknessMm, insetMm, pivot } = this.setting;
     return this.spans(from, to).flatMap((span) => {
       // At rest what is not yet past the leaf's pivot line is bend zone.
@@ -123,7 +116,7 @@ export class ZoneRunShape extends RunShape {
     });
   }
 
-  override swept(from: number, to: number): readonly Swept[] {
+  protected override laySwept(from: number, to: number): readonly Swept[] {
     const { thicknessMm, insetMm, pivot, pieces, closed } = this.setting;
     const swept: Swept[] = [];
     for (const span of this.spans(from, to)) {

@@ -3,13 +3,14 @@
  * what of it sweeps with the leaf, how it lies once the bend is made, and which face of the part it is.
  */
 import type { SeatPieces } from "../contact/seatPieces.ts";
+import type { Box } from "../contact/sector.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-import { type ArcFrame, keptSide, type MadeBend, unrolled } from "./bentSlices.ts";
+import { type ArcFrame, keptSide, type MadeBend } from "./bentSlices.ts";
 import { type Laid, laidArc, laidHull } from "./laid.ts";
 import type { Ring } from "./ring.ts";
-import type { Solid } from "./solid.ts";
+import { distanceTo, type Solid } from "./solid.ts";
 
 /** A piece that sweeps: on which swing, and whether it also slides along the leaf's face. */
 export interface Swept {
@@ -25,6 +26,8 @@ export interface Shape {
   readonly straight: boolean;
   /** Lies in the plane of bed or leaf, joined to the stroke's bend flat. */
   readonly run: boolean;
+  /** Round all of it with the leaf at rest, from the pivot. */
+  readonly box: Box;
   /** As it lies with the leaf at rest. */
   rest(from: number, to: number): readonly Laid[];
   /** What of it turns with the leaf; for the moving side alone. */
@@ -45,39 +48,105 @@ export interface Setting {
   readonly closed: boolean;
 }
 
-/** A convex body that is no part of a run. */
-export class SolidShape implements Shape {
-  readonly minW: number;
-  readonly maxW: number;
+/** Keeps what a shape looks like over all of its length: most bodies run past both its ends. */
+export abstract class LaidShape implements Shape {
+  abstract readonly straight: boolean;
+  abstract readonly run: boolean;
+  private wholeRest: readonly Laid[] | undefined;
+  private wholeSwept: readonly Swept[] | undefined;
+  private wholeFinished: readonly Laid[] | undefined;
+  private bounds: Box | undefined;
+
+  constructor(
+    protected readonly setting: Setting,
+    readonly minW: number,
+    readonly maxW: number,
+  ) {}
+
+  abstract placeOf(at: Point, from: number, to: number): { readonly w: number; readonly face: number };
+  protected abstract layRest(from: number, to: number): readonly Laid[];
+  protected abstract layFinished(from: number, to: number): readonly Laid[];
+
+  protected laySwept(from: number, to: number): readonly Swept[] {
+    return this.rest(from, to).map((laid) => ({ laid, swing: this.setting.pieces.turning, ridesLeaf: true }));
+  }
+
+  rest(from: number, to: number): readonly Laid[] {
+    if (!this.isWhole(from, to)) return this.layRest(from, to);
+    this.wholeRest ??= this.layRest(this.minW, this.maxW);
+    return this.wholeRest;
+  }
+
+  swept(from: number, to: number): readonly Swept[] {
+    if (!this.isWhole(from, to)) return this.laySwept(from, to);
+    this.wholeSwept ??= this.laySwept(this.minW, this.maxW);
+    return this.wholeSwept;
+  }
+
+  finished(from: number, to: number): readonly Laid[] {
+    if (!this.isWhole(from, to)) return this.layFinished(from, to);
+    this.wholeFinished ??= this.layFinished(this.minW, this.maxW);
+    return this.wholeFinished;
+  }
+
+  get box(): Box {
+    this.bounds ??= boxRound([
+      ...this.rest(this.minW, this.maxW),
+      ...this.swept(this.minW, this.maxW).map(({ laid }) => laid),
+    ]);
+    return this.bounds;
+  }
+
+  private isWhole(from: number, to: number): boolean {
+    return this.straight ? from < this.maxW && to > this.minW : from <= this.minW && to >= this.maxW;
+  }
+}
+
+function boxRound(laid: readonly Laid[]): Box {
+  return {
+    minX: Math.min(...laid.map(({ features }) => features.minX)),
+    minY: Math.min(...laid.map(({ features }) => features.minY)),
+    maxX: Math.max(...laid.map(({ features }) => features.maxX)),
+    maxY: Math.max(...laid.map(({ features }) => features.maxY)),
+  };
+}
+
+/** Convex bodies that are no part of a run: a plate, or a made bend across in slices. */
+export class SolidShape extends LaidShape {
   readonly straight: boolean;
   readonly run = false;
 
   constructor(
-    private readonly setting: Setting,
-    private readonly solid: Solid,
+    setting: Setting,
+    private readonly solids: readonly Solid[],
     private readonly face: number,
   ) {
-    this.minW = solid.minW;
-    this.maxW = solid.maxW;
-    this.straight = solid.straight;
-  }
-
-  rest(from: number, to: number): readonly Laid[] {
-    const ring = this.solid.over(from, to);
-    return ring.length < 3 ? [] : [laidHull(ring, this.setting.pivot)];
-  }
-
-  swept(from: number, to: number): readonly Swept[] {
-    return this.rest(from, to).map((laid) => ({ laid, swing: this.setting.pieces.turning, ridesLeaf: true }));
-  }
-
-  finished(from: number, to: number): readonly Laid[] {
-    const ring = this.solid.over(from, to);
-    return ring.length < 3 ? [] : [laidHull(finishedRing(this.setting, ring), this.setting.pivot)];
+    super(setting, Math.min(...solids.map(({ minW }) => minW)), Math.max(...solids.map(({ maxW }) => maxW)));
+    this.straight = solids.length === 1 && solids[0]!.straight;
   }
 
   placeOf(at: Point, from: number, to: number) {
-    return { w: this.solid.stationOf(at, from, to), face: this.face };
+    const here = this.solids.filter(({ minW, maxW }) => minW <= to && maxW >= from);
+    const off = (solid: Solid) => distanceTo(solid.over(from, to), at);
+    const [nearest] = here.map((solid) => ({ solid, mm: off(solid) })).sort((a, b) => a.mm - b.mm);
+    return { w: (nearest?.solid ?? this.solids[0]!).stationOf(at, from, to), face: this.face };
+  }
+
+  protected layRest(from: number, to: number): readonly Laid[] {
+    return this.rings(from, to).map((ring) => laidHull(ring, this.setting.pivot));
+  }
+
+  protected layFinished(from: number, to: number): readonly Laid[] {
+    return this.rings(from, to).map((ring) => laidHull(finishedRing(this.setting, ring), this.setting.pivot));
+  }
+
+  private rings(from: number, to: number): (readonly Point[])[] {
+    const rings: (readonly Point[])[] = [];
+    for (const solid of this.solids) {
+      const ring = solid.over(from, to);
+      if (ring.length > 2) rings.push(ring);
+    }
+    return rings;
   }
 }
 
@@ -90,38 +159,28 @@ export function finishedRing({ pieces, pivot }: Setting, ring: readonly Point[])
 }
 
 /** A made bend whose axis runs along w. */
-export class ArcShape implements Shape {
-  readonly minW: number;
-  readonly maxW: number;
+export class ArcShape extends LaidShape {
   readonly straight: boolean;
   readonly run = false;
-  /** Pieces of the strip: x is the distance across the bend, y is w. */
-  private readonly flat: readonly Ring[];
 
   constructor(
-    private readonly setting: Setting,
+    setting: Setting,
     private readonly arc: ArcFrame,
     private readonly made: MadeBend,
+    /** Pieces of the strip: x is the distance across the bend, y is w. */
+    private readonly flat: readonly Ring[],
     private readonly face: number,
   ) {
-    this.flat = made.pieces.map((piece) =>
-      unrolled(made, piece).map(({ across, w }) => ({ x: across, y: w })),
-    );
-    const ws = this.flat.flatMap((ring) => ring.map(({ y }) => y));
-    this.minW = Math.min(...ws);
-    this.maxW = Math.max(...ws);
-    this.straight = this.flat.length === 1 && this.flat.every(isUpright);
+    const ws = flat.flatMap((ring) => ring.map(({ y }) => y));
+    super(setting, Math.min(...ws), Math.max(...ws));
+    this.straight = flat.length === 1 && flat.every(isUpright);
   }
 
-  rest(from: number, to: number): readonly Laid[] {
+  protected layRest(from: number, to: number): readonly Laid[] {
     return this.laid(from, to, this.arc);
   }
 
-  swept(from: number, to: number): readonly Swept[] {
-    return this.rest(from, to).map((laid) => ({ laid, swing: this.setting.pieces.turning, ridesLeaf: true }));
-  }
-
-  finished(from: number, to: number): readonly Laid[] {
+  protected layFinished(from: number, to: number): readonly Laid[] {
     const { center, startRad } = this.arc;
     const out = { x: center.x + Math.cos(startRad), y: center.y + Math.sin(startRad) };
     const [at, beside] = finishedRing(this.setting, [center, out]) as [Point, Point];

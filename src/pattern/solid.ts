@@ -96,7 +96,7 @@ export class Solid {
 const STATIONS = 200;
 
 /** Distance from a point to a convex polygon, 0 inside. */
-function distanceTo(ring: readonly Point[], { x, y }: Point): Mm {
+export function distanceTo(ring: readonly Point[], { x, y }: Point): Mm {
   let best = Infinity;
   let inside = ring.length > 2;
   ring.forEach((a, i) => {
