@@ -31,7 +31,7 @@ export type FingerSet = readonly number[];
 /** Rows longer than this are more than a person sets up. */
 const MOST_FINGERS = 40;
 /** So many sets of equally few fingers are enough to choose from. */
-const MOST_SETS = 24;
+const MOST_SETS = 6;
 
 const SAME_MM = 1e-9;
 

@@ -13,47 +13,58 @@ import type { Laid } from "./laid.ts";
 /** Strips narrower than this hold nothing. */
 const NARROW_MM: Mm = 1e-7;
 
-/**
- * Adds the heights at which a piece overlaps a body: `up` +1 where the piece rises past it, −1 where the body (the clamp)
- * rises past the piece. With `forGood` every height above is blocked too: what rises can't pass.
- */
-export function blockStanding(
-  laid: Laid,
-  body: SolidBody,
-  up: 1 | -1,
+/** Which way one passes the other, and how far: `up` +1 where the piece rises past the body, −1 where the clamp rises. */
+export interface Rising {
+  readonly up: 1 | -1;
+  readonly liftMm: Mm;
+  /** What rises can't pass: every height above one that is blocked is blocked too. */
+  readonly forGood: boolean;
+}
+
+/** Adds the heights at which a piece overlaps a body. Heights over the lift are of no use and may be left out. */
+export function blockStanding(laid: Laid, body: SolidBody, rising: Rising, out: BlockedHeights): void {
+  const { features } = laid;
+  const B = body.features;
+  if (features.minX >= B.maxX || features.maxX <= B.minX) return;
+  const { up, liftMm, forGood } = rising;
+  const least = up > 0 ? B.minY - features.maxY : features.minY - B.maxY;
+  const most = up > 0 ? B.maxY - features.minY : features.maxY - B.minY;
+  if (most <= 0 || least >= liftMm) return;
+  if (out.blocksAll(Math.max(-1, least), forGood ? Infinity : Math.min(most, liftMm))) return;
+  for (const hull of hullsOf(laid)) blockHull(hull, body, rising, out);
+}
+
+function blockHull(
+  hull: readonly Point[],
+  { pieces }: SolidBody,
+  { up, forGood }: Rising,
   out: BlockedHeights,
-  forGood: boolean,
 ): void {
-  for (const hull of hullsOf(laid)) {
-    const mine = edgesOf(hull);
-    const its: Edge[] = [];
-    for (let i = 0; i < body.pieces.length; i += 4) {
-      const [x1, y1, x2, y2] = body.pieces.subarray(i, i + 4) as unknown as [number, number, number, number];
-      its.push({ x1, y1, x2, y2 });
-    }
-    const [from, to] = [Math.min(...hull.map(({ x }) => x)), Math.max(...hull.map(({ x }) => x))];
-    const xs = [...hull.map(({ x }) => x), ...its.map(({ x1 }) => x1)].filter((x) => x >= from && x <= to);
-    xs.sort((a, b) => a - b);
-    for (let i = 1; i < xs.length; i++) {
-      const [left, right] = [xs[i - 1]!, xs[i]!];
-      if (right - left < NARROW_MM) continue;
-      const [low, high] = across(mine, left, right) as [Edge, Edge];
-      const borders = across(its, left, right);
-      for (let b = 0; b + 1 < borders.length; b += 2) {
-        const [under, over] = [borders[b]!, borders[b + 1]!];
-        const heights = [left, right].map((x) => {
-          const [a1, a2, b1, b2] = [low, high, under, over].map((edge) => heightAt(edge, x)) as [
-            number,
-            number,
-            number,
-            number,
-          ];
-          return up > 0 ? [b1 - a2, b2 - a1] : [a1 - b2, a2 - b1];
-        });
-        const least = Math.min(...heights.map(([lo]) => lo!));
-        const most = Math.max(...heights.map(([, hi]) => hi!));
-        if (most > 0) out.add(least, forGood ? Infinity : most);
+  const mine = edgesOf(hull);
+  const [from, to] = [Math.min(...hull.map(({ x }) => x)), Math.max(...hull.map(({ x }) => x))];
+  const its: Edge[] = [];
+  const xs = hull.map(({ x }) => x);
+  for (let i = 0; i < pieces.length; i += 4) {
+    const [x1, x2] = [pieces[i]!, pieces[i + 2]!];
+    if (x1 > from && x1 < to) xs.push(x1);
+    if (x1 !== x2 && Math.max(x1, x2) > from && Math.min(x1, x2) < to)
+      its.push({ x1, y1: pieces[i + 1]!, x2, y2: pieces[i + 3]! });
+  }
+  xs.sort((a, b) => a - b);
+  for (let i = 1; i < xs.length; i++) {
+    const [left, right] = [xs[i - 1]!, xs[i]!];
+    if (right - left < NARROW_MM) continue;
+    const [low, high] = across(mine, left, right) as [Edge, Edge];
+    const borders = across(its, left, right);
+    for (let b = 0; b + 1 < borders.length; b += 2) {
+      let [least, most] = [Infinity, -Infinity];
+      for (const x of [left, right]) {
+        const [a1, a2] = [heightAt(low, x), heightAt(high, x)];
+        const [b1, b2] = [heightAt(borders[b]!, x), heightAt(borders[b + 1]!, x)];
+        least = Math.min(least, up > 0 ? b1 - a2 : a1 - b2);
+        most = Math.max(most, up > 0 ? b2 - a1 : a2 - b1);
       }
+      if (most > 0) out.add(least, forGood ? Infinity : most);
     }
   }
 }

@@ -14,7 +14,7 @@ import type { Laid } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Spot } from "./space.ts";
 import type { Body } from "./strokeBodies.ts";
-import { overlap } from "./strokeContact.ts";
+import { farOf, nearOf, overlap } from "./strokeContact.ts";
 import type { Interval } from "./strokePlan.ts";
 import { type StrokeState, type TrueShape, trueShapes } from "./strokeState.ts";
 
@@ -101,7 +101,12 @@ export class ClearanceSearch {
     if (moving.run && clamped.run) return;
     const from = Math.max(moving.minW, clamped.minW);
     const to = Math.min(moving.maxW, clamped.maxW);
-    if (to - from > TOUCHING_MM) this.selfOver(moving, clamped, from, to);
+    if (to - from <= TOUCHING_MM) return;
+    // The moving side keeps its distance from the pivot but for its slide.
+    const room = this.mm + this.at.pieces.turning.maxSlide;
+    if (nearOf(moving.box) > farOf(clamped.box) + room || nearOf(clamped.box) > farOf(moving.box) + room)
+      return;
+    this.selfOver(moving, clamped, from, to);
   }
 
   /** An interval in which the sides may come nearer than so far is halved. */

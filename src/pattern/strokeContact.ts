@@ -285,10 +285,10 @@ export function overlap(shape: Pick<Shape, "minW" | "maxW">, { from, to }: Inter
 }
 
 /** Farthest and nearest that a box comes to the pivot. */
-function farOf({ minX, minY, maxX, maxY }: Box): number {
+export function farOf({ minX, minY, maxX, maxY }: Box): number {
   return Math.hypot(Math.max(-minX, maxX), Math.max(-minY, maxY));
 }
 
-function nearOf({ minX, minY, maxX, maxY }: Box): number {
+export function nearOf({ minX, minY, maxX, maxY }: Box): number {
   return Math.hypot(Math.max(minX, -maxX, 0), Math.max(minY, -maxY, 0));
 }

@@ -51,13 +51,16 @@ export function strokeHandling(
 ): Handling {
   const lying = lyingShapes(state, finished);
   if (overlaps(lying, bodies)) return "blocked";
-  const front = heightsFor(bodies, (body, up, out) => {
-    for (const laid of laidOver(lying, body))
-      blockHeights(laid.features, body.solid, up, opening.liftMm, out);
-  });
-  if (fits(front, opening.liftMm)) return "front";
-  if (!opening.openEnds) return "blocked";
-  return ["left", "right"].some((side) => fits(endHeights(lying, bodies, side === "right"), opening.liftMm))
+  const { liftMm, openEnds } = opening;
+  const front = new Rise(liftMm);
+  for (const body of bodies) {
+    for (const laid of laidOver(lying, body)) {
+      blockHeights(laid.features, body.solid, front.up(body), liftMm, front.heightsOf(body));
+      if (!front.fits) break;
+    }
+  }
+  if (front.fits) return "front";
+  return openEnds && [true, false].some((toRight) => passesEnd(lying, bodies, liftMm, toRight))
     ? "end"
     : "blocked";
 }
@@ -76,30 +79,40 @@ function laidOver(lying: readonly Lying[], { from, to }: Pick<Body, "from" | "to
   return lying.flatMap((shape) => (shape.minW < to && shape.maxW > from ? shape.over(from, to) : []));
 }
 
-/** Blocked heights of the sheet, and of the clamp above it. */
-interface Heights {
-  readonly sheet: BlockedHeights;
-  readonly clamp: BlockedHeights;
+/** Heights blocked so far: of the sheet, and of the clamp above it. */
+class Rise {
+  private readonly sheet = new BlockedHeights();
+  private readonly clamp = new BlockedHeights();
+
+  constructor(private readonly liftMm: Mm) {}
+
+  up({ rises }: Body): 1 | -1 {
+    return rises ? -1 : 1;
+  }
+
+  heightsOf({ rises }: Body): BlockedHeights {
+    return rises ? this.clamp : this.sheet;
+  }
+
+  /** Whether sheet and clamp still find heights within the lift. */
+  get fits(): boolean {
+    return this.sheet.leastFree(0) + this.clamp.leastFree(0) <= this.liftMm;
+  }
 }
 
-function heightsFor(
-  bodies: readonly Body[],
-  block: (body: Body, up: 1 | -1, out: BlockedHeights) => void,
-): Heights {
-  const heights = { sheet: new BlockedHeights(), clamp: new BlockedHeights() };
-  for (const body of bodies) block(body, body.rises ? -1 : 1, body.rises ? heights.clamp : heights.sheet);
-  return heights;
-}
-
-function fits({ sheet, clamp }: Heights, liftMm: Mm): boolean {
-  return sheet.leastFree(0) + clamp.leastFree(0) <= liftMm;
-}
-
-/** Heights at which the sheet can't be slid out to one side: it passes all of a body that lies on that side of it. */
-function endHeights(lying: readonly Lying[], bodies: readonly Body[], toRight: boolean): Heights {
-  return heightsFor(bodies, (body, up, out) => {
-    for (const laid of laidOver(lying, body)) blockStanding(laid, body.solid, up, out, true);
+/** Whether the sheet can be risen and slid out to one side: it passes all of a body that lies on that side of it. */
+function passesEnd(lying: readonly Lying[], bodies: readonly Body[], liftMm: Mm, toRight: boolean): boolean {
+  const rise = new Rise(liftMm);
+  for (const body of bodies) {
+    const rising = { up: rise.up(body), liftMm };
     const passed = toRight ? { from: -Infinity, to: body.to } : { from: body.from, to: Infinity };
-    for (const laid of laidOver(lying, passed)) blockStanding(laid, body.solid, up, out, false);
-  });
+    const heights = rise.heightsOf(body);
+    for (const laid of laidOver(lying, body))
+      blockStanding(laid, body.solid, { ...rising, forGood: true }, heights);
+    for (const laid of laidOver(lying, passed)) {
+      blockStanding(laid, body.solid, { ...rising, forGood: false }, heights);
+      if (!rise.fits) return false;
+    }
+  }
+  return rise.fits;
 }

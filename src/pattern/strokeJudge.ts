@@ -26,6 +26,13 @@ export interface HeldStroke {
   readonly unload: WholeHandling;
 }
 
+/** So many rows are tried for a part that gets in or out by another way than the front. */
+const MOST_SLOW = 3;
+
+function isOnHolder({ load, unload }: HeldStroke): boolean {
+  return load !== "fingers off" && unload !== "fingers off";
+}
+
 export class StrokeJudge {
   readonly elements: StrokeElements;
   private readonly bases: readonly { readonly tooling: Tooling; readonly bodies: readonly Body[] }[];
@@ -33,6 +40,7 @@ export class StrokeJudge {
   private readonly pairs = new Map<string, boolean>();
   private readonly stations = new Map<string, readonly Interval[]>();
   private readonly rooms = new Map<string, ElementRoom>();
+  private readonly bareWays = new Map<string, WholeHandling>();
   private readonly rows = new Map<string, ReturnType<typeof rowsFor>>();
 
   constructor(
@@ -135,18 +143,34 @@ export class StrokeJudge {
   ): (HeldStroke | undefined)[] {
     const blocked = this.blockedFor(state);
     const tried = new Set<string>();
-    let held: (HeldStroke | undefined)[] = [];
-    for (const under of [[], ...this.liftedStations(state, base)]) {
-      const zones = merged([...blocked, ...under]);
+    let held: readonly HeldStroke[] = [];
+    const under = (stations: readonly Interval[]): boolean => {
+      const zones = merged([...blocked, ...stations]);
       const key = zones.map(({ from, to }) => `${from},${to}`).join(";");
-      if (tried.has(key)) continue;
+      if (tried.has(key)) return false;
       tried.add(key);
-      const ways = this.rowsIn(base, zones, key, wished).map(({ set, row }) =>
-        this.handled(state, base, set, row),
-      );
-      const free = ways.filter((way) => way && way.load !== "fingers off" && way.unload !== "fingers off");
-      if (free.length > 0) return free;
-      if (held.every((way) => way === undefined)) held = ways;
+      const ways = this.onRows(state, base, this.rowsIn(base, zones, key, wished));
+      if (ways.some(isOnHolder)) {
+        held = ways.filter(isOnHolder);
+        return true;
+      }
+      if (held.length === 0) held = ways;
+      return false;
+    };
+    // Fingers that the sheet can't pass on its way may stand elsewhere.
+    if (!under([])) this.liftedStations(state, base).some(under);
+    return [...held];
+  }
+
+  /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
+  private onRows(state: StrokeState, base: number, rows: ReturnType<typeof rowsFor>): HeldStroke[] {
+    const held: HeldStroke[] = [];
+    let slow = 0;
+    for (const { set, row } of rows) {
+      if (slow >= MOST_SLOW) break;
+      const way = this.handled(state, base, set, row);
+      if (way?.load !== "front" || way.unload !== "front") slow++;
+      if (way) held.push(way);
     }
     return held;
   }
@@ -216,6 +240,11 @@ export class StrokeJudge {
     const { liftMm } = this.machine.brake;
     const rooms = this.roomsOf(state, base, finished);
     if (frontLift(rooms, tooling.fingers ?? []) <= liftMm) return "front";
-    return handlingOf(state, this.machine, tooling, finished);
+    // What has no way with all fingers away has none with some.
+    const key = `${base}:${finished}:${state.made}`;
+    const bare =
+      this.bareWays.get(key) ?? handlingOf(state, this.machine, this.bases[base]!.tooling, finished);
+    this.bareWays.set(key, bare);
+    return bare === "blocked" ? bare : handlingOf(state, this.machine, tooling, finished);
   }
 }

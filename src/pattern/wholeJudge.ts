@@ -89,12 +89,13 @@ export class WholeJudge implements Judge<WholeHeld> {
   }
 
   grants(wish: number, set: BendSet, by: WholeHeld): boolean {
-    if (wish === 0) return this.clearanceMm(set, by) >= this.rules.marginMm;
+    const { marginMm } = this.rules;
+    if (wish === 0) return this.clearanceMm(set, by, marginMm) >= marginMm;
     return by.way.load !== "fingers off" && by.way.unload !== "fingers off";
   }
 
-  clearanceMm(set: BendSet, by: WholeHeld): Mm {
-    return this.ways[by.stroke]!.widths.widthMm(set, by.way.tooling);
+  clearanceMm(set: BendSet, by: WholeHeld, enoughMm: Mm): Mm {
+    return this.ways[by.stroke]!.widths.widthMm(set, by.way.tooling, enoughMm);
   }
 
   swingRad(set: BendSet, stroke: number): number {
