@@ -3,8 +3,9 @@
 // The command keeps no install step of its own: Node built-ins only from outside. It starts from dist/noseroom.mjs, and all that it
 // runs lies in dist/command/.
 import { execFileSync } from "node:child_process";
-import { chmod, readdir, readFile, rm } from "node:fs/promises";
+import { chmod, readFile, rm } from "node:fs/promises";
 import { build } from "esbuild";
+import { examplesForEsbuild } from "./examples/asModules.mjs";
 import { buildPage } from "./web/build.mjs";
 
 const node = { bundle: true, platform: "node", target: "node20", format: "esm", logLevel: "warning" };
@@ -12,44 +13,6 @@ const node = { bundle: true, platform: "node", target: "node20", format: "esm", 
 const requireBanner =
   'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);';
 const { version } = JSON.parse(await readFile("package.json", "utf8"));
-
-/** The files of a folder of examples as text, and what each teaches; order and lines from the table in the README. */
-async function examplesIn(folder) {
-  const table = await readFile("examples/README.md", "utf8");
-  const rows = [...table.matchAll(/^\| `((?:shop\/)?)([\w-]+)\.json` +\| (.+?) +\|$/gm)];
-  const lines = rows.flatMap(([, place, name, line]) => (place === folder ? [[name, line]] : []));
-  const files = (await readdir(`examples/${folder}`)).filter((name) => name.endsWith(".json"));
-  const missing = files.filter((file) => !lines.some(([name]) => `${name}.json` === file));
-  if (missing.length > 0) throw new Error(`examples/README.md has no line for ${missing.join(", ")}`);
-  const texts = await Promise.all(
-    lines.map(async ([name]) => [name, await readFile(`examples/${folder}${name}.json`, "utf8")]),
-  );
-  return { texts: Object.fromEntries(texts), lines: Object.fromEntries(lines) };
-}
-
-async function examples() {
-  const [jobs, shops] = await Promise.all([examplesIn(""), examplesIn("shop/")]);
-  return {
-    "noseroom:examples": jobs.texts,
-    "noseroom:example-lines": jobs.lines,
-    "noseroom:example-shops": shops,
-  };
-}
-
-/** Hands them to the command and the page. */
-const exampleFiles = {
-  name: "example-files",
-  setup(esbuild) {
-    esbuild.onResolve({ filter: /^noseroom:example/ }, (args) => ({
-      path: args.path,
-      namespace: "example-files",
-    }));
-    esbuild.onLoad({ filter: /.*/, namespace: "example-files" }, async ({ path }) => ({
-      contents: JSON.stringify((await examples())[path]),
-      loader: "json",
-    }));
-  },
-};
 
 /** Runs the command once on an example, in the way of start.ts, and keeps for that what V8 has compiled by then. */
 function keepCompiled(path, compiledPath) {
@@ -100,7 +63,7 @@ await build({
   entryPoints: ["src/cli/main.ts"],
   outfile: "dist/command/noseroom.cjs",
   define: { ...command.define, "import.meta.url": "commandUrl" },
-  plugins: [exampleFiles, noOtherProgram],
+  plugins: [examplesForEsbuild, noOtherProgram],
   banner: { js: "(function (require, commandUrl) { const module = { exports: {} };" },
   footer: { js: "})" },
 });
@@ -112,7 +75,7 @@ await build({
   entryPoints: ["src/index.ts"],
   outfile: "dist/index.mjs",
 });
-await buildPage(exampleFiles);
+await buildPage(examplesForEsbuild);
 await chmod("dist/noseroom.mjs", 0o755);
 if (process.argv.includes("--bench")) {
   await build({

@@ -160,7 +160,7 @@ export { readJob } from "./jobFile/readJob.ts";
 export type { ShopRead } from "./jobFile/readShop.ts";
 export { readShop } from "./jobFile/readShop.ts";
 export type { JobFile } from "./jobFile/schema.ts";
-export type { ShopFile } from "./jobFile/shopFile.ts";
+export type { Shop, ShopFile } from "./jobFile/shopFile.ts";
 export type { FitCell, ShopBar, ShopFit } from "./jobFile/shopFit.ts";
 export type { BrakeChange, FileChange, NoWayOut, Remedy, WayOut } from "./jobFile/wayOut.ts";
 export { isWayOut } from "./jobFile/wayOut.ts";

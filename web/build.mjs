@@ -122,8 +122,8 @@ export const servedPolicy = {
   "connect-src": "'self'",
 };
 
-/** Writes dist/page/ and dist/noseroom.html. `exampleFiles` is the plugin that hands over the files of examples/. */
-export async function buildPage(exampleFiles) {
+/** Writes dist/page/ and dist/noseroom.html. `examples` is the plugin that hands over the files of examples/. */
+export async function buildPage(examples) {
   const html = await readFile("web/index.html", "utf8");
   const icon = await readFile("web/icon.svg", "utf8");
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
@@ -132,8 +132,8 @@ export async function buildPage(exampleFiles) {
     bundled("web/worker/worker.ts", [widthsOnly, readerOnly]),
   ]);
   const [served, alone] = await Promise.all([
-    bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ address: "worker.js" })]),
-    bundled("web/main.tsx", [paperAlone, exampleFiles, workerAs({ text: worker })]),
+    bundled("web/main.tsx", [paperAlone, examples, workerAs({ address: "worker.js" })]),
+    bundled("web/main.tsx", [paperAlone, examples, workerAs({ text: worker })]),
   ]);
   await mkdir("dist/page", { recursive: true });
   const page = withPolicy(html, servedPolicy)

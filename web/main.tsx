@@ -3,16 +3,18 @@
  * Everything that listens to the browser as a whole (keys, other tabs, links, offline) is wired here.
  */
 import { render } from "preact";
+import { inUnit } from "../src/jobFile/inUnit.ts";
 import { Look } from "./look.ts";
+import { takeDrops } from "./openFiles.ts";
 import { PageContext, type Standing } from "./page.ts";
 import { saveFile } from "./saveFile.ts";
 import { worstStep } from "./stage/stepPose.ts";
+import { differentBrakes } from "./store/brakes.ts";
 import { firstJob } from "./store/firstJob.ts";
 import { fileText, type JobFile } from "./store/jobFile.ts";
 import { jobOfLink } from "./store/link.ts";
 import { usualUnits } from "./store/locale.ts";
 import { Store } from "./store/store.ts";
-import { inUnit } from "./store/units.ts";
 import { Asker } from "./worker/asker.ts";
 import { ownScript } from "./worker/ownScript.ts";
 import { Worksheet } from "./worksheet.tsx";
@@ -127,8 +129,10 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
   clearTimeout(waysTimer);
   if (verdict === "clear") return;
   waysTimer = setTimeout(() => {
-    const others = store.snapshot().shelf.jobs.filter((job) => job.file !== file);
-    const texts = others.map((job) => fileText(inUnit(job.file, file.units)));
+    const { shelf } = store.snapshot();
+    const others = shelf.jobs.flatMap((job) => (job.file === file ? [] : [inUnit(job.file, file.units)]));
+    const brakes = differentBrakes([file, ...others], shelf, file.units).slice(1);
+    const texts = brakes.map(({ brake }) => fileText({ ...file, brake }));
     wayfinder.ask({ kind: "ways", text: fileText(file), others: texts }, (reply) => {
       if (standing.file !== file) return;
       if (reply.kind === "ways") standing = { ...standing, ways: reply.ways };
@@ -174,6 +178,7 @@ async function takeLink(): Promise<void> {
 }
 addEventListener("hashchange", () => void takeLink());
 
+takeDrops({ store, asker });
 answer();
 paint();
 void takeLink();

@@ -2,16 +2,17 @@
  * The whole check of a job: search or the user's own order, every bend judged, the blank, the foreman's warnings.
  * Plain data in, plain data out; the command and the page both show what this returns.
  */
-import { layOut } from "../blank/blank.ts";
+import { layOut, sightLineOf } from "../blank/blank.ts";
 import { cutBlank } from "../blank/cutBlank.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
-import type { Answer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import type { Answer, HandFinishAnswer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
+import { finishedPart, type HandFinish, type Job } from "../jobFile/job.ts";
 import { stagesOf } from "../motion/stages.ts";
 import type { Partner } from "../sequence/partner.ts";
 import type { Watch } from "../sequence/reach.ts";
 import { searchOrders } from "../sequence/search.ts";
+import { oddSentence } from "../words/oddWords.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import { flangeAfter } from "./flangeAfter.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
@@ -30,30 +31,35 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   const stages = stagesOf(part, brake, order);
   const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
   const layout = layOut(part);
+  // The lines of the blank are those of the whole bends; where to sight is as the leaf makes them.
+  const whole = layOut(finishedPart(job));
+  const { noseRunMm } = brake.clamp;
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
     order: stages.map((stage, i) => ({
       ...stepAnswer(steps[i]!, stage),
-      sightLine: layout.bends[stage.bend]!.sightLinesMm[stage.clamped],
+      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
       flange: flangeAfter(stage),
     })),
     viableOrders: exact(found.viableOrders),
     statesChecked: found.statesChecked,
     blank: {
-      developedWidth: layout.developedWidthMm,
-      bends: layout.bends.map((line, i) => ({
+      developedWidth: whole.developedWidthMm,
+      bends: whole.bends.map((line, i) => ({
         bend: i + 1,
         tangents: line.tangentsMm,
-        sightLine: line.sightLinesMm.start,
+        sightLine: sightLineOf(layout.bends[i]!, "start", noseRunMm),
         allowance: line.allowanceMm,
         deduction: line.deductionMm,
       })),
       ...(job.cutOuts !== undefined && { reliefHoles: reliefHoles(job, job.cutOuts) }),
     },
     ...(doubts !== undefined && { doubts: doubts.answer }),
+    ...(job.finishByHand !== undefined && { finishByHand: job.finishByHand.map(handFinishAnswer(job)) }),
     remedies: [],
     warnings: [
+      ...(job.odd ?? []).map((odd) => oddSentence(odd, job.units)),
       ...(doubts?.warning === undefined ? [] : [doubts.warning]),
       ...warningsFor(job, steps),
       ...layoutWarnings(job),
@@ -61,9 +67,19 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
   };
 }
 
-function reliefHoles({ part }: Job, cutOuts: NonNullable<Job["cutOuts"]>): ReliefHoleAnswer[] {
+/** What the hand still has to do to a bend. */
+function handFinishAnswer(job: Job) {
+  return ({ bend, toDeg, fillerMm }: HandFinish): HandFinishAnswer => ({
+    bend: bend + 1,
+    to: toDeg,
+    angle: finishedPart(job).bends[bend]!.angleDeg,
+    filler: fillerMm ?? null,
+  });
+}
+
+function reliefHoles(job: Job, cutOuts: NonNullable<Job["cutOuts"]>): ReliefHoleAnswer[] {
   if (cutOuts.length === 0) return [];
-  return cutBlank(part, cutOuts).holes.map(({ center, diameterMm, bend, cutOut }) => ({
+  return cutBlank(finishedPart(job), cutOuts).holes.map(({ center, diameterMm, bend, cutOut }) => ({
     x: center.x,
     y: center.y,
     diameter: diameterMm,

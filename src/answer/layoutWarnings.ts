@@ -6,7 +6,7 @@ import { layOut } from "../blank/blank.ts";
 import type { CutOut } from "../blank/cutOut.ts";
 import { TOUCHES_MM } from "../blank/cutReliefs.ts";
 import { grainAt, grainWarning } from "../blank/grain.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 
@@ -24,7 +24,9 @@ export function layoutWarnings(job: Job): string[] {
 }
 
 /** Edges of a cut-out that run along a bend line inside its bend zone. */
-function edgesInBends({ part, units }: Job, cutOut: CutOut, index: number): string[] {
+function edgesInBends(job: Job, cutOut: CutOut, index: number): string[] {
+  const { units } = job;
+  const part = finishedPart(job);
   const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   return layOut(part).bends.flatMap(({ tangentsMm: [near, far] }, bend) =>
     cutOut.acrossMm.flatMap((edgeMm) => {

@@ -5,24 +5,21 @@ import type { Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
 import type { ContactAnswer, JudgedStep } from "../jobFile/answer.ts";
 import type { Stage } from "../motion/stages.ts";
-import { toDeg } from "../units/quantity.ts";
+import { type Deg, toDeg } from "../units/quantity.ts";
 import { pieceMet } from "./pieceMet.ts";
 
 /** The step as plain data; `stage` is what it was judged on. */
 export function stepAnswer(step: Step, stage: Stage): JudgedStep {
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
-  const reached = step.contact
-    ? toDeg(step.contact.leafAngleRad)
-    : step.swingShort
-      ? toDeg(step.seat.sweepRad)
-      : bend.overbendDeg;
+  const reached = reachedDeg(step, bend.overbendDeg);
   return {
     bend: step.seat.bend + 1,
     clamped: step.seat.clamped,
     markedFaceUp: bend.turn === "up",
     angle: bend.angleDeg,
     overbend: bend.overbendDeg,
+    overbendRange: bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg],
     reached,
     // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
     relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
@@ -41,10 +38,17 @@ export function stepAnswer(step: Step, stage: Stage): JudgedStep {
     contact: contactAnswer(step, stage),
     load: step.load,
     unload: step.unload,
+    refused: step.refused ?? null,
     setback: step.seat.noseSetbackMm,
     ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
     ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
   };
+}
+
+function reachedDeg({ refused, contact, swingShort, seat }: Step, overbendDeg: Deg): Deg {
+  if (refused) return 0;
+  if (contact) return toDeg(contact.leafAngleRad);
+  return swingShort ? toDeg(seat.sweepRad) : overbendDeg;
 }
 
 function contactAnswer({ contact, seat }: Step, { brake }: Stage): ContactAnswer | null {

@@ -28,6 +28,7 @@ export function warningsFor(job: Job, steps: readonly Step[]): string[] {
       words: sharpBendWords(sharp, job.part.metal.name, job.units),
     })),
     ...formedRadius(job, say),
+    ...shortSetback(job, say),
     ...steps.flatMap((step) => stepRemarks(job, step, say).map((words) => ({ bend: step.seat.bend, words }))),
   ];
   return [
@@ -61,15 +62,36 @@ export function bendNames(bends: readonly number[]): string {
   return named.length === 0 ? `Bends ${last}` : `Bends ${named.join(", ")} and ${last}`;
 }
 
-/** A given nose setback forms its own radius in every bend. */
+/** A nose setback that is given, or kept for all bends, forms its own radius in each. */
 function formedRadius({ part, brake, askedInsideRadiiMm }: Job, say: (mm: Mm) => string): BendRemark[] {
   if (brake.noseSetback === "auto") return [];
-  const setBack = say(brake.noseSetback);
-  return part.bends.flatMap(({ insideRadiusMm }, i) => {
+  return part.bends.flatMap(({ insideRadiusMm, noseSetbackMm, pinched }, i) => {
     const asked = askedInsideRadiiMm[i]!;
-    if (Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
-    const words = `the nose set back by ${setBack} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`;
+    if (pinched || Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
+    const words = `the nose set back by ${say(noseSetbackMm)} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`;
     return [{ bend: i, words }];
+  });
+}
+
+/** A given setback under the least for a bend: taken as the least, or refused where no brake springs so far. */
+function shortSetback({ part, brake }: Job, say: (mm: Mm) => string): BendRemark[] {
+  const { noseSetback, clamp, leaf } = brake;
+  if (typeof noseSetback === "string") return [];
+  const { thicknessMm } = part;
+  return part.bends.flatMap((made, bend) => {
+    if (made.noseSetbackMm === noseSetback && !made.pinched) return [];
+    const { noseRunMm } = clamp;
+    const leastMm = automaticNoseSetback({ ...made, thicknessMm, noseRunMm, pivot: leaf.pivot });
+    const set = `the nose set back by ${say(noseSetback)} pinches the sheet`;
+    const least = say(leastMm);
+    return made.pinched
+      ? [{ bend, words: `${set}. Set it back by ${least} or more.` }]
+      : [
+          {
+            bend,
+            words: `${set} a little: the least is ${least}. Brakes spring that much, so the answer takes ${least}.`,
+          },
+        ];
   });
 }
 
@@ -77,12 +99,13 @@ function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string):
   const { seat } = step;
   const warnings: string[] = [];
   const overbendDeg = toDeg(seat.overbendRad);
+  if (step.refused) return [];
   if (step.swingShort) {
     warnings.push(
       `the leaf swings to ${degrees(brake.leaf.swingDeg)} only, and the bend needs ${degrees(overbendDeg)}.`,
     );
   }
-  const { noseAngleDeg, noseRadiusMm } = brake.clamp;
+  const { noseAngleDeg } = brake.clamp;
   // A short flange may clear a square front all the same; the check has proved it then.
   if (
     step.verdict === "hits" &&
@@ -91,18 +114,6 @@ function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string):
   ) {
     warnings.push(
       `the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
-    );
-  }
-  const needed = automaticNoseSetback({
-    insideRadiusMm: seat.insideRadiusMm,
-    thicknessMm: seat.thicknessMm,
-    overbendDeg,
-    noseRadiusMm,
-    pivot: seat.pivot,
-  });
-  if (seat.noseSetbackMm < needed - 0.005) {
-    warnings.push(
-      `with the nose set back by ${say(seat.noseSetbackMm)} the sheet is pinched before ${degrees(overbendDeg)}; set it back by ${say(needed)}.`,
     );
   }
   const catches = seat.movingTangentX - seat.pivot.x + runLength(step);

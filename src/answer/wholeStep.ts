@@ -50,12 +50,13 @@ export function wholeStepAnswer(
 
 function contactAnswer({ contact }: JudgedStroke): WholeContactAnswer | null {
   if (!contact) return null;
-  const { leafAngleRad, member, finger, face, point, w } = contact;
+  const { leafAngleRad, member, finger, name, face, point, w } = contact;
   return {
     angle: toDeg(leafAngleRad),
     face: face === undefined ? null : face + 1,
     member,
     ...(finger !== undefined && { finger: finger + 1 }),
+    ...(name !== undefined && { name }),
     point: [point.x, point.y, w],
   };
 }

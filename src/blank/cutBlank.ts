@@ -2,10 +2,10 @@
  * The blank with its cut-outs: relief holes, what is to be cut, and how much of the sheet is left.
  * The check of the bends stays in the section: cut-outs change nothing there, and what is cut away hits nothing.
  */
-import type { Part } from "../part/part.ts";
+import type { Bend, Part } from "../part/part.ts";
 import { chained } from "../plane/chained.ts";
 import type { Edge } from "../plane/outline.ts";
-import { layOut } from "./blank.ts";
+import { layOut, type Strip } from "./blank.ts";
 import { areaMm2, cutEdges } from "./cutEdges.ts";
 import type { CutOut } from "./cutOut.ts";
 import { type CutRelief, cutReliefs } from "./cutReliefs.ts";
@@ -23,7 +23,8 @@ export interface CutBlank {
  * @throws RangeError when the part has no length along the bend lines
  */
 export function cutBlank(
-  part: Pick<Part, "flatsMm" | "bends" | "thicknessMm" | "lengthMm">,
+  part: Pick<Part, "thicknessMm" | "lengthMm"> &
+    Strip & { readonly bends: readonly Pick<Bend, "insideRadiusMm">[] },
   cutOuts: readonly CutOut[],
 ): CutBlank {
   const { lengthMm, thicknessMm } = part;

@@ -8,7 +8,12 @@ import type { Deg, Mm, Mpa } from "../units/quantity.ts";
 
 export interface Clamp {
   readonly kind: "finger" | "bar" | "profile";
+  /** Radius of the nose, over its shim where it has one. */
   readonly noseRadiusMm: Mm;
+  /** From where the underside ends to the foremost point: the nose radius, but on a free profile. */
+  readonly noseRunMm: Mm;
+  /** Sheet folded over the nose: the body stands this much higher and farther back than the foremost point. */
+  readonly shimMm?: Mm;
   /** Slope of the front face over the underside: 90 is square. Absent on a free profile. */
   readonly noseAngleDeg?: Deg;
   readonly outlines: readonly Outline[];
@@ -36,6 +41,9 @@ export interface Brake {
   readonly frameNames?: readonly (string | undefined)[];
   readonly liftMm: Mm;
   readonly openEnds: boolean;
-  readonly noseSetback: "auto" | Mm;
+  /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
+  readonly noseSetback: "auto" | "one" | Mm;
   readonly rating?: Rating;
+  /** Day on which its figures were measured, as year-month-day; absent where nobody says that they were. */
+  readonly measuredOn?: string;
 }

@@ -72,7 +72,7 @@ export function frontedClamp(front: Front): ClampResult {
     outlines.push(block.outline);
   }
   const { kind, noseRadiusMm, noseAngleDeg } = front;
-  return { ok: true, clamp: { kind, noseRadiusMm, noseAngleDeg, outlines } };
+  return { ok: true, clamp: { kind, noseRadiusMm, noseRunMm: noseRadiusMm, noseAngleDeg, outlines } };
 }
 
 function refused(fault: BrakeFault): ClampResult {

@@ -1,10 +1,17 @@
 /**
  * How far the nose of the closed clamp stands back from the bed's front edge, and the radius that this forms.
- * Automatic: s = (r + T)·tan(max(θo, 90°)/2) − Rn − a(θo); a given s forms r = s + Rn − T. From the geometry of
- * the section, exact; up to 90° with the pivot on the edge it is the shop's rule of one thickness when r = Rn.
+ * The sheet leaves the underside where the nose's rounding begins, so the clamped bend tangent line stands at
+ * X = −(s + Rn); with the apex a(θo) that ties them: (r + T)·tan(θo/2) = a(θo) − X (src/model.md, section 4). Exact.
  */
 import type { Point } from "../plane/point.ts";
 import { type Deg, type Mm, type Rad, toRad } from "../units/quantity.ts";
+
+/** A bend at the leaf angle to which it is swung, in a brake whose leaf turns about `pivot`. */
+export interface NoseStand {
+  readonly thicknessMm: Mm;
+  readonly overbendDeg: Deg;
+  readonly pivot: Point;
+}
 
 /**
  * Where the outer mold-line apex stands on y = 0 with the leaf swung by φ: a(φ) = Px + Py·tan(φ/2).
@@ -15,33 +22,40 @@ export function apexX(pivot: Point, phiRad: Rad): Mm {
 }
 
 /**
- * Nose setback that forms the asked inside radius.
- * @example automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRadiusMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
+ * Where a bend of this radius starts at the clamped side, X = a(θo) − (r + T)·tan(θo/2), in the section frame.
+ * @example clampedTangentX({ insideRadiusMm: 1, thicknessMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // -1.8
  */
-export function automaticNoseSetback(of: {
-  readonly insideRadiusMm: Mm;
-  readonly thicknessMm: Mm;
-  readonly noseRadiusMm: Mm;
-  readonly overbendDeg: Deg;
-  readonly pivot: Point;
-}): Mm {
-  const r = of.insideRadiusMm;
-  const T = of.thicknessMm;
-  const overbendRad = toRad(of.overbendDeg);
-  const half = Math.max(overbendRad, Math.PI / 2) / 2;
-  // tan 45° is taken as 1 outright, so that the shop's rule comes out without rounding.
-  const slope = overbendRad <= Math.PI / 2 ? 1 : Math.tan(half);
-  return (r + T) * slope - of.noseRadiusMm - apexX(of.pivot, overbendRad);
+export function clampedTangentX(of: NoseStand & { readonly insideRadiusMm: Mm }): Mm {
+  return (
+    apexX(of.pivot, toRad(of.overbendDeg)) - (of.insideRadiusMm + of.thicknessMm) * halfTan(of.overbendDeg)
+  );
 }
 
 /**
- * Inside radius that a given nose setback forms. Less than the nose radius means the sheet would be pinched.
- * @example formedInsideRadius({ noseSetbackMm: 1, noseRadiusMm: 0.8, thicknessMm: 0.8 }) // 1
+ * Nose setback that forms the asked inside radius; negative where the nose stands over the leaf. At 90° with the pivot
+ * on the bed's edge it is the shop's rule of one thickness when r = Rn. With the least radius that the nose leaves
+ * room for it is the least setback, under which the nose pinches the sheet. `noseRunMm` is the nose radius Rn, but on a free
+ * profile (brake.ts).
+ * @example automaticNoseSetback({ insideRadiusMm: 1, thicknessMm: 0.8, noseRunMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
  */
-export function formedInsideRadius(of: {
-  readonly noseSetbackMm: Mm;
-  readonly noseRadiusMm: Mm;
-  readonly thicknessMm: Mm;
-}): Mm {
-  return of.noseSetbackMm + of.noseRadiusMm - of.thicknessMm;
+export function automaticNoseSetback(
+  of: NoseStand & { readonly insideRadiusMm: Mm; readonly noseRunMm: Mm },
+): Mm {
+  return -clampedTangentX(of) - of.noseRunMm;
+}
+
+/**
+ * Inside radius that a nose setback forms. Less than the nose leaves room for means that it would pinch the sheet.
+ * @example formedInsideRadius({ noseSetbackMm: 1, noseRunMm: 0.8, thicknessMm: 0.8, overbendDeg: 90, pivot: { x: 0, y: 0 } }) // 1
+ */
+export function formedInsideRadius(
+  of: NoseStand & { readonly noseSetbackMm: Mm; readonly noseRunMm: Mm },
+): Mm {
+  const fromApex = of.noseSetbackMm + of.noseRunMm + apexX(of.pivot, toRad(of.overbendDeg));
+  return fromApex / halfTan(of.overbendDeg) - of.thicknessMm;
+}
+
+/** tan 45° is taken as 1 outright, so that the shop's rule comes out without rounding. */
+function halfTan(angleDeg: Deg): number {
+  return angleDeg === 90 ? 1 : Math.tan(toRad(angleDeg) / 2);
 }

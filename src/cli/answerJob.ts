@@ -5,7 +5,7 @@
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
-import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
@@ -31,7 +31,7 @@ export function answerWhole(job: WholeJob): Promise<WholeAnswer> {
 }
 
 /** Every part of a shop on every brake. */
-export function answerShop(shop: ShopFile): Promise<ShopFit> {
+export function answerShop(shop: Shop): Promise<ShopFit> {
   const most = Math.max(0, ...shop.parts.map((part) => part.bends.length));
   return worked({ kind: "fit", shop } as const, most);
 }

@@ -6,6 +6,7 @@ import { toDxf } from "../drawing/dxfPen.ts";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { readJob } from "../jobFile/readJob.ts";
+import { isShop } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { ShopFile } from "../jobFile/shopFile.ts";
 import { writeJob } from "../jobFile/writeJob.ts";
@@ -16,24 +17,20 @@ import { type BarChoice, type BarForParts, barForParts } from "../ways/shopBar.t
 import { fitShop, unmadeFiles } from "../ways/shopFit.ts";
 import { barLines } from "./barLines.ts";
 import { barWishes, type WishOptions } from "./barWishes.ts";
+import { type DrawnFiles, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
 import { shopFrom } from "./openShop.ts";
-import { paperOption } from "./paper.ts";
 import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
-export interface BarOptions extends WishOptions {
+export interface BarOptions extends WishOptions, DrawnFiles {
   readonly json?: boolean;
-  readonly pdf?: string;
-  readonly dxf?: string;
-  readonly svg?: string;
   /** Job of the first part on the made brake. */
   readonly job?: string;
   /** Shop file of the made brake and all parts that it makes. */
   readonly shop?: string;
-  readonly paper?: string;
 }
 
 /**
@@ -88,7 +85,7 @@ function leftWords({ part, because }: Left): string {
 
 /** The job's own file, or those of a shop's parts that no brake of the shop makes. */
 function filesOf(path: string, text: string): { files: JobFile[]; units: JobFile["units"] } {
-  if (/"noseroomShop"\s*:/u.test(text)) {
+  if (isShop(text)) {
     const shop = shopFrom(path, text);
     return { files: unmadeFiles(shop, fitShop(shop).unmade), units: shop.units };
   }
@@ -106,21 +103,25 @@ async function writePlans(
   const written: string[] = [];
   if (options.pdf !== undefined) {
     const pages = narrowBrakePlans(design, paperOption(options.paper, design.requirements.units));
-    await writeOut(options.pdf, await writePdf(pages, "Shop-made narrow brake"));
+    await writeOut(options.pdf, await writePdf(pages, "Shop-made narrow brake"), options);
     written.push(`Plans to print: ${options.pdf}`);
   }
   if (options.dxf !== undefined) {
-    await writeOut(options.dxf, toDxf(drawNarrowBrake(design)));
+    await writeOut(options.dxf, toDxf(drawNarrowBrake(design)), options);
     written.push(`DXF in millimetres: ${options.dxf}`);
   }
   if (options.svg !== undefined) {
-    await writeOut(options.svg, writeSvg(drawNarrowBrake(design), { title: "Shop-made narrow brake" }));
+    await writeOut(
+      options.svg,
+      writeSvg(drawNarrowBrake(design), { title: "Shop-made narrow brake" }),
+      options,
+    );
     written.push(`Drawn at true size: ${options.svg}`);
   }
   const made = makes.flatMap((i) => files[i] ?? []);
   const [first] = made;
   if (options.job !== undefined && first) {
-    await writeOut(options.job, writeJob(withBrake(first, brake)));
+    await writeOut(options.job, writeJob(withBrake(first, brake)), options);
     written.push(
       `${first.part.name} on it: ${options.job}. Once it is made, put what you measure in the place of its figures and run: noseroom check ${options.job}`,
     );
@@ -132,7 +133,7 @@ async function writePlans(
       brakes: [brake],
       parts: made.map(({ part }) => part),
     };
-    await writeOut(options.shop, `${JSON.stringify(shop, null, 2)}\n`);
+    await writeOut(options.shop, `${JSON.stringify(shop, null, 2)}\n`, options);
     written.push(
       `Brake and parts: ${options.shop}. Once it is made, put what you measure in the place of its figures and run: noseroom fit ${options.shop}`,
     );

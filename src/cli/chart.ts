@@ -11,21 +11,18 @@ import type { LengthUnit } from "../units/length.ts";
 import { CHART_ANGLES, flangeChart } from "../ways/flangeChart.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { CHART_MEASURE, chartSheetWords, chartTable, chartTitle, ownChannels } from "../words/chartWords.ts";
+import { type DrawnFiles, paperOption } from "./drawnFiles.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
-import { paperOption } from "./paper.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
-export interface ChartOptions {
+export interface ChartOptions extends Omit<DrawnFiles, "dxf"> {
   /** Angles apart by commas. */
   readonly angles?: string;
   readonly json?: boolean;
-  readonly svg?: string;
-  readonly pdf?: string;
-  readonly paper?: string;
 }
 
 /**
@@ -35,13 +32,17 @@ export interface ChartOptions {
 export async function runChart(path: string, options: ChartOptions): Promise<number> {
   const job = await openJob(path);
   const chart = flangeChart(job, anglesOf(options.angles));
+  const title = `Return flange chart of ${chart.brake}`;
   if (options.svg !== undefined) {
-    const title = `Return flange chart of ${chart.brake}`;
-    await writeOut(options.svg, writeSvg(drawFlangeChart(chart, job.units), { title, enlargement: 2 }));
+    await writeOut(
+      options.svg,
+      writeSvg(drawFlangeChart(chart, job.units), { title, enlargement: 2 }),
+      options,
+    );
   }
   if (options.pdf !== undefined) {
     const pages = chartPages(chart, job.units, paperOption(options.paper, job.units));
-    await writeOut(options.pdf, await writePdf(pages, `Return flange chart of ${chart.brake}`));
+    await writeOut(options.pdf, await writePdf(pages, title), options);
   }
   if (options.json) {
     process.stdout.write(`${JSON.stringify(chart, null, 2)}\n`);

@@ -4,8 +4,8 @@
 import lines from "noseroom:example-lines";
 import shops from "noseroom:example-shops";
 import jobs from "noseroom:examples";
-import { Refusal, systemSentence } from "./refusal.ts";
-import { writeNew } from "./writeOut.ts";
+import { Refusal } from "./refusal.ts";
+import { type WriteOptions, writeOut } from "./writeOut.ts";
 
 /** The list: a name, and under it what the example teaches. */
 export function exampleLines(): string[] {
@@ -26,12 +26,12 @@ function textOf(name: string): string | undefined {
 }
 
 /**
- * Writes example `name` to a file that is not there yet ("-" prints it), or lists them all.
+ * Writes example `name` to a file ("-" prints it), or lists them all.
  * @throws Refusal for a name that is none, or a file that is there already
  */
 export async function runExample(
   name: string | undefined,
-  options: { readonly output?: string },
+  options: WriteOptions & { readonly output?: string },
 ): Promise<number> {
   if (name === undefined) {
     process.stdout.write(`${exampleLines().join("\n")}\n\nWrite one with: noseroom example NAME\n`);
@@ -41,19 +41,13 @@ export async function runExample(
   if (text === undefined) {
     throw new Refusal(`There is no example "${name}". There are: ${names().join(", ")}.`);
   }
-  const file = options.output ?? `${name}.json`;
+  // Into a pipe or another file it is the file that is wanted.
+  const file = options.output ?? (process.stdout.isTTY ? `${name}.json` : "-");
   if (file === "-") {
     process.stdout.write(text);
     return 0;
   }
-  try {
-    await writeNew(file, text);
-  } catch (reason) {
-    const there = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
-    throw new Refusal(
-      `${systemSentence(file, "written", reason)}${there ? " Name another file with -o." : ""}`,
-    );
-  }
+  await writeOut(file, text, options);
   const command = Object.hasOwn(jobs, name) ? "check" : "fit";
   process.stdout.write(`${taught(name)}\n\nWritten to ${file}. Now: noseroom ${command} ${file}\n`);
   return 0;

@@ -3,12 +3,9 @@
  * an exit status and, at most, a few sentences. Commands are loaded when asked for, so that each starts quickly.
  */
 import { type Argument, Command, CommanderError } from "commander";
-import type { BlankOptions } from "./blank.ts";
+import { addCommands } from "./commands.ts";
 import { commandManual, MANUAL, PURPOSE } from "./manual.ts";
-import { addMetalCommands } from "./metalCommands.ts";
-import { addPaperCommands } from "./paperCommands.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
-import { addRemedyCommands } from "./remedyCommands.ts";
 import { watchStops } from "./stops.ts";
 
 const BAD_INPUT = 2;
@@ -71,51 +68,7 @@ function commandLine(finish: (status: number) => void): Command {
     .addHelpText("after", MANUAL)
     .exitOverride();
 
-  program
-    .command("check")
-    .summary("say whether a job folds, and how, or where it hits")
-    .description(
-      "Says whether a job folds, in which order and which way round, or at what leaf angle it hits and where.",
-    )
-    .argument("<JOB>", "job file, or - for standard input")
-    .option("--json", "print the answer as one JSON object, lengths in mm")
-    .option("--svg <DIR>", "write one picture a step into DIR")
-    .action(async (path: string, options: { json?: boolean; svg?: string }) => {
-      finish(await (await import("./check.ts")).runCheck(path, options));
-    });
-  program
-    .command("blank")
-    .summary("print where the blank's lines stand, or a template")
-    .description(
-      "Prints the developed width and, from one edge, the bend tangent lines and sight lines; says which bend allowance was used and how far others would differ.",
-    )
-    .argument("<JOB>", "job file, or - for standard input")
-    .option("--svg <FILE>", "draw the blank at true size into FILE")
-    .option("--pdf <FILE>", "full-size template on pages of paper")
-    .option("--paper <SIZE>", "a4 or letter; letter for a job in inches if not given")
-    .option("--dxf <FILE>", "DXF in millimetres, for a cutter")
-    .option(
-      "--within <LENGTH>",
-      "warn where other bend allowances differ by more, 1/64 in or 0.25 mm if not given",
-    )
-    .option("--json", "print the blank as one JSON object, lengths in mm")
-    .action(async (path: string, options: BlankOptions) => {
-      finish(await (await import("./blank.ts")).runBlank(path, options));
-    });
-  program
-    .command("example")
-    .summary("list ready job and shop files, or write one")
-    .description(
-      "Writes a ready job or shop file to start from. Without a NAME it lists them, each with its line.",
-    )
-    .argument("[NAME]", "name of an example")
-    .option("-o, --output <FILE>", "file to write, NAME.json if not given; - prints it")
-    .action(async (name: string | undefined, options: { output?: string }) => {
-      finish(await (await import("./example.ts")).runExample(name, options));
-    });
-  addRemedyCommands(program, finish);
-  addPaperCommands(program, finish);
-  addMetalCommands(program, finish);
+  addCommands(program, finish);
   program
     .command("help")
     .summary("print this page, or a command's")

@@ -28,7 +28,7 @@ const TOUR: readonly ExampleLine[] = [
   ['noseroom nest shorter.json --sheet "48 x 96 in"', "blanks off a sheet"],
   ["noseroom chart trough.json --pdf chart.pdf", "what this brake can do"],
   ["noseroom bar trough.json --pdf plans.pdf", "a brake to make, plans"],
-  ["noseroom example observatory", "a shop: brakes and parts"],
+  ["noseroom example observatory -o observatory.json", "a shop: brakes and parts"],
   ["noseroom fit observatory.json", "which brake for what"],
   ["noseroom bar observatory.json --shop made.json", "one for the rest, to measure"],
   ["noseroom fit made.json", "checked anew, as built"],
@@ -121,7 +121,8 @@ THE JOB FILE
   along: [from, to]} from the datum edge and the blank's start; to may be "end".
   A step of an order may have to, an angle at which the bend is left until a later
   step with the same end in the throat finishes it.
-  A shop file has noseroomShop, units, brakes and parts. Start from an example.
+  A shop file has noseroomShop, units, brakes and parts, and jobs where the page
+  has saved them all: fit, check and sheet take it. Start from an example.
 
 EXIT STATUS
 ${statusBlock([

@@ -3,6 +3,7 @@
  */
 import type { RadiusTable, TabulatedMetal } from "../metal/metal.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
+import { keptShare, SPRINGBACK_TABLE } from "../metal/springbackCurves.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { unitsOption } from "./optionLengths.ts";
@@ -125,6 +126,25 @@ function sourceLines(
   });
 }
 
+/** Inside radii over thickness that springback is shown for. */
+const SHOWN_RATIOS = [1, 2.5, 4, 10];
+
+/** The second table of a metal, by thickness. */
+function otherRows({ columns, source }: RadiusTable, units: LengthUnit): string[] {
+  const [only, ...more] = columns;
+  const rows = columns.map(({ thicknessMm, least }) => [
+    `  ${formatLength(thicknessMm, units)} ${units}`,
+    `${least} T`,
+  ]);
+  return [
+    "  Another table:",
+    ...(only !== undefined && more.length === 0
+      ? [`  any thickness  ${only.least} T`]
+      : table(rows, ["left", "left"])),
+    `  Source: ${source}.`,
+  ];
+}
+
 /** One metal: a figure a row with its source, and its radii by thickness. */
 export function metalLines(metal: TabulatedMetal, units: LengthUnit, ink: Ink): string[] {
   const figures = figuresIn(units);
@@ -153,6 +173,17 @@ export function metalLines(metal: TabulatedMetal, units: LengthUnit, ink: Ink): 
       ? [`  any thickness  ${times(only.least, only.easy)}`]
       : table(radiusRows, ["left", "left"])),
     `  Source: ${radii.source}.`,
+    ...(metal.otherRadii ? otherRows(metal.otherRadii, units) : []),
+    "",
+    ink.strong("Part of the leaf angle that a bend keeps after springback, by inside radius over thickness"),
+    ...table(
+      SHOWN_RATIOS.map((ratio) => {
+        const { most, likely, least } = keptShare(metal, ratio, 1);
+        return [`  ${ratio} T`, likely.toFixed(3), `${least.toFixed(3)} to ${most.toFixed(3)}`];
+      }),
+      ["left", "left", "left"],
+    ),
+    `  Source: ${metal.springback ? `${SPRINGBACK_TABLE}, row ${metal.springback.row}` : "reckoned from yield and modulus; no table has this metal"}.`,
     "",
     "Bends along the grain want more (common practice). Typical figures: bend a scrap of your own sheet first.",
   ];

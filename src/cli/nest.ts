@@ -5,13 +5,12 @@
 import { layOut } from "../blank/blank.ts";
 import { grainWarning } from "../blank/grain.ts";
 import { type Nest, type NestQuestion, nestOnSheet } from "../blank/nest.ts";
-import { toDxf } from "../drawing/dxfPen.ts";
-import { writeSvg } from "../drawing/svgPen.ts";
 import type { Job } from "../jobFile/job.ts";
 import { drawNest } from "../pictures/nestDrawing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";
 import { lengthOption, pairOption } from "./optionLengths.ts";
@@ -19,15 +18,12 @@ import { nestPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
 
-export interface NestOptions {
+export interface NestOptions extends Omit<DrawnFiles, "pdf" | "paper"> {
   readonly sheet: string;
   readonly count?: string;
   readonly kerf?: string;
   readonly anyWay?: boolean;
-  readonly svg?: string;
-  readonly dxf?: string;
   readonly json?: boolean;
 }
 
@@ -69,14 +65,7 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
     ...rest(nest, sheet.widthMm, job.units),
     "The grain runs along the sheet's length.",
   ];
-  if (options.svg !== undefined) {
-    await writeOut(options.svg, writeSvg(drawing, { title: `Sheet with ${job.part.name}` }));
-    lines.push(`Drawn at true size: ${options.svg}`);
-  }
-  if (options.dxf !== undefined) {
-    await writeOut(options.dxf, toDxf(drawing));
-    lines.push(`DXF in millimetres: ${options.dxf}`);
-  }
+  lines.push(...(await writeDrawn(drawing, `Sheet with ${job.part.name}`, job.units, options)));
   process.stdout.write(
     options.json ? planText(nestPlan(nest)) : `${[...lines, "", ...cautions].join("\n")}\n`,
   );

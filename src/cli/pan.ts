@@ -5,14 +5,16 @@
 import { chooseFingers, type FingerChoice, type FingerStock, gapBesideWalls } from "../blank/fingers.ts";
 import { layOutPan, type Pan, type PanBlank, type PanSide } from "../blank/pan.ts";
 import { metalNamed, metalNames } from "../metal/metals.ts";
+import { drawPan } from "../pictures/panDrawing.ts";
 import { parseThickness, thicknessHint } from "../units/gauge.ts";
-import { nearestSixtyFourth } from "../units/length.ts";
+import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { lengthWords, placeFigures } from "../words/lengthWords.ts";
+import { DEBURR, DRAW_LINES } from "../words/markingWords.ts";
+import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
-import { type PanFiles, writePanFiles } from "./panFiles.ts";
 import { panPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
@@ -20,7 +22,7 @@ import { columnsOf, wrap } from "./wrap.ts";
 
 type Units = "mm" | "in";
 
-export interface PanOptions extends PanFiles {
+export interface PanOptions extends DrawnFiles {
   readonly inside: string;
   readonly wall: string;
   readonly thickness: string;
@@ -47,19 +49,16 @@ export async function runPan(options: PanOptions): Promise<number> {
     ink.strong(`Blank of the pan: ${size}.`),
     `Relief holes ${lengthWords(hole, units)} across where the inside bend tangent lines cross; bend allowance ${lengthWords(allowanceMm, units)}.`,
     "Marked face up, each way measured from its own edge.",
+    ...[DRAW_LINES, DEBURR].flatMap((sentence) => wrap(sentence, columnsOf(process.stdout), "")),
     "",
     ...table(
-      [
-        [`from the edge, ${units}`, "", "", "nearest 1/64 in"],
-        ...rows("width", across, units),
-        ...rows("length", along, units),
-      ],
-      ["left", "left", "right", "right"],
+      [[`from the edge, ${units}`, "", ""], ...rows("width", across, units), ...rows("length", along, units)],
+      ["left", "left", "left"],
     ),
   ];
   const fingers = options.set === undefined ? undefined : fewestFingers(pan, stockOf(options.set, units));
   if (options.set !== undefined) lines.push("", ...fingerLines(pan, fingers, units));
-  lines.push(...(await writePanFiles(blank, units, options)), "");
+  lines.push(...(await writeDrawn(drawPan(blank, units), "Blank of a pan", units, options)), "");
   lines.push(...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint));
   process.stdout.write(options.json ? planText(panPlan(blank, fingers)) : `${lines.join("\n")}\n`);
   return options.set !== undefined && fingers === undefined ? 1 : 0;
@@ -75,7 +74,7 @@ function laidOut(pan: Pan): PanBlank {
 }
 
 function rows(way: string, { bends, sightLinesMm, sizeMm }: PanSide, units: Units): string[][] {
-  const row = (what: string, at: Mm) => [way, what, lengthFigure(at, units), nearestSixtyFourth(at).words];
+  const row = (what: string, at: Mm) => [way, what, placeFigures(at, units).join(" ")];
   const lines = bends.flatMap(({ tangentsMm: [near, far] }, i) => [
     row("bend tangent line", near),
     row("sight line, bottom clamped", sightLinesMm[i] ?? near),
@@ -111,7 +110,7 @@ function fingerLines(pan: Pan, best: FingersBetween | undefined, units: Units): 
 }
 
 function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string {
-  const widths = widthsMm.map((width) => (units === "in" ? nearestSixtyFourth(width).words : `${width}`));
+  const widths = widthsMm.map((width) => formatLength(width, units));
   const between = `Then put fingers of ${widths.join(" + ")} ${units} between them`;
   return `${between}; ${lengthWords(gapMm, units)} stays free, half at each end.`;
 }

@@ -9,7 +9,7 @@ import type { Nest } from "../blank/nest.ts";
 import type { PanBlank, PanSide } from "../blank/pan.ts";
 import { blankWeightKg } from "../blank/weight.ts";
 import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -21,7 +21,8 @@ export function planText(plan: object): string {
 
 /** The blank: lines from the datum edge, sighted for the end that the order clamps; `weight` in kg, null where not known. */
 export function blankPlan(job: Job, answer: Answer): object {
-  const { part, cutOuts } = job;
+  const { cutOuts } = job;
+  const part = finishedPart(job);
   const { developedWidth, bends, reliefHoles } = answer.blank;
   const sights = sightLines(answer);
   const others = blankByMethod(part);
@@ -49,7 +50,9 @@ export function blankPlan(job: Job, answer: Answer): object {
 }
 
 /** Weight of the blank in kg, cut-outs and holes taken off; null without a length or the metal's density. */
-export function blankWeight({ part, cutOuts = [] }: Job, widthMm: Mm): number | null {
+export function blankWeight(job: Job, widthMm: Mm): number | null {
+  const { cutOuts = [] } = job;
+  const part = finishedPart(job);
   const { lengthMm, thicknessMm, metal } = part;
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return null;
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;

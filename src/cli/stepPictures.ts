@@ -9,7 +9,7 @@ import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { drawStep } from "../pictures/step.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
-import { writeAllOut } from "./writeOut.ts";
+import { type WriteOptions, writeAllOut } from "./writeOut.ts";
 
 /** A picture is about as wide as a page. */
 const PAGE_MM = 180;
@@ -25,7 +25,12 @@ export function pageScale(drawing: Drawing): number {
  * Writes the pictures and gives their paths in order.
  * @throws Refusal where the folder or a file cannot be written
  */
-export async function writeStepPictures(folder: string, job: Job, answer: Answer): Promise<string[]> {
+export async function writeStepPictures(
+  folder: string,
+  job: Job,
+  answer: Answer,
+  options: WriteOptions,
+): Promise<string[]> {
   try {
     await mkdir(folder, { recursive: true });
   } catch (reason) {
@@ -40,6 +45,6 @@ export async function writeStepPictures(folder: string, job: Job, answer: Answer
     const title = `${job.part.name}, step ${index + 1}`;
     return [file, writeSvg(drawing, { title, enlargement: pageScale(drawing) })];
   });
-  await writeAllOut(pictures);
+  await writeAllOut(pictures, options);
   return pictures.map(([file]) => file);
 }

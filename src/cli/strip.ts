@@ -7,7 +7,8 @@ import type { Job } from "../jobFile/job.ts";
 import { problemSentence } from "../jobFile/problem.ts";
 import { type JobRead, readJob } from "../jobFile/readJob.ts";
 import { writeJob } from "../jobFile/writeJob.ts";
-import { springbackRatio, testStripRatio } from "../metal/springback.ts";
+import { testStripRatio } from "../metal/springback.ts";
+import { keptShare } from "../metal/springbackCurves.ts";
 import { readTestStrip, type StripResult } from "../part/testStrip.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
@@ -52,10 +53,7 @@ export async function runStrip(path: string | undefined, options: StripOptions):
       ? stripReadings(opened?.job, options, today())
       : await recordAlone(options, options.record);
   const found = foundOf(read);
-  const written = [
-    ...(await putIntoJob(opened, found, options.output)),
-    ...(await keep(read, found, options.keep)),
-  ];
+  const written = [...(await putIntoJob(opened, found, options)), ...(await keep(read, found, options))];
   if (options.json) {
     process.stdout.write(
       `${JSON.stringify({ ...read, metal: read.metal?.name ?? null, ...found }, null, 2)}\n`,
@@ -82,10 +80,10 @@ function recordAlone(options: StripOptions, path: string): Promise<StripReadings
 }
 
 /** Writes the record to a file of its own, if that was asked for. */
-async function keep(read: StripReadings, found: StripFound, path: string | undefined): Promise<string[]> {
-  if (path === undefined) return [];
-  await writeOut(path, recordText(read, found));
-  return ["", `The record of this strip: ${path}`];
+async function keep(read: StripReadings, found: StripFound, options: StripOptions): Promise<string[]> {
+  if (options.keep === undefined) return [];
+  await writeOut(options.keep, recordText(read, found), options);
+  return ["", `The record of this strip: ${options.keep}`];
 }
 
 /** The day on the person's own clock. */
@@ -118,8 +116,9 @@ function foundOf({ widths, spring, angleDeg, insideRadiusMm, thicknessMm }: Stri
 async function putIntoJob(
   opened: Extract<JobRead, { ok: true }> | undefined,
   { bend, springback }: StripFound,
-  output: string | undefined,
+  options: StripOptions,
 ): Promise<string[]> {
+  const { output } = options;
   if (output === undefined) return [];
   if (opened === undefined) throw new Refusal("--output wants a job to put the strip's figures into.");
   const { file, job } = opened;
@@ -138,7 +137,7 @@ async function putIntoJob(
   const again = readJob(text);
   if (!again.ok)
     throw new Refusal(...again.problems.map((one) => `With this strip: ${problemSentence(one)}`));
-  await writeOut(output, text);
+  await writeOut(output, text, options);
   return ["", `The job with this strip in it: ${output}`];
 }
 
@@ -198,8 +197,9 @@ function tableK({ metal }: StripReadings): string {
 
 function reckoned({ metal, insideRadiusMm, thicknessMm }: StripReadings): string {
   if (metal === null) return "";
-  const { yieldMpa, modulusMpa } = metal;
-  return `; reckoned from the table ${springbackRatio({ insideRadiusMm, thicknessMm, yieldMpa, modulusMpa }).toFixed(3)}`;
+  const { most, likely, least } = keptShare(metal, insideRadiusMm, thicknessMm);
+  const source = metal.springback ? "published" : "reckoned";
+  return `; ${source} ${likely.toFixed(2)}, ${least.toFixed(3)} to ${most.toFixed(3)}`;
 }
 
 function adviceSentences(

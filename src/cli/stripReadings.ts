@@ -10,8 +10,9 @@ import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
 import { Refusal } from "./refusal.ts";
+import type { WriteOptions } from "./writeOut.ts";
 
-export interface StripOptions {
+export interface StripOptions extends WriteOptions {
   readonly before?: string;
   readonly flanges?: string;
   readonly angle?: string;

@@ -9,7 +9,7 @@ import { checkWhole } from "../answer/wholeCheck.ts";
 import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
-import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
@@ -29,7 +29,7 @@ export interface JobTask {
 
 export interface ShopTask {
   readonly kind: "fit";
-  readonly shop: ShopFile;
+  readonly shop: Shop;
 }
 
 export interface DoubtTask {

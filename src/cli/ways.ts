@@ -13,9 +13,9 @@ import { openJobFile } from "./openJob.ts";
 import { openShop } from "./openShop.ts";
 import { Refusal } from "./refusal.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
+import { type WriteOptions, writeOut } from "./writeOut.ts";
 
-export interface WaysOptions {
+export interface WaysOptions extends WriteOptions {
   readonly json?: boolean;
   /** Shop file whose brakes are tried too. */
   readonly shop?: string;
@@ -46,7 +46,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
     const text = writeJob(applied(file, job, way.changes));
     if (options.output === undefined) process.stdout.write(text);
     else {
-      await writeOut(options.output, text);
+      await writeOut(options.output, text, options);
       process.stdout.write(`${way.sentence}\nWritten to ${options.output}.\n`);
     }
     return 0;

@@ -3,15 +3,21 @@
  * What a full disk, a limit or Ctrl-C breaks off leaves what stood there before, and nothing half written.
  */
 import { rmSync } from "node:fs";
-import { chmod, open, realpath, rename, stat, writeFile } from "node:fs/promises";
+import { chmod, readFile, realpath, rename, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { MADE_BY, MADE_BY_IN_PDF } from "../drawing/madeBy.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 
 type Content = string | Uint8Array;
 
-/** @throws Refusal where the file cannot be written */
-export async function writeOut(path: string, content: Content): Promise<void> {
-  await writeAllOut([[path, content]]);
+export interface WriteOptions {
+  /** Writes over a file that is there already. */
+  readonly force?: boolean;
+}
+
+/** @throws Refusal where the file cannot be written, or is there already and is none of ours */
+export async function writeOut(path: string, content: Content, options: WriteOptions): Promise<void> {
+  await writeAllOut([[path, content]], options);
 }
 
 /**
@@ -20,6 +26,7 @@ export async function writeOut(path: string, content: Content): Promise<void> {
  */
 export async function writeAllOut(
   files: readonly (readonly [path: string, content: Content])[],
+  { force = false }: WriteOptions,
 ): Promise<void> {
   const moves: { readonly from: string; readonly to: string; readonly path: string }[] = [];
   const tidy = () => {
@@ -34,6 +41,11 @@ export async function writeAllOut(
       if (place === undefined) {
         await writeFile(path, content);
         continue;
+      }
+      if (!force && place.mode !== undefined && !(await isOurs(place.at, content))) {
+        throw new Refusal(
+          `${path} is already there and was left as it is. Name another file, or add --force to write over it.`,
+        );
       }
       const from = join(dirname(place.at), `.${basename(place.at).slice(0, 200)}.${process.pid}.part`);
       moves.push({ from, to: place.at, path });
@@ -53,11 +65,20 @@ export async function writeAllOut(
       moves.shift();
     }
   } catch (reason) {
+    if (reason instanceof Refusal) throw reason;
     throw new Refusal(systemSentence(path, "written", reason));
   } finally {
     tidy();
     process.removeListener("exit", tidy);
   }
+}
+
+/** A drawing that this command made before, by the mark in it, or the very same content. Jobs belong to the user. */
+async function isOurs(path: string, content: Content): Promise<boolean> {
+  const there = await readFile(path).catch(() => undefined);
+  if (there === undefined) return false;
+  if (there.equals(Buffer.from(content))) return true;
+  return [MADE_BY, MADE_BY_IN_PDF].some((mark) => there.includes(mark));
 }
 
 function remove(path: string): void {
@@ -78,23 +99,4 @@ async function placeOf(path: string): Promise<{ readonly at: string; readonly mo
   if (there === undefined) return { at: path };
   // A folder is refused by name, a device has no place to move to.
   return there.isFile() ? { at: await realpath(path), mode: there.mode & 0o7777 } : undefined;
-}
-
-/**
- * A file that is not there yet: never over one of the user's.
- * @throws the system's own word where it cannot be written
- */
-export async function writeNew(path: string, text: string): Promise<void> {
-  const file = await open(path, "wx");
-  const tidy = () => remove(path);
-  process.once("exit", tidy);
-  try {
-    await file.writeFile(text);
-  } catch (reason) {
-    remove(path);
-    throw reason;
-  } finally {
-    process.removeListener("exit", tidy);
-    await file.close();
-  }
 }

@@ -23,9 +23,7 @@ import { bendCorners, Drift, hullOverlaps, pieceOf, straightCorners } from "./sw
 export function alwaysHandled(stage: Stage, halfMm: readonly Mm[], machine: Machine): boolean {
   const { part, brake, bendsDone, bend, clamped, begun } = stage;
   const seat = seatFor(part, brake, bend, clamped, begun?.fromDeg);
-  const goesIn = begun
-    ? { ...seatFor(begun.part, brake, bend, clamped), noseSetbackMm: seat.noseSetbackMm }
-    : seat;
+  const goesIn = begun ? seatFor(begun.part, brake, bend, clamped) : seat;
   const pass = (of: Seat, finished: boolean) =>
     new SweptHandling(of, bendsDone, halfMm, machine, finished).isFree();
   return pass(goesIn, begun !== undefined) && pass(seat, true);

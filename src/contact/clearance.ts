@@ -1,6 +1,6 @@
 /**
  * Clearance of one element of the sheet over a bend's sweep: distance to the brake and to the part's other side,
- * leaving out what touches by design (design, section 6): runs lying on bed, leaf and under the clamp; on the body that
+ * leaving out what touches by design (src/model.md, section 6): runs lying on bed, leaf and under the clamp; on the body that
  * carries a run, an up-turned bend at the run's end with the flat right beyond it; the bend zone. True faces, no inset.
  */
 import { AT_REST, type Swing } from "../motion/swing.ts";

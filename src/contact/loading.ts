@@ -1,6 +1,6 @@
 /**
  * Getting the part in and out: how far sheet and clamp must rise so that the sheet slides along x without overlap.
- * design, section 7: the sheet rises by h, the clamp by g above it, h + g ≤ lift, both along free paths; `front` if it then
+ * src/model.md, section 7: the sheet rises by h, the clamp by g above it, h + g ≤ lift, both along free paths; `front` if it then
  * slides, else `end` if the seated part is free and the ends are open, else `blocked`.
  */
 import { BlockedHeights, blockHeights } from "./blockedHeights.ts";

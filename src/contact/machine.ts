@@ -1,6 +1,6 @@
 /**
  * The brake as the checks see it: bed, leaf, frame and, for each nose setback, the clamp, from the leaf's pivot.
- * The clamp is closed on the sheet: nose coordinates moved to (−s, T) (design, section 4).
+ * The clamp is closed on the sheet: nose coordinates moved to (−s, T) (src/model.md, section 4).
  */
 import type { Brake } from "../brake/brake.ts";
 import { movedOutline } from "../plane/move.ts";

@@ -4,6 +4,7 @@
  */
 import type { Seat } from "../motion/seat.ts";
 import { type Swing, slideAt, tableSwing } from "../motion/swing.ts";
+import { mostCutMm } from "../motion/zoneCut.ts";
 import type { Chain } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Features } from "./features.ts";
@@ -35,7 +36,9 @@ export class SeatPieces {
   private readonly mostCutMm: Mm;
   private readonly cutTan: number;
   private readonly startX: number;
-  private readonly finishedX: number;
+  /** What brings a point of the moving side at rest to where it is, but for the bend's turn, once the bend is finished. */
+  private readonly finishedDx: number;
+  private readonly finishedDy: number;
   private readonly finishedCos: number;
   private readonly finishedSin: number;
 
@@ -49,9 +52,13 @@ export class SeatPieces {
     this.leafTurning = tableSwing(1, 0, 0, sweepRad);
     this.leafRising = fromRad > 0 ? tableSwing(1, 0, 0, Math.min(fromRad, sweepRad)) : undefined;
     this.startX = seat.movingTangentX - pivot.x;
-    this.finishedX = this.startX + slideAt(seat, seat.angleRad);
     this.finishedCos = Math.cos(seat.angleRad);
     this.finishedSin = Math.sin(seat.angleRad);
+    // Relaxed the part stands on its own apex, SB past the clamped tangent line, turned about it; SB on the bend ends.
+    const relaxedApexX = seat.clampedTangentX - pivot.x + seat.relaxedTangentMm;
+    this.finishedDx =
+      relaxedApexX * this.finishedCos - pivot.y * this.finishedSin + seat.relaxedTangentMm - this.startX;
+    this.finishedDy = -relaxedApexX * this.finishedSin - pivot.y * this.finishedCos + pivot.y;
     this.cutTan = seat.bendZoneTan - pivot.y;
     this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
     const along = Math.max(
@@ -59,7 +66,7 @@ export class SeatPieces {
       this.cutTan * Math.tan(sweepRad / 2),
     );
     this.startReachMm = Math.hypot(along, T + Math.abs(pivot.y));
-    this.mostCutMm = largestCut(this.cutTan, this.startX, slideTan, slideTurn, sweepRad);
+    this.mostCutMm = mostCutMm(seat);
     this.startCut = this.mostCutMm > 1e-9 ? tableSwing(1, this.cutTan, 0, sweepRad, fromRad) : undefined;
   }
 
@@ -74,8 +81,11 @@ export class SeatPieces {
   /** Lays the moving side down as at rest, or turned to the finished angle for taking the part out. */
   layMoving(finished: boolean): void {
     const y = -this.seat.pivot.y;
-    if (finished) this.moving.placeTurned(this.finishedX, y, this.finishedCos, this.finishedSin);
-    else this.moving.placeTurned(this.startX, y, 1, 0);
+    if (!finished) this.moving.placeTurned(this.startX, y, 1, 0);
+    else {
+      const [x, cos, sin] = [this.startX + this.finishedDx, this.finishedCos, this.finishedSin];
+      this.moving.placeTurned(x, y + this.finishedDy, cos, sin);
+    }
   }
 
   /** Element k of the moving side as it stands before the leaf takes it up, where the bend was begun before. */
@@ -98,26 +108,26 @@ export class SeatPieces {
     this.layMoving(false);
   }
 
-  /** Most that the moving side slides either way, in the sweep or to the finished angle. */
+  /** Most that the moving side is shifted before it is turned, in the sweep or to the finished angle. */
   get mostSlideMm(): number {
-    return Math.max(this.turning.maxSlide, Math.abs(this.finishedX - this.startX));
+    return Math.max(this.turning.maxSlide, Math.hypot(this.finishedDx, this.finishedDy));
   }
 
   /** Where a point of the moving side at rest is once the bend is finished. */
   finishedPoint(x: number, y: number): { readonly x: number; readonly y: number } {
-    const slid = x + this.finishedX - this.startX;
+    const [movedX, movedY] = [x + this.finishedDx, y + this.finishedDy];
     return {
-      x: this.finishedCos * slid - this.finishedSin * y,
-      y: this.finishedSin * slid + this.finishedCos * y,
+      x: this.finishedCos * movedX - this.finishedSin * movedY,
+      y: this.finishedSin * movedX + this.finishedCos * movedY,
     };
   }
 
   /** Not more than the least height over the pivot of a piece at rest once the bend is finished, from its box's corners. */
   lowestFinished(F: Features): number {
-    const slide = this.finishedX - this.startX;
+    const { finishedDy: up, finishedCos: cos } = this;
     // No bend is of more than half a turn, so its sine is never under 0.
-    const fromX = this.finishedSin * (F.minX + slide);
-    return fromX + Math.min(this.finishedCos * F.minY, this.finishedCos * F.maxY);
+    const fromX = this.finishedSin * (F.minX + this.finishedDx);
+    return fromX + Math.min(cos * (F.minY + up), cos * (F.maxY + up));
   }
 
   /**
@@ -274,21 +284,4 @@ export class SeatPieces {
     F.cutSlideTan = this.seat.slideTan;
     F.cutSlideTurn = this.seat.slideTurn;
   }
-}
-
-/**
- * By how much the bend zone at most reaches past the moving flat's start: cutTan·tan(φ/2) − startX − s(φ), largest at an
- * end of the sweep or where it turns, (slideTan − cutTan)/2·sec²(φ/2) = slideTurn.
- */
-function largestCut(
-  cutTan: number,
-  startX: number,
-  slideTan: number,
-  slideTurn: number,
-  sweepRad: number,
-): number {
-  const past = (half: number) => (cutTan - slideTan) * half + slideTurn * 2 * Math.atan(half) - startX;
-  const end = Math.tan(sweepRad / 2);
-  const turn = Math.sqrt(Math.max(0, (2 * slideTurn) / (slideTan - cutTan) - 1));
-  return Math.max(-startX, past(end), turn < end ? past(turn) : -Infinity);
 }

@@ -19,6 +19,9 @@ import type { SolidBody } from "./solidBody.ts";
 
 export type Verdict = "clear" | "tight" | "hits";
 
+/** Why a bend is not even begun. */
+export type Refusal = "pinched";
+
 export interface Contact {
   readonly leafAngleRad: Rad;
   readonly member: Member;
@@ -32,6 +35,8 @@ export interface Step {
   readonly seat: Seat;
   /** Bends made before it, bend 1 in bit 0. */
   readonly bendsDone: number;
+  /** Why the bend is not begun; then nothing is met and nothing measured. */
+  readonly refused: Refusal | undefined;
   readonly contact: Contact | undefined;
   /** Undefined where nothing is left to measure; 0 on contact. */
   readonly clearanceMm: Mm | undefined;
@@ -60,14 +65,13 @@ export function judgeStep(
 
 /**
  * Judges one stage of an order. A bend that was begun before goes in as it came out then, and the leaf comes up to it
- * before it bends on. `machine` is of the stage's brake, whatever its nose setback.
+ * before it bends on. `machine` is of the stage's brake.
  */
 export function judgeStage(stage: Stage, marginMm: Mm, machine: Machine): Step {
   const { part, brake, bendsDone, bend, clamped, begun } = stage;
   const seat = seatFor(part, brake, bend, clamped, begun?.fromDeg);
   if (!begun) return judged(seat, bendsDone, marginMm, machine);
-  const goesIn = { ...seatFor(begun.part, brake, bend, clamped), noseSetbackMm: seat.noseSetbackMm };
-  return judged(seat, bendsDone, marginMm, machine, goesIn);
+  return judged(seat, bendsDone, marginMm, machine, seatFor(begun.part, brake, bend, clamped));
 }
 
 /** `goesIn` is the seat of the part as it goes in, where that is not flat at this bend. */
@@ -77,20 +81,27 @@ function judged(seat: Seat, bendsDone: number, marginMm: Mm, machine: Machine, g
     moving: formedJoints(seat.movingChain, bendsDone),
     clamped: formedJoints(seat.clampedChain, bendsDone),
   };
-  const contact = contactOf(checks, formed);
-  const clearance = contact ? undefined : clearanceOf(checks, formed);
+  const refused = seat.pinched ? "pinched" : undefined;
+  const contact = refused ? undefined : contactOf(checks, formed);
+  const clearance = refused || contact ? undefined : clearanceOf(checks, formed);
   const loading = new LoadingChecks(checks);
   const load = goesIn
     ? handlingOf(new LoadingChecks(new SideChecks(goesIn, machine)), goesIn, formed, true)
     : handlingOf(loading, seat, formed, false);
   const unload = handlingOf(loading, seat, formed, true);
   const swingShort = seat.sweepRad < seat.overbendRad;
-  const hits = contact !== undefined || load === "blocked" || unload === "blocked" || swingShort;
+  const hits =
+    refused !== undefined ||
+    contact !== undefined ||
+    load === "blocked" ||
+    unload === "blocked" ||
+    swingShort;
   const clearanceMm = contact ? 0 : clearance?.mm;
   const tight = clearanceMm !== undefined && clearanceMm < marginMm;
   return {
     seat,
     bendsDone,
+    refused,
     contact,
     clearanceMm,
     clearancePoints: clearance?.points,

@@ -4,6 +4,7 @@
  */
 import DxfFile from "dxf-writer";
 import { type Mm, type Rad, toDeg } from "../units/quantity.ts";
+import { MADE_BY } from "./madeBy.ts";
 import type { Drawing, Layer } from "./model.ts";
 import { type Stroke, strokesOf } from "./stroke.ts";
 
@@ -55,7 +56,8 @@ export function toDxf(drawing: Drawing): string {
     file.addLayer(name, colour, "CONTINUOUS");
   }
   for (const stroke of strokes) put(file, stroke);
-  return file.toDxfString();
+  // Group 999 is a remark.
+  return `999\n${MADE_BY}\n${file.toDxfString()}`;
 }
 
 function put(file: DxfFile, stroke: Stroke): void {

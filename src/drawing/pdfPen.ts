@@ -3,6 +3,7 @@
  * The file asks the print box for "actual size". Same pages in, same bytes out: no date is written.
  */
 import { PDFDocument, PDFName, PrintScaling, StandardFonts } from "pdf-lib";
+import { MADE_BY } from "./madeBy.ts";
 import type { Page } from "./page.ts";
 import { type Fonts, placedOperators } from "./pdfMarks.ts";
 import { points } from "./pdfPath.ts";
@@ -17,7 +18,7 @@ export async function writePdf(pages: readonly Page[], title: string): Promise<U
   if (pages.length === 0) throw new RangeError("a PDF file needs at least one page");
   const file = await PDFDocument.create({ updateMetadata: false });
   file.setTitle(title, { showInWindowTitleBar: true });
-  file.setProducer("noseroom");
+  file.setProducer(MADE_BY);
   file.setLanguage("en");
   file.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
   const fonts: Fonts = {
@@ -33,5 +34,6 @@ export async function writePdf(pages: readonly Page[], title: string): Promise<U
   file.setSubject(
     printable(pages.flatMap((page) => page.placed.map((one) => one.drawing.sentence)).join(" ")),
   );
-  return file.save();
+  // The plain form of the file, so that its producer can be read back.
+  return file.save({ useObjectStreams: false });
 }

@@ -6,6 +6,7 @@
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import { dimensionStrokes } from "./dimensionStrokes.ts";
+import { MADE_BY } from "./madeBy.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { arcTo, outlinePath, shortNumber, svgPoint } from "./pathData.ts";
 import { strokesOf } from "./stroke.ts";
@@ -122,6 +123,7 @@ export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const ground = `M${svgPoint(min)}H${shortNumber(max.x)}V${shortNumber(-max.y)}H${shortNumber(min.x)}Z`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${shortNumber(width * enlargement)}mm" height="${shortNumber(height * enlargement)}mm" viewBox="${box}" role="img" aria-labelledby="picture-title picture-sentence">`,
+    `<!-- ${MADE_BY} -->`,
     `<title id="picture-title">${escapeText(options.title ?? drawing.sentence)}</title>`,
     `<desc id="picture-sentence">${escapeText(drawing.sentence)}</desc>`,
     `<style>\n${styleRules(pageMm, options.onPaper !== undefined)}\n</style>`,

@@ -3,12 +3,12 @@
  * Lengths in mm, angles in degrees, flats and bends counted from 1.
  */
 import type { Handling } from "../contact/loading.ts";
-import type { Verdict } from "../contact/step.ts";
+import type { Refusal, Verdict } from "../contact/step.ts";
 import type { End } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Remedy } from "./wayOut.ts";
 
-export type { Handling, Verdict };
+export type { Handling, Refusal, Verdict };
 
 /** A piece of the brake, `finger` one of several side by side, or the part's own other side. */
 export type Member = "finger" | "clamp" | "holder" | "leaf" | "bed" | "frame" | "part";
@@ -43,7 +43,10 @@ export interface JudgedStep {
   readonly clamped: End;
   readonly markedFaceUp: boolean;
   readonly angle: Deg;
+  /** The likely leaf angle; all figures of the step are for it. */
   readonly overbend: Deg;
+  /** Leaf angles from least to most springback; both are `overbend` where that was given. */
+  readonly overbendRange: readonly [Deg, Deg];
   readonly reached: Deg;
   readonly relaxesTo: Deg;
   readonly verdict: Verdict;
@@ -56,7 +59,9 @@ export interface JudgedStep {
   readonly contact: ContactAnswer | null;
   readonly load: Handling;
   readonly unload: Handling;
-  /** Nose setback for this bend. */
+  /** Why the bend is not even begun: it `hits`, with nothing met or measured. */
+  readonly refused: Refusal | null;
+  /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
   /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
   readonly stroke?: "begin" | "finish";
@@ -100,6 +105,15 @@ export interface DoubtsAnswer {
   readonly mixesTried: number;
 }
 
+/** A bend that the leaf leaves at `to` degrees after springback, to be closed by hand to `angle`. */
+export interface HandFinishAnswer {
+  readonly bend: number;
+  readonly to: Deg;
+  readonly angle: Deg;
+  /** Thickness of what it is closed over; null where the job names none. */
+  readonly filler: Mm | null;
+}
+
 export interface Answer {
   readonly verdict: Verdict;
   readonly order: readonly StepAnswer[];
@@ -112,6 +126,8 @@ export interface Answer {
     /** Only where the job has the key `cutOuts`. */
     readonly reliefHoles?: readonly ReliefHoleAnswer[];
   };
+  /** Only where the job has the key `finishByHand`. */
+  readonly finishByHand?: readonly HandFinishAnswer[];
   /** Only where the job has the key `doubts`. */
   readonly doubts?: DoubtsAnswer;
   /** Empty from `check` alone; `waysOut` finds them from the job file. */

@@ -26,7 +26,7 @@ export function formAll(
   written: readonly WrittenBend[],
   brake: Brake,
 ): Part | undefined {
-  const { name, material, thickness, insideRadius, kFactor } = file.part;
+  const { name, material, thickness, insideRadius, kFactor, closedBends, allowance } = file.part;
   const section: JobFile = {
     noseroom: 1,
     units: file.units,
@@ -37,6 +37,8 @@ export function formAll(
       thickness,
       insideRadius,
       ...(kFactor !== undefined && { kFactor }),
+      ...(closedBends !== undefined && { closedBends }),
+      ...(allowance !== undefined && { allowance }),
       dimensions: "flat",
       flats: [LONG, ...written.map(() => LONG)],
       bends: written.map(({ bend }) => bend),

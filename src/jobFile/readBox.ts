@@ -3,7 +3,7 @@
  * change.
  */
 import type { Brake } from "../brake/brake.ts";
-import { insideBendSetback } from "../part/bendSetback.ts";
+import { takenAtBend } from "../part/bendSetback.ts";
 import type { Bend, Part, Turn } from "../part/part.ts";
 import {
   type Box,
@@ -17,6 +17,7 @@ import type { Built } from "../pattern/panels.ts";
 import type { Link } from "../pattern/sectionPattern.ts";
 import type { Mm } from "../units/quantity.ts";
 import { formAll, type WrittenBend } from "./formAll.ts";
+import { usualEdge } from "./readFlats.ts";
 import { lengthAt, type Reading, refuse, sayLimit } from "./reading.ts";
 import type { WholeFile } from "./wholeSchema.ts";
 
@@ -31,13 +32,13 @@ const LIP_GAP_MM: Mm = 0.5;
 
 type BoxFile = NonNullable<WholeFile["part"]["box"]>;
 type WallFile = Exclude<NonNullable<BoxFile["walls"]["left"]>, number | string>;
-type Dimensions = NonNullable<WholeFile["part"]["dimensions"]>;
 
 /** What a bend takes off a dimension that it ends. */
-export function takenBy(dimensions: Dimensions, thicknessMm: Mm): (bend: Bend) => Mm {
-  if (dimensions === "flat") return () => 0;
-  if (dimensions === "outside") return (bend) => bend.bendSetbackMm;
-  return (bend) => insideBendSetback({ ...bend, thicknessMm });
+export function takenBy(
+  { dimensions = "outside", closedBends = "corner" }: WholeFile["part"],
+  thicknessMm: Mm,
+): (bend: Bend) => Mm {
+  return (bend) => takenAtBend({ ...bend, thicknessMm }, usualEdge(dimensions), closedBends);
 }
 
 /** The blank of a box, or undefined with the problems noted. */
@@ -72,7 +73,6 @@ export function readBox(
     walls.map(({ side }) => side),
   );
   const formed = formAll(reading, file, [...written, ...tabs], brake);
-  const dimensions = file.part.dimensions ?? "outside";
   const corners = formed && readCorners(reading, box, formed.bends.slice(written.length), gapMm);
   if (!formed || !corners || reading.problems.length > before) return undefined;
   let used = 0;
@@ -83,7 +83,7 @@ export function readBox(
     ]),
   ) as Box["walls"];
   const { thicknessMm } = formed;
-  const taken = takenBy(dimensions, thicknessMm);
+  const taken = takenBy(file.part, thicknessMm);
   const result = boxPattern({ widthMm, depthMm, thicknessMm, walls: links, corners, gapMm, taken });
   if (result.ok) return { formed, built: result.built };
   noteBoxFault(reading, box, result.fault);

@@ -11,7 +11,7 @@ import { readClamp } from "./readClamp.ts";
 import { angleAt, lengthAt, noteFault, type Reading, strengthAt, thicknessAt } from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
-import { type JobFile, LIMITS } from "./schema.ts";
+import { type FramePieceFile, type JobFile, LIMITS } from "./schema.ts";
 
 type BrakeFile = JobFile["brake"];
 
@@ -26,7 +26,8 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   const clamp = readClamp(reading, file.clamp);
   const bed = readBed(reading, file);
   const leaf = readLeaf(reading, file);
-  const frame = (file.frame ?? []).map((piece, i) => readOutline(reading, `brake.frame[${i}]`, piece));
+  const frame = (file.frame ?? []).map((piece, i) => readFramePiece(reading, `brake.frame[${i}]`, piece));
+  const names = (file.frame ?? []).map((piece) => ("name" in piece ? piece.name : undefined));
   const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
   const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
   const rating = file.rated && readRating(reading, file.rated);
@@ -37,16 +38,30 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     bed,
     leaf,
     frame: frame.filter((piece): piece is Outline => piece !== undefined),
+    ...(names.some((name) => name !== undefined) && { frameNames: names }),
     liftMm,
     openEnds: file.openEnds,
     noseSetback,
     ...(rating && { rating }),
+    ...(file.measured !== undefined && { measuredOn: file.measured }),
   };
+}
+
+function readFramePiece(reading: Reading, path: string, piece: FramePieceFile): Outline | undefined {
+  return "profile" in piece
+    ? readOutline(reading, `${path}.profile`, piece.profile)
+    : readOutline(reading, path, piece);
 }
 
 /** Corners of all profiles together: they bound the work of finding crossings. */
 function cornersOf({ clamp, bed, leaf, frame = [] }: BrakeFile): number {
-  const profiles = [bed.profile, leaf.profile, ...frame, ...(clamp.type === "profile" ? clamp.profiles : [])];
+  const pieces = frame.map((piece) => ("profile" in piece ? piece.profile : piece));
+  const profiles = [
+    bed.profile,
+    leaf.profile,
+    ...pieces,
+    ...(clamp.type === "profile" ? clamp.profiles : []),
+  ];
   return profiles.reduce((sum, profile) => sum + profile.length, 0);
 }
 
@@ -73,12 +88,15 @@ function readLeaf(reading: Reading, file: BrakeFile): Leaf | undefined {
   return { outline, swingDeg, pivot: { x: x!, y: y! } };
 }
 
-function readNoseSetback(reading: Reading, written: number | string): "auto" | Mm {
-  if (typeof written === "string" && written.trim().toLowerCase() === "auto") return "auto";
+function readNoseSetback(reading: Reading, written: number | string): "auto" | "one" | Mm {
+  const word = typeof written === "string" ? written.trim().toLowerCase() : "";
+  if (word === "auto" || word === "one") return word;
   const before = reading.problems.length;
-  const noseSetbackMm = lengthAt(reading, "brake.setback", written, "atLeast0");
+  const noseSetbackMm = lengthAt(reading, "brake.setback", written, "any");
   if (reading.problems.length > before) {
-    reading.problems[before] = { ...reading.problems[before]!, allowed: '"auto", or a length of 0 or more' };
+    const allowed =
+      '"auto", "one" for all bends, or a length (less than 0 where the nose stands over the leaf)';
+    reading.problems[before] = { ...reading.problems[before]!, allowed };
   }
   return noseSetbackMm;
 }

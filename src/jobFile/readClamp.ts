@@ -6,12 +6,15 @@ import { barClamp } from "../brake/bar.ts";
 import type { Clamp } from "../brake/brake.ts";
 import { fingerClamp } from "../brake/finger.ts";
 import type { ClampResult, Holder } from "../brake/frontedClamp.ts";
+import { noseRounded } from "../brake/noseCorner.ts";
 import { profileClamp } from "../brake/profile.ts";
-import type { Outline } from "../plane/outline.ts";
+import { shimmed } from "../brake/shimmed.ts";
+import { boxOf } from "../plane/bounding.ts";
+import { movedOutline } from "../plane/move.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { angleAt, lengthAt, noteFault, type Reading, type Sign } from "./reading.ts";
-import { readOutline } from "./readOutline.ts";
-import type { ClampFile } from "./schema.ts";
+import { outlineOf, readCorners } from "./readOutline.ts";
+import type { ClampFile, ProfileFile } from "./schema.ts";
 
 const PATH = "brake.clamp";
 type Fronted = Exclude<ClampFile, { type: "profile" }>;
@@ -21,7 +24,10 @@ export function readClamp(reading: Reading, file: ClampFile): Clamp | undefined 
   const before = reading.problems.length;
   const result = shapedClamp(reading, file);
   if (reading.problems.length > before || result === undefined) return undefined;
-  if (result.ok) return result.clamp;
+  if (result.ok) {
+    const shimMm = lengthAt(reading, `${PATH}.shim`, file.shim ?? 0, "atLeast0");
+    return reading.problems.length > before ? undefined : shimmed(result.clamp, shimMm);
+  }
   const written = (file as Readonly<Record<string, unknown>>)[result.fault.key];
   return noteFault(reading, PATH, written, result.fault);
 }
@@ -30,13 +36,7 @@ function shapedClamp(reading: Reading, file: ClampFile): ClampResult | undefined
   const measure = (key: string, written: number | string, sign: Sign): Mm =>
     lengthAt(reading, `${PATH}.${key}`, written, sign);
   const noseRadiusMm = measure("noseRadius", file.noseRadius, "atLeast0");
-  if (file.type === "profile") {
-    const outlines = file.profiles.map((profile, i) =>
-      readOutline(reading, `${PATH}.profiles[${i}]`, profile),
-    );
-    const whole = outlines.filter((outline): outline is Outline => outline !== undefined);
-    return whole.length < outlines.length ? undefined : profileClamp({ noseRadiusMm, outlines: whole });
-  }
+  if (file.type === "profile") return readProfiles(reading, file.profiles, noseRadiusMm);
   const topRadiusMm = measure("topRadius", file.topRadius ?? 0, "atLeast0");
   const holder = readHolder(reading, file);
   const noseAngleDeg = readNoseAngle(reading, file.noseAngle ?? 90);
@@ -50,6 +50,24 @@ function shapedClamp(reading: Reading, file: ClampFile): ClampResult | undefined
   const thicknessMm = measure("thickness", file.thickness, "above0");
   const depthMm = measure("depth", file.depth, "above0");
   return fault < reading.problems.length ? undefined : barClamp({ ...shared, thicknessMm, depthMm });
+}
+
+/** The free shapes, the nose's corner rounded where it is drawn sharp; a front that leans back is moved up to x = 0 then. */
+function readProfiles(
+  reading: Reading,
+  profiles: readonly ProfileFile[],
+  noseRadiusMm: Mm,
+): ClampResult | undefined {
+  const before = reading.problems.length;
+  const at = (i: number) => `${PATH}.profiles[${i}]`;
+  const drawn = profiles.map((profile, i) => readCorners(reading, at(i), profile));
+  if (reading.problems.length > before) return undefined;
+  const shapes = noseRounded(drawn, noseRadiusMm);
+  const outlines = profiles.flatMap((profile, i) => outlineOf(reading, at(i), profile, shapes[i]!) ?? []);
+  if (outlines.length < profiles.length) return undefined;
+  if (shapes === drawn) return profileClamp({ noseRadiusMm, outlines });
+  const foremost = boxOf(...outlines).maxX;
+  return profileClamp({ noseRadiusMm, outlines: outlines.map((one) => movedOutline(one, -foremost, 0)) });
 }
 
 function readNoseAngle(reading: Reading, written: number | string): Deg {

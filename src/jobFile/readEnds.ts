@@ -96,7 +96,7 @@ export function readSectionBuilt(
     lengthMm,
     ends: read,
     spans: cut,
-    taken: takenBy(part.dimensions ?? "outside", formed.thicknessMm),
+    taken: takenBy(part, formed.thicknessMm),
   });
   if (result.ok) return { formed, built: result.built };
   noteSectionFault(reading, part, result.fault);

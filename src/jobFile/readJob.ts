@@ -6,8 +6,10 @@
 import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
+import { oddFigures } from "./oddFigures.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
+import { asTheLeafLeaves, readFinishByHand } from "./readFinishByHand.ts";
 import { lengthAt, type Reading } from "./reading.ts";
 import { readLayout } from "./readLayout.ts";
 import { checkBegun, readOrder } from "./readOrder.ts";
@@ -48,13 +50,28 @@ export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly 
   const order = file.order && readOrder(reading, file.order, file.part.bends.length);
   const marginMm =
     file.margin === undefined ? DEFAULT_MARGIN_MM : lengthAt(reading, "margin", file.margin, "atLeast0");
-  const part = brake && asked && formPart(reading, asked, brake, file);
+  const finished = brake && asked && formPart(reading, asked, brake, file);
+  const byHand = finished && file.finishByHand && readFinishByHand(reading, file.finishByHand, finished);
+  const readable = reading.problems.length === 0 && byHand !== undefined;
+  const part = finished && readable ? asTheLeafLeaves(finished, byHand) : finished;
   if (brake && part && order && file.order) checkBegun(reading, file.order, { part, brake, order });
-  const layout = part && readLayout(reading, file.part, part);
+  const layout = finished && readLayout(reading, file.part, finished);
   if (!brake || !asked || !part || reading.problems.length > 0)
     return { ok: false, problems: reading.problems };
   const askedInsideRadiiMm = asked.bends.map((bend) => bend.insideRadiusMm);
   const { units } = file;
-  const job = { units, part, brake, ...(order && { order }), marginMm, askedInsideRadiiMm, ...layout };
+  const hand = byHand && { finishByHand: byHand, ...(part !== finished && { finished: finished! }) };
+  const odd = oddFigures(file, part.metal.name, part.thicknessMm);
+  const job = {
+    units,
+    part,
+    ...hand,
+    brake,
+    ...(order && { order }),
+    marginMm,
+    askedInsideRadiiMm,
+    ...(odd.length > 0 && { odd }),
+    ...layout,
+  };
   return { ok: true, job, file };
 }

@@ -12,7 +12,7 @@ export function readCorners(reading: Reading, path: string, profile: ProfileFile
   return profile.map((corner, i) => ({
     x: lengthAt(reading, `${path}[${i}][0]`, corner[0]!, "any"),
     y: lengthAt(reading, `${path}[${i}][1]`, corner[1]!, "any"),
-    radius: corner[2] === undefined ? 0 : lengthAt(reading, `${path}[${i}][2]`, corner[2], "atLeast0"),
+    ...(corner[2] !== undefined && { radius: lengthAt(reading, `${path}[${i}][2]`, corner[2], "atLeast0") }),
   }));
 }
 
@@ -20,7 +20,16 @@ export function readCorners(reading: Reading, path: string, profile: ProfileFile
 export function readOutline(reading: Reading, path: string, profile: ProfileFile): Outline | undefined {
   const before = reading.problems.length;
   const corners = readCorners(reading, path, profile);
-  if (reading.problems.length > before) return undefined;
+  return reading.problems.length > before ? undefined : outlineOf(reading, path, profile, corners);
+}
+
+/** The outline of a profile's corners as read, or undefined with the problem noted. */
+export function outlineOf(
+  reading: Reading,
+  path: string,
+  profile: ProfileFile,
+  corners: readonly Corner[],
+): Outline | undefined {
   const result = filletedOutline(corners);
   if (result.ok) return result.outline;
   noteFault(reading, path, profile, result.fault);

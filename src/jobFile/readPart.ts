@@ -2,18 +2,17 @@
  * The part of a job as measured in the file: thickness, flats, angles and asked radii, in mm and degrees.
  * What the brake makes of it (formed radius, overbend, tangent lengths) is worked out in formPart.ts.
  */
-import type { Turn } from "../part/part.ts";
+import type { BendAsked } from "../motion/formBends.ts";
+import type { ClosedBends } from "../part/bendSetback.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import { type AskedFlat, type AskedOverall, readFlats, readOverall } from "./readFlats.ts";
 import { angleAt, figureAt, lengthAt, type Reading, refuse, thicknessAt } from "./reading.ts";
 import { type MetalRead, readMetal } from "./readMetal.ts";
 import type { JobFile } from "./schema.ts";
 
-export interface AskedBend {
-  readonly angleDeg: Deg;
-  readonly turn: Turn;
-  readonly insideRadiusMm: Mm;
-  /** Absent: to be worked out from springback. */
-  readonly overbendDeg?: Deg;
+export interface AskedBend extends BendAsked {
+  /** Absent: to be worked out from the allowance. */
+  readonly deductionMm?: Mm;
 }
 
 export interface AskedPart {
@@ -21,10 +20,12 @@ export interface AskedPart {
   readonly metal: MetalRead;
   readonly thicknessMm: Mm;
   readonly kFactor: number;
+  readonly allowanceBy: "kFactor" | "din6935";
   readonly lengthMm?: Mm;
-  readonly dimensions: "outside" | "inside" | "flat";
+  readonly closedBends: ClosedBends;
   /** As dimensioned, bend setbacks not yet taken off. */
-  readonly flatsMm: readonly Mm[];
+  readonly flats: readonly AskedFlat[];
+  readonly overall?: AskedOverall;
   readonly bends: readonly AskedBend[];
 }
 
@@ -42,7 +43,8 @@ export function readPart(reading: Reading, file: PartFile): AskedPart | undefine
       : figureAt(reading, "part.kFactor", file.kFactor, { from: 0, to: 1, allowed: "a number from 0 to 1" });
   const lengthMm =
     file.length === undefined ? undefined : lengthAt(reading, "part.length", file.length, "above0");
-  const flatsMm = readFlats(reading, file);
+  const flats = readFlats(reading, file);
+  const overall = readOverall(reading, file);
   const bends = file.bends.map((bend, i) => readBend(reading, `part.bends[${i}]`, bend, radiusMm));
   if (reading.problems.length > before || metal === undefined || kFactor === undefined) return undefined;
   return {
@@ -51,21 +53,12 @@ export function readPart(reading: Reading, file: PartFile): AskedPart | undefine
     thicknessMm,
     kFactor,
     ...(lengthMm !== undefined && { lengthMm }),
-    dimensions: file.dimensions,
-    flatsMm,
+    closedBends: file.closedBends ?? "corner",
+    allowanceBy: file.allowance ?? "kFactor",
+    flats,
+    ...(overall && { overall }),
     bends,
   };
-}
-
-function readFlats(reading: Reading, file: PartFile): Mm[] {
-  const wanted = file.bends.length + 1;
-  if (file.flats.length !== wanted) {
-    const commas = file.flats.length > wanted ? " (a comma parts two lengths: write 12.5 for 12,5)" : "";
-    const allowed = `a list of ${wanted} lengths, one more than there are bends${commas}`;
-    refuse(reading, "part.flats", file.flats, allowed);
-    return [];
-  }
-  return file.flats.map((flat, i) => lengthAt(reading, `part.flats[${i}]`, flat, "above0"));
 }
 
 function readBend(
@@ -74,21 +67,44 @@ function readBend(
   file: PartFile["bends"][number],
   commonRadiusMm: Mm,
 ): AskedBend {
-  const angleDeg = angleAt(reading, `${path}.angle`, file.angle, {
-    from: 0,
-    to: 180,
-    open: "both",
-    allowed: "an angle between 0 and 180 degrees, measured from flat",
-  });
+  const angleDeg = readAngle(reading, path, file);
   const insideRadiusMm =
     file.insideRadius === undefined
       ? commonRadiusMm
       : lengthAt(reading, `${path}.insideRadius`, file.insideRadius, "above0");
-  if (file.overbend === undefined) return { angleDeg, turn: file.turn, insideRadiusMm };
+  const deductionMm =
+    file.deduction === undefined ? undefined : lengthAt(reading, `${path}.deduction`, file.deduction, "any");
+  const bend = {
+    angleDeg,
+    turn: file.turn,
+    insideRadiusMm,
+    ...(deductionMm !== undefined && { deductionMm }),
+  };
+  if (file.overbend === undefined) return bend;
   const overbendDeg = angleAt(reading, `${path}.overbend`, file.overbend, {
     from: Number.isNaN(angleDeg) ? 0 : angleDeg,
     to: 180 - 1e-9,
     allowed: `at least the bend's own angle${Number.isNaN(angleDeg) ? "" : `, ${angleDeg} degrees,`} and less than 180`,
   });
-  return { angleDeg, turn: file.turn, insideRadiusMm, overbendDeg };
+  return { ...bend, overbendDeg };
+}
+
+/** The bend angle from flat, given as such or by the angle that the two flats include. */
+function readAngle(reading: Reading, path: string, { angle, included }: PartFile["bends"][number]): Deg {
+  const range = { from: 0, to: 180, open: "both" } as const;
+  if (included === undefined) {
+    if (angle === undefined)
+      return refuse(
+        reading,
+        `${path}.angle`,
+        angle,
+        "an angle in degrees from flat, or included in its place",
+      );
+    const allowed = "an angle between 0 and 180 degrees, measured from flat";
+    return angleAt(reading, `${path}.angle`, angle, { ...range, allowed });
+  }
+  if (angle !== undefined)
+    return refuse(reading, `${path}.included`, included, "left out, since the bend has its angle already");
+  const allowed = "an angle between 0 and 180 degrees, as a protractor reads it between the two flats";
+  return 180 - angleAt(reading, `${path}.included`, included, { ...range, allowed });
 }

@@ -3,16 +3,22 @@
  * Brakes are read as they are; parts on a bar that forms any radius, so that a slip is the part's own. Never throws.
  */
 import { dataOf } from "./jsonText.ts";
+import { mergedShop } from "./mergedShop.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import type { Reading } from "./reading.ts";
-import { jobOf } from "./readJob.ts";
+import { type JobRead, jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import { shapedBy } from "./shape.ts";
-import { type ShopFile, shopFileSchema } from "./shopFile.ts";
+import { type Shop, shopFileSchema } from "./shopFile.ts";
 
 export type ShopRead =
-  | { readonly ok: true; readonly shop: ShopFile }
+  | {
+      readonly ok: true;
+      readonly shop: Shop;
+      /** The jobs of the file, read. */
+      readonly jobs: readonly Extract<JobRead, { ok: true }>[];
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const MOST_TEXT = 4_000_000;
@@ -22,23 +28,46 @@ const MOST_TEXT = 4_000_000;
  * @example readShop("{}") // { ok: false, problems: [{ path: "noseroomShop", … }, …] }
  */
 export function readShop(text: string): ShopRead {
-  const read = dataOf(text, MOST_TEXT);
-  if (!read.ok) return read;
-  const shape = shapedBy(shopFileSchema, read.value);
+  const data = dataOf(text, MOST_TEXT);
+  if (!data.ok) return data;
+  const shape = shapedBy(shopFileSchema, data.value);
   if (!shape.ok) return shape;
-  const shop = shape.file;
+  const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
+  const read = written.map((job) => jobOf(job));
   const problems = [
-    ...shop.brakes.flatMap((brake, i) => {
-      const reading: Reading = { units: shop.units, problems: [] };
+    ...brakes.flatMap((brake, i) => {
+      const reading: Reading = { units, problems: [] };
       readBrake(reading, brake);
       return reading.problems.map((problem) => moved(problem, "brake", `brakes[${i}]`));
     }),
-    ...shop.parts.flatMap((part, i) => {
-      const read = jobOf(jobFileOf(shop, part, SHARP_BAR));
-      return read.ok ? [] : read.problems.map((problem) => moved(problem, "part", `parts[${i}]`));
+    ...parts.flatMap((part, i) => {
+      const alone = jobOf(jobFileOf({ units }, part, SHARP_BAR));
+      return alone.ok ? [] : alone.problems.map((problem) => moved(problem, "part", `parts[${i}]`));
     }),
+    ...read.flatMap((job, i) =>
+      job.ok ? [] : job.problems.map((p) => ({ ...p, path: `jobs[${i}].${p.path}` })),
+    ),
   ];
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, shop };
+  const shop = mergedShop(shape.file);
+  if (shop.brakes.length === 0) problems.push(lacking("brakes", "at least one brake, here or in a job"));
+  if (shop.parts.length === 0) problems.push(lacking("parts", "at least one part, here or in a job"));
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, shop, jobs: read.flatMap((job) => (job.ok ? [job] : [])) };
+}
+
+function lacking(path: string, allowed: string): Problem {
+  return { path, found: "none", allowed };
+}
+
+/** Whether a text means to be a shop file, whatever else is wrong with it. @example isShop("{noseroomShop: 1}") // true */
+export function isShop(text: string): boolean {
+  const data = dataOf(text, MOST_TEXT);
+  return (
+    data.ok &&
+    typeof data.value === "object" &&
+    data.value !== null &&
+    Object.hasOwn(data.value, "noseroomShop")
+  );
 }
 
 /** A brake whose sharp, square bar forms any radius, to read parts with. */
@@ -61,7 +90,11 @@ function box(fromX: string, toX: string, underY: string): JobFile["brake"]["bed"
 }
 
 /** The job of one part of the shop on one brake. */
-export function jobFileOf(shop: ShopFile, part: JobFile["part"], brake: JobFile["brake"]): JobFile {
+export function jobFileOf(
+  shop: Pick<Shop, "units" | "margin">,
+  part: JobFile["part"],
+  brake: JobFile["brake"],
+): JobFile {
   const { units, margin } = shop;
   return { noseroom: 1, units, part, brake, ...(margin !== undefined && { margin }) };
 }

@@ -98,7 +98,9 @@ function readSection(reading: Reading, file: WholeFile, brake: Brake): ReturnTyp
   const own = bends.map((bend, i) => ({ path: `part.bends[${i}]`, bend }));
   const formed = formAll(reading, file, [...own, ...endBends(file.part)], brake);
   if (!formed) return undefined;
-  const alone = formPart(reading, asked, brake, section);
+  // One setback for all bends is that of the largest, ends among them.
+  const noseSetback = brake.noseSetback === "one" ? formed.bends[0]!.noseSetbackMm : brake.noseSetback;
+  const alone = formPart(reading, asked, { ...brake, noseSetback }, section);
   if (!alone) return undefined;
   return readSectionBuilt(reading, file, { formed, flatsMm: alone.flatsMm, bends: bends.length });
 }

@@ -34,7 +34,7 @@ const A_LENGTH = 'a length such as 12, "3/8" or "5 mm"';
 const AN_ANGLE = "an angle in degrees";
 
 /** A number, or text to be read as one. */
-export function written(allowed: string) {
+function written(allowed: string) {
   const isWritten = (value: unknown): value is number | string =>
     typeof value === "number" ? Number.isFinite(value) : typeof value === "string" && value.length <= 80;
   return z.custom<number | string>(isWritten, { error: () => allowed });
@@ -58,7 +58,8 @@ export function list<Item extends z.ZodType>(item: Item, from: number, to: numbe
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
   const meant = (said: unknown): unknown =>
     words.find(
-      (word) => typeof said === "string" && said.length <= 40 && word === said.trim().toLowerCase(),
+      (word) =>
+        typeof said === "string" && said.length <= 40 && word.toLowerCase() === said.trim().toLowerCase(),
     ) ?? said;
   return z.preprocess(meant, z.enum(words, { error: () => words.map((word) => `"${word}"`).join(" or ") }));
 }
@@ -74,7 +75,7 @@ const yesOrNo = z.preprocess(
   z.boolean({ error: () => "true or false" }),
 );
 
-export function plainText(what: string) {
+function plainText(what: string) {
   const allowed = `${what}: plain text of up to ${LIMITS.nameLength} signs on one line`;
   return z
     .string({ error: () => allowed })
@@ -82,11 +83,22 @@ export function plainText(what: string) {
     .refine((text) => !/\p{Cc}/u.test(text), { error: () => allowed });
 }
 
+const A_DATE = 'a date as year-month-day, such as "2026-07-02"';
+
+/** A day of the calendar (ISO 8601, extended format). */
+const date = z.string({ error: () => A_DATE }).refine(isDate, { error: () => A_DATE });
+
+function isDate(text: string): boolean {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : undefined;
+  // The thirtieth of February would be counted on into March.
+  return day !== undefined && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text);
+}
+
 export const length = written(A_LENGTH);
 export const angle = written(AN_ANGLE);
 const megapascals = written("a strength in MPa");
 
-export const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
+const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
 export const profile = list(
   corner,
   3,
@@ -95,6 +107,14 @@ export const profile = list(
 );
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
+
+/** A fixed piece of the brake: its profile, or that with a name. */
+const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
+  error: () => "a closed profile, [[x, y], …], or {name, profile}",
+});
+
+/** Sheet folded over the nose. */
+const shim = { shim: length.optional() };
 
 const holder = {
   holderBack: length.optional(),
@@ -140,6 +160,7 @@ const clampKinds = z.discriminatedUnion(
       topRadius: length.optional(),
       ...holder,
       ...along,
+      ...shim,
     }),
     group("a clamp bar", {
       type: z.literal("bar"),
@@ -150,12 +171,14 @@ const clampKinds = z.discriminatedUnion(
       topRadius: length.optional(),
       ...holder,
       ...along,
+      ...shim,
     }),
     group("a clamp", {
       type: z.literal("profile"),
       noseRadius: length,
       profiles: profileList(1),
       ...along,
+      ...shim,
     }),
   ],
   {
@@ -165,7 +188,7 @@ const clampKinds = z.discriminatedUnion(
 
 const clamp = z.preprocess(inSmallLetters, clampKinds);
 
-export const material = z.union(
+const material = z.union(
   [
     z.string(),
     group("a metal", {
@@ -178,12 +201,21 @@ export const material = z.union(
   { error: () => 'the name of a metal, such as "mild steel", or {name, yield, modulus} in MPa' },
 );
 
-const bend = group("a bend", {
-  angle,
+export const bend = group("a bend", {
+  angle: angle.optional(),
+  included: angle.optional(),
   turn: oneOf(["up", "down"]),
   insideRadius: length.optional(),
   overbend: angle.optional(),
+  deduction: length.optional(),
 });
+
+const A_FLAT = 'a length such as 12, "3/8" or "5 mm", {size, from, to}, or "rest"';
+const edge = oneOf(["outside", "inside", "tangent"]);
+const flat = z.union(
+  [written(A_FLAT), group("a flat", { size: length, from: edge.optional(), to: edge.optional() })],
+  { error: () => A_FLAT },
+);
 
 const A_SPAN = 'from and to, as [0, "1/2"]; to may be "end"';
 const span = list(written(A_SPAN), 2, 2, A_SPAN);
@@ -205,14 +237,21 @@ export const jobFileSchema = group("a job", {
     kFactor: written("a number from 0 to 1").optional(),
     length: length.optional(),
     dimensions: oneOf(["outside", "inside", "flat"]),
-    flats: z.array(length, { error: () => "a list of lengths, one more than there are bends" }),
+    closedBends: oneOf(["corner", "tangent"]).optional(),
+    flats: z.array(flat, { error: () => "a list of lengths, one more than there are bends" }),
     bends: list(bend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
+    overall: group("an overall size", {
+      size: length,
+      along: z.int({ error: () => "the number of the flat that it is measured along" }),
+    }).optional(),
+    allowance: oneOf(["kFactor", "din6935"]).optional(),
     grain: written('"across", "along" or an angle in degrees, measured from the bend lines').optional(),
     doubts: doubts.optional(),
     cutOuts: list(cutOut, 0, LIMITS.cutOuts, `a list of up to ${LIMITS.cutOuts} cut-outs`).optional(),
   }),
   brake: group("a brake", {
     name: plainText("a name"),
+    measured: date.optional(),
     clamp,
     bed: group("a bed", { profile }),
     leaf: group("a leaf", {
@@ -220,13 +259,13 @@ export const jobFileSchema = group("a job", {
       swing: angle,
       pivot: list(length, 2, 2, "a point, [x, y]").optional(),
     }),
-    frame: profileList(0).optional(),
+    frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
-    setback: written('"auto" or a length').optional(),
     length: length.optional(),
     leastGrip: length.optional(),
     leastFlange: length.optional(),
+    setback: written('"auto", "one" or a length').optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z
@@ -239,10 +278,22 @@ export const jobFileSchema = group("a job", {
       { error: () => "a list of steps, one for each bend" },
     )
     .optional(),
+  finishByHand: list(
+    group("a bend to close by hand", {
+      bend: z.int({ error: () => "the number of a bend, counted from 1" }),
+      to: angle,
+      filler: length.optional(),
+    }),
+    0,
+    LIMITS.bends,
+    "a list of bends that the leaf leaves open, {bend, to, filler}",
+  ).optional(),
   margin: length.optional(),
 });
 
 /** A job file as written: the keys of the contract, numbers still as the person wrote them. */
 export type JobFile = z.output<typeof jobFileSchema>;
+export type FlatFile = JobFile["part"]["flats"][number];
 export type ClampFile = JobFile["brake"]["clamp"];
+export type FramePieceFile = NonNullable<JobFile["brake"]["frame"]>[number];
 export type ProfileFile = JobFile["brake"]["bed"]["profile"];

@@ -20,6 +20,8 @@ export interface WholeContactAnswer {
   readonly member: WholeMember;
   /** Which finger, counted from the left. */
   readonly finger?: number;
+  /** Of a frame piece that the job names. */
+  readonly name?: string;
   readonly point: PlacePoint;
 }
 

@@ -3,20 +3,7 @@
  * Brake, margin and units are those of any job; the order names several bends a stroke and a point that lies clamped.
  */
 import * as z from "zod";
-import { thicknessHint } from "../units/gauge.ts";
-import {
-  angle,
-  group,
-  jobFileSchema,
-  LIMITS,
-  length,
-  list,
-  material,
-  oneOf,
-  plainText,
-  profile,
-  written,
-} from "./schema.ts";
+import { angle, bend, group, jobFileSchema, LIMITS, length, list, oneOf, profile } from "./schema.ts";
 
 const upOrDown = oneOf(["up", "down"]);
 
@@ -102,8 +89,6 @@ const pattern = group("a pattern", {
   bends: list(lineBend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
 });
 
-const sectionBend = group("a bend", { angle, turn: upOrDown, ...bent });
-
 const placedFinger = group("a finger", { width: length, from: length });
 
 const wholeStep = group("a step", {
@@ -123,21 +108,17 @@ const wholeStep = group("a step", {
   placed: length.optional(),
 });
 
-const { noseroom, units, brake, margin } = jobFileSchema.shape;
+const { noseroom, units, brake, margin, part: section } = jobFileSchema.shape;
+const { dimensions, flats, bends, ...sheet } = section.shape;
 
 export const wholeFileSchema = group("a job", {
   noseroom,
   units,
   part: group("a part", {
-    name: plainText("a name"),
-    material,
-    thickness: written(thicknessHint),
-    insideRadius: length,
-    kFactor: written("a number from 0 to 1").optional(),
-    dimensions: oneOf(["outside", "inside", "flat"]).optional(),
-    length: length.optional(),
-    flats: z.array(length, { error: () => "a list of lengths, one more than there are bends" }).optional(),
-    bends: list(sectionBend, 0, LIMITS.bends, `a list of up to ${LIMITS.bends} bends`).optional(),
+    ...sheet,
+    dimensions: dimensions.optional(),
+    flats: flats.optional(),
+    bends: list(bend, 0, LIMITS.bends, `a list of up to ${LIMITS.bends} bends`).optional(),
     ends: list(end, 0, LIMITS.bends, `a list of up to ${LIMITS.bends} ends`).optional(),
     spans: list(flatSpan, 0, LIMITS.bends + 1, "a list of spans, one a flat at most").optional(),
     box: box.optional(),

@@ -18,6 +18,23 @@ export interface RadiusTable {
   readonly source: string;
 }
 
+/** Rows of the published springback table, by the standard names of their metals (springbackCurves.ts). */
+export type SpringbackRow =
+  | "DC04"
+  | "DC01"
+  | "X12CrNi18-8"
+  | "E-Cu"
+  | "CuZn33"
+  | "Al99.0"
+  | "AlCuMg1"
+  | "AlSiMgMn";
+
+/** The curve of a metal: its own row, or that of the nearest kind; a softer kind's row where the metal lies between. */
+export interface SpringbackCurve {
+  readonly row: SpringbackRow;
+  readonly softer?: SpringbackRow;
+}
+
 /** Where each figure comes from: a handbook with its table, a standard, 'common practice' or 'from memory'. */
 export interface MetalSources {
   readonly strength: string;
@@ -35,8 +52,12 @@ export interface Metal {
   /** K-factor to start with where the job gives none. */
   readonly kFactor?: number;
   readonly radii?: RadiusTable;
+  /** A second table, told beside the first where it asks for more. */
+  readonly otherRadii?: RadiusTable;
+  /** Published springback; absent where the formula has to do. */
+  readonly springback?: SpringbackCurve;
   readonly sources?: MetalSources;
 }
 
-/** A metal of the table: nothing left open. */
-export type TabulatedMetal = Required<Metal>;
+/** A metal of the table: all figures but a second table and a springback curve, which not every metal has. */
+export type TabulatedMetal = Metal & Required<Omit<Metal, "otherRadii" | "springback">>;

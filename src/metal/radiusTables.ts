@@ -10,7 +10,7 @@ const AC_SOURCE = "FAA AC 43.13-1B, table 4-6, recommended radii for 90-degree b
 const AC_THICKNESSES_IN = [0.016, 0.032, 0.064, 0.128, 0.182, 0.258];
 
 const AA_SOURCE =
-  "Aluminum Association, Aluminum Standards and Data, recommended minimum radii for 90° cold bends of sheet and plate";
+  "Aluminum Association, Aluminum Standards and Data, table 3-1, recommended minimum bend radii for 90° cold bends of sheet and plate (January 2005, page VII-78)";
 const AA_THICKNESSES_IN = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2];
 
 type Range = readonly [least: number, easy: number];
@@ -23,9 +23,49 @@ export const radii6061T4 = faaTable([0, 1], [0, 1], [0.5, 1.5], [1, 2], [1.5, 3]
 export const radii6061T6 = faaTable([0, 1], [0.5, 1.5], [1, 2], [1.5, 3], [2, 4], [3, 4]);
 export const radii7075O = faaTable([0, 0], [0, 1], [0, 1], [0.5, 1.5], [1, 2], [1.5, 3]);
 
+// From memory: the stored copies end before 7075-T6 and begin after 5052-H34.
+export const radii5052O = faaTable([0, 0], [0, 0], [0, 1], [0, 1], [0.5, 1], [0.5, 1.5]);
+export const radii5052H34 = faaTable([0, 0], [0, 0.5], [0.5, 1.5], [1.5, 2.5], [2, 3], [2.5, 3.5]);
+export const radii7075T6 = faaTable([2, 4], [3, 5], [4, 6], [5, 7], [5, 7], [6, 10]);
+
 export const radii1100O = associationTable(0, 0, 0, 0, 0.5, 1, 1, 1.5);
 export const radii1100H14 = associationTable(0, 0, 0, 1, 1, 1.5, 2, 2.5);
 export const radii3003H14 = associationTable(0, 0, 0, 1, 1, 1.5, 2, 2.5);
+export const radii3003O = associationTable(0, 0, 0, 0, 0.5, 1, 1, 1.5);
+export const other2024O = associationTable(0, 0, 0, 0.5, 1, 1, 2.5, 4);
+export const other2024T3 = associationTable(2.5, 3, 4, 5, 5, 6, 7, 7.5);
+export const radii2024T4 = other2024T3;
+export const other5052O = associationTable(0, 0, 0, 0.5, 1, 1, 1.5, 1.5);
+export const other5052H32 = associationTable(0, 0, 1, 1.5, 1.5, 1.5, 1.5, 2);
+export const other5052H34 = associationTable(0, 1, 1.5, 2, 2, 2.5, 2.5, 3);
+
+const CHART_SOURCE =
+  "sheet-metal design book, chart of bend radii after the Aluminum Association and the American Iron and Steel Institute";
+export const other6061O = chartTable(0, 0, 0, 1, 1, 1, 1.5, 2);
+export const other6061T4 = chartTable(0, 0, 1, 1.5, 2.5, 3, 3.5, 4);
+export const other6061T6 = chartTable(1, 1, 1.5, 2.5, 3, 3.5, 4.5, 5);
+/** .094 in for .063 sheet, .188 for .125; and .188 and .375 normalized. */
+export const other4130Annealed = everywhere(1.5, 1.5, `${CHART_SOURCE}: 4130 annealed`);
+export const other4130Normalized = everywhere(3, 3, `${CHART_SOURCE}: 4130 normalized`);
+
+/** .090 in for .016 and .020 sheet, .120 for .025, .160 for .032. */
+export const other7075T6: RadiusTable = {
+  columns: columnsAt(
+    [0.016, 0.02, 0.025, 0.032],
+    [5.6, 4.5, 4.8, 5].map((multiple): Range => [multiple, multiple]),
+  ),
+  source: "aircraft extrusion supplier, minimum standard bend radius for aluminum alloy sheet: 7075-T6",
+};
+
+const EN_485 = "EN 485-2, sheet, recommended bend radius for 90°, from memory";
+export const radii5754H22 = everywhere(1, 1.5, `${EN_485}: 5754 H22`);
+export const radii6082T6: RadiusTable = {
+  columns: columnsAt(
+    [1, 2.5, 5].map((mm) => mm / MM_PER_INCH),
+    [2.5, 3.5, 4.5].map((multiple): Range => [multiple, multiple]),
+  ),
+  source: `${EN_485}: 6082 T6`,
+};
 
 const BEND_RADIUS_TABLE = "Manufacturing Engineering and Technology, minimum bend radius at room temperature";
 
@@ -69,6 +109,10 @@ function associationTable(...least: readonly number[]): RadiusTable {
     ),
     source: AA_SOURCE,
   };
+}
+
+function chartTable(...least: readonly number[]): RadiusTable {
+  return { columns: associationTable(...least).columns, source: CHART_SOURCE };
 }
 
 function everywhere(least: number, easy: number, source: string): RadiusTable {

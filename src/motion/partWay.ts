@@ -1,13 +1,13 @@
 /**
  * A bend made part way: the part as it comes out of the brake with one bend left at less than its full angle.
- * The line stays where the full bend wants it, so the sheet that the rest of the bend will take up lies flat beside it:
- * on the clamped side (SB(θ) − a(θ)) − (SB(θ₁) − a(θ₁)), the rest of BA(θ) − BA(θ₁) on the moving one (design, section 5).
+ * The nose stands where the full bend wants it, so the sheet that the rest of the bend will take up lies flat beside it: on
+ * the clamped side as far as the tangent line has come forward, X(θ₁) − X, the rest of BA(θ) − BA(θ₁) on the moving one.
  */
-import { bendDeduction } from "../part/allowance.ts";
-import { outsideBendSetback } from "../part/bendSetback.ts";
+import { clampedTangentX } from "../brake/noseSetback.ts";
+import { bendLeftAt } from "../part/leftOpen.ts";
 import type { Bend, End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
-import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import type { Deg } from "../units/quantity.ts";
 
 /**
  * `part` with `bend` (from 0) left at `toDeg` after springback, made with the `clamped` end in the throat of a brake whose
@@ -21,9 +21,9 @@ export function partWayMade(
   pivot: Point,
 ): Part | undefined {
   const full = part.bends[bend]!;
-  const left = leftAt(full, part.thicknessMm, toDeg);
-  const onClamped =
-    full.bendSetbackMm - left.bendSetbackMm - pivot.y * (halfTan(full.angleDeg) - halfTan(toDeg));
+  const left = bendLeftAt(full, part.thicknessMm, toDeg);
+  const startOf = (one: Bend) => clampedTangentX({ ...one, thicknessMm: part.thicknessMm, pivot });
+  const onClamped = startOf(left) - startOf(full);
   const onMoving = full.allowanceMm - left.allowanceMm - onClamped;
   const [before, after] = clamped === "start" ? [onClamped, onMoving] : [onMoving, onClamped];
   const flatsMm = part.flatsMm.map((flatMm, i) =>
@@ -31,23 +31,4 @@ export function partWayMade(
   );
   if (!flatsMm.every((flatMm) => flatMm > 0)) return undefined;
   return { ...part, flatsMm, bends: part.bends.map((one, i) => (i === bend ? left : one)) };
-}
-
-/** The bend as it is when left at `toDeg`: same radius, springback in proportion (metal/springback.ts). */
-function leftAt(full: Bend, thicknessMm: Mm, toDeg: Deg): Bend {
-  const share = toDeg / full.angleDeg;
-  const shape = { angleDeg: toDeg, insideRadiusMm: full.insideRadiusMm, thicknessMm };
-  const allowanceMm = full.allowanceMm * share;
-  return {
-    ...full,
-    angleDeg: toDeg,
-    overbendDeg: full.overbendDeg * share,
-    allowanceMm,
-    bendSetbackMm: outsideBendSetback(shape),
-    deductionMm: bendDeduction(shape, allowanceMm),
-  };
-}
-
-function halfTan(angleDeg: Deg): number {
-  return Math.tan(toRad(angleDeg) / 2);
 }

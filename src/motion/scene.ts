@@ -5,13 +5,13 @@
  * the zone is drawn from before the clamped tangent line, to which contact keeps the flat (0.03 mm over leaves of 0.5 mm).
  */
 import type { Brake } from "../brake/brake.ts";
-import { formedJoints } from "../part/chain.ts";
+import { type Chain, formedJoints } from "../part/chain.ts";
 import { facesOf } from "../part/faces.ts";
 import type { End, Part } from "../part/part.ts";
 import { mirroredOutline, movedOutline, turnedOutline } from "../plane/move.ts";
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
-import { type Rad, toRad } from "../units/quantity.ts";
+import { type Mm, type Rad, toRad } from "../units/quantity.ts";
 import { type Seat, seatFor } from "./seat.ts";
 import type { Stage } from "./stages.ts";
 import { slideAt } from "./swing.ts";
@@ -58,56 +58,76 @@ export function stageScene(stage: Stage, leafAngleRad: Rad): Scene {
 
 /** The sheet alone, as a closed outline in the section frame. */
 export function sheetAt(seat: Seat, bendsDone: number, leafAngleRad: Rad): Outline {
-  const T = seat.thicknessMm;
   const { pivot } = seat;
   const half = Math.tan(leafAngleRad / 2);
-  const apexX = pivot.x + pivot.y * half;
   const reach = seat.bendZoneTan * half;
   const onLeafX = seat.movingTangentX + slideAt(seat, leafAngleRad);
-  // Leaf at rest: the apex measured along the leaf; the moving flat starts past the bend zone.
-  const zoneEndX = Math.max(onLeafX, pivot.x - pivot.y * half + reach);
-  const zoneStartX = Math.min(seat.clampedTangentX, apexX - reach);
+  const zoneStartX = Math.min(seat.clampedTangentX, pivot.x + pivot.y * half - reach);
+  return sheetPosed(seat, bendsDone, {
+    arcFromX: pivot.x + pivot.y * half - reach,
+    arcRad: leafAngleRad,
+    clampedCutMm: seat.clampedTangentX - zoneStartX,
+    // Leaf at rest: the apex measured along the leaf; the moving flat starts past the bend zone.
+    movingCutMm: Math.max(0, pivot.x - pivot.y * half + reach - onLeafX),
+    onLeaf: (moving) => turnedOutline(movedOutline(moving, onLeafX, 0), pivot, leafAngleRad),
+  });
+}
 
-  const clamped = facesOf(
-    seat.clampedChain,
-    formedJoints(seat.clampedChain, bendsDone),
-    T,
-    Math.min(seat.clampedTangentX - zoneStartX, 0.999 * seat.clampedChain.flatMm[0]!),
-  );
-  const moving = facesOf(
-    seat.movingChain,
-    formedJoints(seat.movingChain, bendsDone),
-    T,
-    Math.min(zoneEndX - onLeafX, 0.999 * seat.movingChain.flatMm[0]!),
-  );
+/** The sheet once the leaf has let go: relaxed to the bend's own angle, on its own apex, still where it was clamped. */
+export function relaxedSheet(seat: Seat, bendsDone: number): Outline {
+  const { clampedTangentX, relaxedTangentMm, angleRad } = seat;
+  const apex = { x: clampedTangentX + relaxedTangentMm, y: 0 };
+  return sheetPosed(seat, bendsDone, {
+    arcFromX: clampedTangentX,
+    arcRad: angleRad,
+    clampedCutMm: 0,
+    movingCutMm: 0,
+    onLeaf: (moving) => turnedOutline(movedOutline(moving, apex.x + relaxedTangentMm, 0), apex, angleRad),
+  });
+}
+
+/** Where the bend being made stands, and what of the flats on its two sides it takes with it. */
+interface BendPose {
+  readonly arcFromX: Mm;
+  readonly arcRad: Rad;
+  readonly clampedCutMm: Mm;
+  readonly movingCutMm: Mm;
+  /** Brings the moving side from its own frame into the section. */
+  readonly onLeaf: (moving: Outline) => Outline;
+}
+
+function sheetPosed(seat: Seat, bendsDone: number, pose: BendPose): Outline {
+  const { clampedChain, movingChain, thicknessMm: T, insideRadiusMm } = seat;
+  const facesCut = (chain: Chain, cutMm: Mm) =>
+    facesOf(chain, formedJoints(chain, bendsDone), T, Math.min(cutMm, 0.999 * chain.flatMm[0]!));
+  const clamped = facesCut(clampedChain, pose.clampedCutMm);
+  const moving = facesCut(movingChain, pose.movingCutMm);
   const inThroat = (edges: readonly Edge[]) =>
     movedOutline(mirroredOutline({ edges }), seat.clampedTangentX, 0).edges;
-  const onLeaf = (edges: readonly Edge[]) =>
-    turnedOutline(movedOutline({ edges }, onLeafX, 0), pivot, leafAngleRad).edges;
-
-  // Mirroring turns a run of edges round, so the clamped side's faces already lead toward the bend.
-  const under = [...inThroat(clamped.under), ...onLeaf(moving.under)];
-  const over = [...inThroat(clamped.over), ...onLeaf(moving.over)];
+  const onLeaf = (edges: readonly Edge[]) => pose.onLeaf({ edges }).edges;
   const arcOf = (radius: number): Edge[] => {
-    if (leafAngleRad <= 0) return [];
-    const center = { x: apexX - reach, y: T + seat.insideRadiusMm };
+    if (pose.arcRad <= 0) return [];
+    const center = { x: pose.arcFromX, y: T + insideRadiusMm };
     const at = (turned: Rad): Point => ({
       x: center.x + radius * Math.sin(turned),
       y: center.y - radius * Math.cos(turned),
     });
-    const startRad = -Math.PI / 2;
-    return [
-      { kind: "arc", from: at(0), to: at(leafAngleRad), center, radius, startRad, sweepRad: leafAngleRad },
-    ];
+    const [startRad, sweepRad] = [-Math.PI / 2, pose.arcRad];
+    return [{ kind: "arc", from: at(0), to: at(sweepRad), center, radius, startRad, sweepRad }];
   };
-  const joinedUnder = joined(under, inThroat(clamped.under).length, arcOf(seat.bendZoneTan));
-  const joinedOver = joined(over, inThroat(clamped.over).length, arcOf(seat.insideRadiusMm));
-  return { edges: closed(joinedUnder, joinedOver) };
+  // Mirroring turns a run of edges round, so the clamped side's faces already lead toward the bend.
+  const faceOf = (held: readonly Edge[], swung: readonly Edge[], radius: number) =>
+    joined([...inThroat(held), ...arcOf(radius), ...onLeaf(swung)]);
+  return {
+    edges: closed(
+      faceOf(clamped.under, moving.under, seat.bendZoneTan),
+      faceOf(clamped.over, moving.over, insideRadiusMm),
+    ),
+  };
 }
 
-/** Puts the bend's arc between the two sides of a face, with straight pieces where the ends do not meet. */
-function joined(face: readonly Edge[], clampedCount: number, arc: readonly Edge[]): Edge[] {
-  const run = [...face.slice(0, clampedCount), ...arc, ...face.slice(clampedCount)];
+/** A face without gaps: straight pieces where one edge does not end on the next. */
+function joined(run: readonly Edge[]): Edge[] {
   return run.flatMap((edge, i): Edge[] => {
     const before = run[i - 1];
     return before && apart(before.to, edge.from)

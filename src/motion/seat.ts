@@ -1,10 +1,10 @@
 /**
  * One bend of a part set up in a brake: what stands where before the leaf moves, and how far the leaf goes.
- * design: apex a(φ) = Px + Py·tan(φ/2); clamped bend tangent at a(θ) − SB; slide along the leaf
+ * src/model.md, section 5: the clamped bend tangent line at X = a(θo) − (r + T)·tan(θo/2) = −(s + Rn); slide along the leaf
  * u(φ) − u(0) = 2(r + T − Py)·tan(φ/2) − (r + k·T)·φ, from the length that the sheet must keep.
  */
 import type { Brake } from "../brake/brake.ts";
-import { automaticNoseSetback } from "../brake/noseSetback.ts";
+import { clampedTangentX } from "../brake/noseSetback.ts";
 import { type Chain, chainFrom } from "../part/chain.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
@@ -26,6 +26,8 @@ export interface Seat {
   readonly pivot: Point;
   /** x of the clamped bend tangent line in the section frame. */
   readonly clampedTangentX: Mm;
+  /** From the finished bend's tangent lines to its own apex, once the leaf has let go. */
+  readonly relaxedTangentMm: Mm;
   /** x of the moving side's bend tangent line while the leaf is at rest. */
   readonly movingTangentX: Mm;
   /** Slide of the moving side along the leaf: slideTan·tan(φ/2) − slideTurn·φ. */
@@ -34,6 +36,8 @@ export interface Seat {
   /** While the leaf is at φ nothing of the moving flat nearer to the apex than this·tan(φ/2) is checked. */
   readonly bendZoneTan: number;
   readonly noseSetbackMm: Mm;
+  /** The nose pinches the sheet: the bend is refused, and nothing of its sweep means anything. */
+  readonly pinched: boolean;
   readonly movingChain: Chain;
   readonly clampedChain: Chain;
 }
@@ -44,36 +48,31 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
   const T = part.thicknessMm;
   const r = made.insideRadiusMm;
   const pivot = brake.leaf.pivot;
-  const angleRad = toRad(made.angleDeg);
   const overbendRad = toRad(made.overbendDeg);
-  const apexAtAngle = pivot.x + pivot.y * Math.tan(angleRad / 2);
-  const clampedTangentX = apexAtAngle - made.bendSetbackMm;
+  // A bend left part way starts in front of the nose's rounding; one that is pinched no formula holds for.
+  const tangentX = made.pinched
+    ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
+    : clampedTangentX({ ...made, thicknessMm: T, pivot });
   return {
     bend,
     clamped,
     thicknessMm: T,
     insideRadiusMm: r,
-    angleRad,
+    angleRad: toRad(made.angleDeg),
     overbendRad,
     fromRad: toRad(fromDeg),
     sweepRad: Math.min(overbendRad, toRad(brake.leaf.swingDeg)),
     allowanceMm: made.allowanceMm,
     pivot,
-    clampedTangentX,
-    movingTangentX: clampedTangentX + made.allowanceMm,
+    clampedTangentX: tangentX,
+    relaxedTangentMm: made.bendSetbackMm,
+    movingTangentX: tangentX + made.allowanceMm,
     slideTan: 2 * (r + T - pivot.y),
-    slideTurn: r + part.kFactor * T,
+    // The neutral line of this bend, whichever way its allowance was found: r + k·T.
+    slideTurn: made.allowanceMm / toRad(made.angleDeg),
     bendZoneTan: r + T,
-    noseSetbackMm:
-      brake.noseSetback === "auto"
-        ? automaticNoseSetback({
-            insideRadiusMm: r,
-            thicknessMm: T,
-            overbendDeg: made.overbendDeg,
-            noseRadiusMm: brake.clamp.noseRadiusMm,
-            pivot,
-          })
-        : brake.noseSetback,
+    noseSetbackMm: made.noseSetbackMm,
+    pinched: made.pinched,
     movingChain: chainFrom(part, bend, clamped === "start" ? "end" : "start"),
     clampedChain: chainFrom(part, bend, clamped),
   };

@@ -6,7 +6,6 @@ import type { Brake } from "../brake/brake.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Deg } from "../units/quantity.ts";
 import { partWayMade } from "./partWay.ts";
-import { seatFor } from "./seat.ts";
 
 /** One step of an order; bends count from 0. */
 export interface OrderStep {
@@ -19,7 +18,6 @@ export interface OrderStep {
 export interface Stage extends OrderStep {
   /** The part with bends left part way as they are then; a bend that is begun counts with the angle it is left at. */
   readonly part: Part;
-  /** The brake, with the nose set for the whole bend where this stage only begins it. */
   readonly brake: Brake;
   /** Bends of `part` made before, begun ones among them, bend 1 in bit 0; never the bend itself. */
   readonly bendsDone: number;
@@ -35,7 +33,7 @@ export function stagesOf(part: Part, brake: Brake, order: readonly OrderStep[]):
   const left = new Map<number, OrderStep & { readonly toDeg: Deg }>();
   let bendsDone = 0;
   return order.map((step) => {
-    const { bend, clamped, toDeg } = step;
+    const { bend, toDeg } = step;
     const fromDeg = left.get(bend)?.toDeg;
     const goesIn = withLeft(part, brake, [...left.values()]);
     left.delete(bend);
@@ -46,7 +44,7 @@ export function stagesOf(part: Part, brake: Brake, order: readonly OrderStep[]):
     return {
       ...step,
       part: whole,
-      brake: toDeg === undefined ? brake : noseSetFor(part, brake, bend, clamped),
+      brake,
       bendsDone: before,
       ...(fromDeg !== undefined && { begun: { fromDeg, part: goesIn } }),
     };
@@ -60,8 +58,4 @@ function withLeft(part: Part, brake: Brake, left: readonly (OrderStep & { readon
     if (!made) throw new RangeError(`bend ${bend + 1} left at ${toDeg} degrees would eat a whole flat`);
     return made;
   }, part);
-}
-
-function noseSetFor(part: Part, brake: Brake, bend: number, clamped: End): Brake {
-  return { ...brake, noseSetback: seatFor(part, brake, bend, clamped).noseSetbackMm };
 }

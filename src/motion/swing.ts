@@ -1,6 +1,6 @@
 /**
  * The leaf's turn and the sheet's slide along it, tabled over a sweep for the contact kernel.
- * Slide: s(φ) = A·tan(φ/2) − B·φ (design: length of the sheet is kept); s′ = A/2·sec²(φ/2) − B,
+ * Slide: s(φ) = A·tan(φ/2) − B·φ (src/model.md, section 5: the length of the sheet is kept); s′ = A/2·sec²(φ/2) − B,
  * s″ = A/2·tan(φ/2)·sec²(φ/2). Exact; the bounds on |s|, |s′|, |s″| hold over the whole sweep.
  */
 import type { Mm, Rad } from "../units/quantity.ts";

@@ -28,3 +28,24 @@ export function outsideBendSetback({ angleDeg, insideRadiusMm, thicknessMm }: Be
 export function insideBendSetback({ angleDeg, insideRadiusMm }: BendShape): Mm {
   return insideRadiusMm * Math.tan(toRad(angleDeg) / 2);
 }
+
+/** Which edge of a bend a dimension is measured to. */
+export type Edge = "outside" | "inside" | "tangent";
+
+/**
+ * How bends past 90° are dimensioned: to the corner where the mold lines would meet, or to the tangent of the bend's
+ * outermost (or innermost) point, as callipers read it and as DIN 6935 measures flanges of closed bends.
+ */
+export type ClosedBends = "corner" | "tangent";
+
+/**
+ * What a bend takes off a dimension that ends at it.
+ * @example takenAtBend({ angleDeg: 135, insideRadiusMm: 1.2, thicknessMm: 0.8 }, "outside", "tangent") // 2
+ */
+export function takenAtBend(shape: BendShape, edge: Edge, closedBends: ClosedBends): Mm {
+  if (edge === "tangent") return 0;
+  if (closedBends === "corner" || shape.angleDeg <= 90) {
+    return edge === "outside" ? outsideBendSetback(shape) : insideBendSetback(shape);
+  }
+  return edge === "outside" ? shape.insideRadiusMm + shape.thicknessMm : shape.insideRadiusMm;
+}

@@ -17,7 +17,8 @@ export interface SizeRange {
   readonly mostMm: Mm;
 }
 
-type Section = Pick<Part, "flatsMm" | "thicknessMm"> & {
+/** What of a part its size depends on. */
+export type Section = Pick<Part, "flatsMm" | "thicknessMm"> & {
   readonly bends: readonly Pick<Part["bends"][number], "angleDeg" | "turn" | "insideRadiusMm">[];
 };
 

@@ -18,12 +18,18 @@ export interface Bend {
   readonly insideRadiusMm: Mm;
   /** Leaf angle to swing to, so that the bend relaxes to `angleDeg`. */
   readonly overbendDeg: Deg;
+  /** Leaf angles that the bend may want, from least to most springback; absent where the overbend was given or measured. */
+  readonly overbendRangeDeg?: readonly [Deg, Deg];
   /** Length of sheet that the bend takes up, on its neutral line. */
   readonly allowanceMm: Mm;
   /** Bend setback to the outside mold line, (r + T)·tan(θ/2). */
   readonly bendSetbackMm: Mm;
   /** Bend deduction, 2·SB − BA. */
   readonly deductionMm: Mm;
+  /** How far the nose stands behind the bed's front edge for this bend; negative where it stands over the leaf. */
+  readonly noseSetbackMm: Mm;
+  /** The nose stands too far forward for any radius it could form, and pinches the sheet: the bend can't be made so. */
+  readonly pinched: boolean;
 }
 
 export interface Part {
@@ -31,6 +37,8 @@ export interface Part {
   readonly metal: Metal;
   readonly thicknessMm: Mm;
   readonly kFactor: number;
+  /** The method that the bend allowances follow where it is not the K-factor. */
+  readonly allowanceBy?: "din6935";
   /** Length along the bend lines, when the job gives it. */
   readonly lengthMm?: Mm;
   /** Tangent-to-tangent lengths, one more than there are bends. */

@@ -6,7 +6,7 @@
 import { radiusLimits } from "../metal/radiusLimits.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import type { Part } from "./part.ts";
+import type { Bend, Part } from "./part.ts";
 
 export interface SharpBend {
   /** Bend, counted from 0. */
@@ -18,6 +18,8 @@ export interface SharpBend {
   /** `cracks`: under the least; `care`: between least and easy. */
   readonly grade: "cracks" | "care";
   readonly source: string;
+  /** What another published table asks for, where that is more. */
+  readonly stricter?: { readonly leastMm: Mm; readonly source: string };
 }
 
 const HAIR = 0.99;
@@ -27,14 +29,29 @@ const KICK_BELOW_DEG = 45;
  * Bends whose inside radius is under the metal's limits, in order; none for a metal without a table.
  * @example sharpBends({ metal: metalNamed("2024-T3"), thicknessMm: 1, bends: [{ angleDeg: 90, insideRadiusMm: 1 }] })[0].grade // "cracks"
  */
-export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">): readonly SharpBend[] {
+export function sharpBends(
+  part: Pick<Part, "metal" | "thicknessMm"> & {
+    readonly bends: readonly Pick<Bend, "insideRadiusMm" | "angleDeg">[];
+  },
+): readonly SharpBend[] {
   const limits = radiusLimits(part.metal, part.thicknessMm);
   if (limits === undefined) return [];
   return part.bends.flatMap(({ insideRadiusMm, angleDeg }, bend): SharpBend[] => {
-    const { leastMm, easyMm } = limits;
-    if (insideRadiusMm >= easyMm * HAIR) return [];
+    const { leastMm, easyMm, stricter } = limits;
+    if (insideRadiusMm >= Math.max(easyMm, stricter?.leastMm ?? 0) * HAIR) return [];
     const grade = angleDeg >= KICK_BELOW_DEG && insideRadiusMm < leastMm * HAIR ? "cracks" : "care";
-    return [{ bend, insideRadiusMm, leastMm, easyMm, angleDeg, grade, source: limits.source }];
+    return [
+      {
+        bend,
+        insideRadiusMm,
+        leastMm,
+        easyMm,
+        angleDeg,
+        grade,
+        source: limits.source,
+        ...(stricter && { stricter }),
+      },
+    ];
   });
 }
 
@@ -45,7 +62,10 @@ export function sharpBends(part: Pick<Part, "metal" | "thicknessMm" | "bends">):
 export function sharpBendWords(sharp: SharpBend, metalName: string, unit: LengthUnit): string {
   const say = (lengthMm: Mm): string => `${formatLength(lengthMm, unit)} ${unit}`;
   const radius = `inside radius ${say(sharp.insideRadiusMm)}`;
+  const other = sharp.stricter
+    ? ` Another table asks for at least ${say(sharp.stricter.leastMm)} (${sharp.stricter.source}).`
+    : "";
   if (sharp.grade === "cracks")
-    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).`;
-  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).`;
+    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).${other}`;
+  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).${other}`;
 }

@@ -33,6 +33,8 @@ export interface Body extends Interval {
   readonly member: Exclude<WholeMember, "part">;
   /** Of a finger, its number from the left, from 0. */
   readonly finger?: number;
+  /** Of a frame piece that the job names. */
+  readonly name?: string;
   readonly solid: SolidBody;
   /** Rises with the clamp when it opens. */
   readonly rises: boolean;
@@ -62,14 +64,17 @@ export function strokeBodies(machine: Machine, noseSetbackMm: Mm, tooling: Tooli
   return [
     ...clampBodies,
     { member: "bed", solid: machine.bed, rises: false, ...whole },
-    ...machine.frame.map((solid): Body => ({ member: "frame", solid, rises: false, ...whole })),
+    ...machine.frame.map((solid, i): Body => {
+      const name = brake.frameNames?.[i];
+      return { member: "frame", ...(name !== undefined && { name }), solid, rises: false, ...whole };
+    }),
     { member: "leaf", solid: machine.leaf, rises: false, ...whole },
   ];
 }
 
-/** Whether an outline of the clamp is what carries the fingers. */
+/** Whether an outline of the clamp is what carries the fingers: it begins higher than the lowest one. */
 export function isHolder({ clamp }: Brake, outline: number): boolean {
-  return boxOf(clamp.outlines[outline]!).minY > ON_SHEET_MM;
+  return boxOf(clamp.outlines[outline]!).minY > boxOf(...clamp.outlines).minY + ON_SHEET_MM;
 }
 
 function drawnIn(from: number, to: number): Interval {

@@ -24,6 +24,7 @@ export interface WholeContact {
   readonly leafAngleRad: Rad;
   readonly member: WholeMember;
   readonly finger?: number;
+  readonly name?: string;
   /** The part's face, from 0; undefined where the leaf meets the brake itself. */
   readonly face: number | undefined;
   /** Section frame. */
@@ -61,6 +62,7 @@ interface Raw {
   readonly over: Interval;
   readonly member: WholeMember;
   readonly finger: number | undefined;
+  readonly name: string | undefined;
   /** From the pivot. */
   readonly x: number;
   readonly y: number;
@@ -89,13 +91,14 @@ export class ContactSearch {
   /** What is met first. */
   get found(): WholeContact | undefined {
     if (!this.raw) return undefined;
-    const { phiRad, shape, over, member, finger, x, y, restX, restY } = this.raw;
+    const { phiRad, shape, over, member, finger, name, x, y, restX, restY } = this.raw;
     const { x: px, y: py } = this.at.seat.pivot;
     const place = shape?.placeOf({ x: restX + px, y: restY + py }, over.from, over.to);
     return {
       leafAngleRad: phiRad,
       member,
       ...(finger !== undefined && { finger }),
+      ...(name !== undefined && { name }),
       face: place?.face,
       point: { x: x + px, y: y + py },
       w: place?.w ?? 0,
@@ -193,7 +196,18 @@ export class ContactSearch {
     const member = record.member === "clamp" ? bodies[0]!.member : record.member;
     const { phiRad, x, y } = record;
     const over = { from: 0, to: 0 };
-    this.raw = { phiRad, shape: undefined, over, member, finger: undefined, x, y, restX: x, restY: y };
+    this.raw = {
+      phiRad,
+      shape: undefined,
+      over,
+      member,
+      finger: undefined,
+      name: undefined,
+      x,
+      y,
+      restX: x,
+      restY: y,
+    };
   }
 
   /** Whether boxes alone tell that a moving shape never comes near a body. */
@@ -274,8 +288,8 @@ export class ContactSearch {
     }
     const { shape, from, to, body } = of;
     const member: WholeMember = body?.member ?? "part";
-    const finger = body?.finger;
-    this.raw = { phiRad: phi, shape, over: { from, to }, member, finger, x, y, restX, restY };
+    const [finger, name] = [body?.finger, body?.name];
+    this.raw = { phiRad: phi, shape, over: { from, to }, member, finger, name, x, y, restX, restY };
   }
 }
 

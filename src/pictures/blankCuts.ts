@@ -8,7 +8,7 @@ import { SheetCells } from "../blank/sheetCells.ts";
 import type { Layer, Mark } from "../drawing/model.ts";
 import { rectangle } from "../drawing/polygon.ts";
 import { spread } from "../drawing/spread.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
 
 const TEXT_MM: Mm = 3;
@@ -27,7 +27,9 @@ export interface BlankCuts {
 }
 
 /** The cuts of a job's blank, so wide and so long. */
-export function blankCuts({ part, cutOuts = [] }: Job, widthMm: Mm, lengthMm: Mm): BlankCuts {
+export function blankCuts(job: Job, widthMm: Mm, lengthMm: Mm): BlankCuts {
+  const { cutOuts = [] } = job;
+  const part = finishedPart(job);
   if (cutOuts.length === 0 || part.lengthMm === undefined) {
     const outline = rectangle({ x: 0, y: 0 }, { x: widthMm, y: lengthMm });
     return {

@@ -6,7 +6,7 @@
 import type { Drawing, Layer, Mark } from "../drawing/model.ts";
 import { spread } from "../drawing/spread.ts";
 import type { Answer, BlankBendAnswer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
 import type { Mm } from "../units/quantity.ts";
 import { placeWords } from "../words/lengthWords.ts";
@@ -93,7 +93,7 @@ export function drawBlank(job: Job, answer: Answer): Drawing {
   ]);
   const above = [datum, ...lines];
   const named: Label[] = bends.map((bend, i) => {
-    const { turn = "up", angleDeg = 0 } = job.part.bends[i] ?? {};
+    const { turn = "up", angleDeg = 0 } = finishedPart(job).bends[i] ?? {};
     return { at: middleOf(bend), words: `bend ${bend.bend}, ${turn} ${angleWords(angleDeg)}` };
   });
   const cutAt = placesNamed(

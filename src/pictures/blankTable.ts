@@ -1,17 +1,15 @@
 /**
- * The figures of a blank as a table for the shop sheet: each line from one edge, decimal and nearest 64th of an inch
- * with what that adds, turn and angle, when the bend is made and what lies in the throat.
+ * The figures of a blank as a table for the shop sheet: each line from one edge, turn and angle, when the bend is made and what lies in the throat.
  */
 
 import type { Block } from "../drawing/block.ts";
 import { pageTable, type TableSetting } from "../drawing/pageTable.ts";
 import { stack } from "../drawing/paragraph.ts";
 import type { Answer, BlankBendAnswer, ReliefHoleAnswer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
-import { nearestSixtyFourth } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import { lengthFigure } from "../words/lengthWords.ts";
+import { placeFigures } from "../words/lengthWords.ts";
 import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
 
 /** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
@@ -59,7 +57,7 @@ function holeTable(job: Job, holes: readonly ReliefHoleAnswer[], widthMm: Mm): B
 }
 
 function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[] {
-  const { turn = "up", angleDeg = 0 } = job.part.bends[bend.bend - 1] ?? {};
+  const { turn = "up", angleDeg = 0 } = finishedPart(job).bends[bend.bend - 1] ?? {};
   // A bend in two strokes is held the same way in both.
   const strokes = answer.order.flatMap((step, i) => (step.bend === bend.bend ? [`${i + 1}.`] : []));
   const step = answer.order.find((one) => one.bend === bend.bend);
@@ -78,12 +76,6 @@ function row(job: Job, answer: Answer, bend: BlankBendAnswer): readonly string[]
   ];
 }
 
-/** @example figures(10, "in") // "0.394 = 25/64 −0.003" */
 function figures(lengthMm: Mm, units: "mm" | "in"): string {
-  const decimal = lengthFigure(lengthMm, units);
-  if (units === "mm") return decimal;
-  const { words, roundingMm } = nearestSixtyFourth(lengthMm);
-  const off = lengthFigure(Math.abs(roundingMm), units);
-  if (Number(off) === 0) return `${decimal} = ${words}`;
-  return `${decimal} = ${words} ${roundingMm > 0 ? "+" : "−"}${off}`;
+  return placeFigures(lengthMm, units).join(" ");
 }

@@ -13,9 +13,11 @@ import { paragraph, stack } from "../drawing/paragraph.ts";
 import { HEADING_MM } from "../drawing/printWords.ts";
 import { CLOSER_STYLES, ROOMY_STYLES, type SheetStyle } from "../drawing/sheetStyle.ts";
 import type { Answer } from "../jobFile/answer.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { CAUTIONS } from "../words/cautions.ts";
+import { handFinishSentences } from "../words/handFinishWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
+import { markingSentences } from "../words/markingWords.ts";
 import { waySentences } from "../words/reportWords.ts";
 import { setUpSentences } from "../words/setUpWords.ts";
 import { type ToldStep, toldSteps } from "../words/toldStep.ts";
@@ -77,11 +79,12 @@ function setSheet(
     stack(top, 1),
     ...headed("Blank, marked face up", [blankStrip(job, answer, widthMm, style.stripMm)]),
     blankTable(job, answer, widthMm, style.blankTable),
-    words(`Heavy line: sight line. Thin: bend tangent lines. All from one edge.${fractionWords(job)}`),
+    words(`Heavy line: sight line. Thin: bend tangent lines. ${markingSentences(job, answer).join(" ")}`),
     ...headed("Set-up", (style.setUpRunOn ? [setUp.join(" ")] : setUp).map(words)),
     ...headed("Ways out, each proved", ways),
     ...headed("Mind", warnings),
     ...steps,
+    ...headed("By hand, off the brake", handFinishSentences(answer, job.units).map(words)),
   ];
   return blocks;
 }
@@ -96,18 +99,17 @@ function stockSentence(job: Job, answer: Answer): string {
     radii.length === 1 ? `inside radius ${radii[0]}` : `inside radii ${radii.join(", ")}`,
     ...weight(job, answer),
   ];
-  return `${said.join(", ")}. On: ${brake.name}.`;
+  const measured = brake.measuredOn === undefined ? "" : `, measured ${brake.measuredOn}`;
+  return `${said.join(", ")}. On: ${brake.name}${measured}.`;
 }
 
 /** The blank's weight in words; nothing where its length or the metal's density isn't known. */
-function weight({ part, units, cutOuts = [] }: Job, answer: Answer): readonly string[] {
+function weight(job: Job, answer: Answer): readonly string[] {
+  const { units, cutOuts = [] } = job;
+  const part = finishedPart(job);
   const { lengthMm, thicknessMm, metal } = part;
   if (lengthMm === undefined || metal.densityKgM3 === undefined) return [];
   const takenMm2 = cutOuts.length === 0 ? 0 : cutBlank(part, cutOuts).takenMm2;
   const blank = { widthMm: answer.blank.developedWidth, lengthMm, thicknessMm, takenMm2 };
   return [`blank ${weightWords(blankWeightKg(blank, metal.densityKgM3), units)}`];
-}
-
-function fractionWords({ units }: Job): string {
-  return units === "in" ? " A fraction is the nearest 64th, with what it adds (+) or takes (−)." : "";
 }

@@ -18,7 +18,7 @@ export class Seated {
   private readonly moving: Shared<Beginning>;
   private readonly clamped: Shared<Beginning>;
   private readonly itself: Itself;
-  /** The leaf swings far enough and meets neither bed nor clamp by itself. */
+  /** The nose pinches nothing; the leaf swings far enough and meets neither bed nor clamp by itself. */
   private readonly leafPasses: boolean;
   private readonly zoneToLoad: Room = openRoom();
   private readonly zoneToUnload: Room = openRoom();
@@ -35,7 +35,8 @@ export class Seated {
     this.itself = new Itself(checks, measure);
     const alone = noContact();
     checks.leafWithBrake(alone);
-    this.leafPasses = seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
+    this.leafPasses =
+      !seat.pinched && seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
   }

@@ -1,6 +1,6 @@
 /**
  * A plain section before the order search: every bend with either end clamped, ranked by changes of end and face from one bend
- * to the next, then by the width that swings (design, section 8).
+ * to the next, then by the width that swings (src/model.md, section 8).
  */
 import type { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
@@ -74,7 +74,7 @@ export class SectionJudge implements Judge<Move> {
 
   swingRad(set: number, stroke: number): number {
     const { bend, clamped } = this.blocked(stroke);
-    const { contact, seat } = judgeStep(
+    const { refused, contact, seat } = judgeStep(
       this.part,
       this.machine.brake,
       set,
@@ -83,6 +83,7 @@ export class SectionJudge implements Judge<Move> {
       this.marginMm,
       this.machine,
     );
+    if (refused) return 0;
     return contact ? contact.leafAngleRad : seat.sweepRad;
   }
 

@@ -92,5 +92,6 @@ function furthestSets(reach: Reach): number[] {
 }
 
 function swingOf(step: Step): number {
+  if (step.refused) return 0;
   return step.contact ? step.contact.leafAngleRad : step.seat.sweepRad;
 }

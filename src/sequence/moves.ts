@@ -1,6 +1,6 @@
 /**
  * The moves that lead from the flat blank to one of the goals: sets of bends, what can be made next and how it is held, and
- * the fewest changes of clamped end plus face to and from each. One pass over all sets each (design, section 8).
+ * the fewest changes of clamped end plus face to and from each. One pass over all sets each (src/model.md, section 8).
  */
 import type { End, Part } from "../part/part.ts";
 

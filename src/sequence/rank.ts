@@ -1,6 +1,6 @@
 /**
  * The best order among those that can be made: all clear before tight; then fewest changes of clamped end plus changes
- * of face from one bend to the next; then the larger least clearance (design, section 8). Exact, over sets of bends.
+ * of face from one bend to the next; then the larger least clearance (src/model.md, section 8). Exact, over sets of bends.
  */
 import type { Part } from "../part/part.ts";
 import { type Allowed, AllowedMasks, Moves } from "./moves.ts";

@@ -11,7 +11,7 @@ import { SelfTable, type Sides } from "./selfTable.ts";
 import { BARRED_SIDE, SideTable } from "./sideTable.ts";
 
 export class SeatTable {
-  /** The leaf does not swing far enough, or meets bed or clamp by itself: no state can be made. */
+  /** The nose pinches the sheet, the leaf does not swing far enough, or meets bed or clamp by itself: no state can be made. */
   readonly never: boolean;
   readonly moving: SideTable;
   readonly clamped: SideTable;
@@ -35,7 +35,7 @@ export class SeatTable {
     this.self = new SelfTable(this.moving, this.clamped, checks, measure);
     const alone = noContact();
     checks.leafWithBrake(alone);
-    this.never = seat.sweepRad < seat.overbendRad || alone.phiRad < Number.POSITIVE_INFINITY;
+    this.never = seat.pinched || seat.sweepRad < seat.overbendRad || alone.phiRad < Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
     this.zoneIsOpen = isOpen(this.zoneToLoad) && isOpen(this.zoneToUnload);

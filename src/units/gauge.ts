@@ -105,13 +105,20 @@ export function gaugeSource(family: GaugeFamily): string {
  * @example parseThickness("20 ga", "in") // undefined
  */
 export function parseThickness(written: string | number, unit: LengthUnit): Mm | undefined {
-  const length = parseLength(written, unit);
-  if (length !== undefined || typeof written === "number" || written.length > 60) return length;
+  const gauge = parseGauge(written);
+  return gauge === undefined ? parseLength(written, unit) : gaugeThickness(gauge.number, gauge.family);
+}
+
+/** A gauge number with its family; undefined for anything else. @example parseGauge("16 ga aluminum") // { number: 16, family: "aluminum" } */
+export function parseGauge(
+  written: string | number,
+): { readonly number: number; readonly family: GaugeFamily } | undefined {
+  if (typeof written === "number" || written.length > 60) return undefined;
   const text = written.trim().toLowerCase().replace(/\s+/gu, " ");
   const parts = /^(?:no\.? ?|# ?)?(\d{1,7}(?:\/0)?)[ -]?(?:gauge|gage|ga\.?) ?(.+)$/u.exec(text);
   const number = gaugeNumber(parts?.[1] ?? "");
   const family = FAMILY_WORDS.find(([words]) => words.test(parts?.[2] ?? ""))?.[1];
-  return number === undefined || family === undefined ? undefined : gaugeThickness(number, family);
+  return number === undefined || family === undefined ? undefined : { number, family };
 }
 
 /** "20", "0", "000" or "3/0" as a number that falls by one for each zero more. */

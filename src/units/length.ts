@@ -11,8 +11,8 @@ export type LengthUnit = "mm" | "in";
 /** Millimetres in one inch, exact. */
 export const MM_PER_INCH = 25.4;
 
-/** A decimal this near to a 64th is written as the fraction: a scribed line is no finer. */
-const FRACTION_WITHIN_IN = 0.003;
+/** A decimal this near to a 64th is the 64th: .0336 is not 1/32, but .0156 is 1/64. */
+export const FRACTION_WITHIN_IN = 0.0005;
 
 /** Longer than any shop measure; a length from here on is a slip and has no words. */
 const LONGEST_WORDED_MM: Mm = 1e9;
@@ -61,7 +61,7 @@ export function parseLength(written: string | number, unit: LengthUnit): Mm | un
 
 /**
  * A length in the user's unit, without the unit's name: mm to two decimals, inches as the nearest 64th when that
- * is within 0.003 in, else with three decimals.
+ * is within 0.0005 in, else with three decimals.
  * @example formatLength(9.525, "in") // "3/8"
  * @example formatLength(38.1, "in") // "1 1/2"
  * @example formatLength(1.016, "in") // "0.040"

@@ -22,9 +22,9 @@ const MOST_BAR_STATES = 200_000;
 
 type BrakeFile = JobFile["brake"];
 
-/** The file on another brake; a user's own order, meant for the first one, is left out. */
+/** The file on another brake; a user's own order and what it left to the hand were meant for the first one. */
 export function withBrake(file: JobFile, brake: BrakeFile): JobFile {
-  const { order: _, ...rest } = file;
+  const { order: _order, finishByHand: _byHand, ...rest } = file;
   return { ...rest, brake };
 }
 

@@ -1,15 +1,16 @@
 /**
  * A job file with a change made to it, so that a way out can be run again, shown, applied and undone as a file.
- * A bend left open keeps the blank: half of what its bend allowance loses lies flat on either side of it.
+ * A bend left open keeps its angle and dimensions in the file: what the hand has to do stands beside them.
  */
 
 import type { Change } from "../jobFile/change.ts";
-import type { Job } from "../jobFile/job.ts";
-import type { JobFile, ProfileFile } from "../jobFile/schema.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
+import { isRest } from "../jobFile/readFlats.ts";
+import type { FlatFile, JobFile, ProfileFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
-import { insideBendSetback, outsideBendSetback } from "../part/bendSetback.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { fillerThickness } from "./filler.ts";
 import { movedCutOuts } from "./movedCutOuts.ts";
 import { relievedClamp } from "./relievedClamp.ts";
 
@@ -24,12 +25,12 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   switch (change.kind) {
     case "flat": {
       const index = change.flat - 1;
-      const longer = withFlats(file, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
+      const longer = withFlats(file, job, (lengthMm, i) => (i === index ? lengthMm + change.byMm : lengthMm));
       const cutOuts = movedCutOuts(file, job, index, change.byMm);
       return cutOuts === undefined ? longer : { ...longer, part: { ...longer.part, cutOuts } };
     }
     case "angle":
-      return withAngle(file, job, change.bend - 1, change.toDeg);
+      return withHandFinish(file, job, change.bend, change.toDeg);
     case "lift":
       return { ...file, brake: { ...brake, lift: inUnit(change.toMm) } };
     case "swing":
@@ -70,40 +71,38 @@ function changedOnce(file: JobFile, job: Job, change: Change): JobFile {
   }
 }
 
-/** Flats are written anew only where they change, so that the rest stays as the person wrote it. */
-function withFlats(file: JobFile, to: (lengthMm: Mm, index: number) => Mm): JobFile {
-  const flats = file.part.flats.map((written, i) => {
-    const lengthMm = parseLength(written, file.units);
+/**
+ * Flats are written anew only where they change, so that the rest stays as the person wrote it. What was left of an overall
+ * size becomes a length of its own then, since the size would no longer leave the same.
+ */
+function withFlats(file: JobFile, job: Job, to: (lengthMm: Mm, index: number) => Mm): JobFile {
+  const { overall: _, ...part } = file.part;
+  const flats = part.flats.map((written, i): FlatFile => {
+    if (isRest(written)) {
+      const size = writtenLength(to(job.part.flatsMm[i]!, i), file.units);
+      return { size, from: "tangent", to: "tangent" };
+    }
+    const size = typeof written === "object" ? written.size : written;
+    const lengthMm = parseLength(size, file.units);
     if (lengthMm === undefined) return written;
     const changed = to(lengthMm, i);
-    return changed === lengthMm ? written : writtenLength(changed, file.units);
+    if (changed === lengthMm) return written;
+    const anew = writtenLength(changed, file.units);
+    return typeof written === "object" ? { ...written, size: anew } : anew;
   });
-  return { ...file, part: { ...file.part, flats } };
+  return { ...file, part: { ...part, flats } };
 }
 
-function withAngle(file: JobFile, job: Job, index: number, toDeg: number): JobFile {
-  const bend = job.part.bends[index];
-  if (bend === undefined) return file;
-  const share = toDeg / bend.angleDeg;
-  const { dimensions } = file.part;
-  const shape = { ...bend, thicknessMm: job.part.thicknessMm };
-  const setbackOf = (angleDeg: number): Mm => {
-    if (dimensions === "flat") return 0;
-    const at = { ...shape, angleDeg };
-    return dimensions === "outside" ? outsideBendSetback(at) : insideBendSetback(at);
-  };
-  const laidFlat = (bend.allowanceMm * (1 - share)) / 2;
-  const more = laidFlat + setbackOf(toDeg) - setbackOf(bend.angleDeg);
-  const reshaped = withFlats(file, (lengthMm, i) =>
-    i === index || i === index + 1 ? lengthMm + more : lengthMm,
+/** The bend left open; a stroke of the person's own order that would leave it there or further on is gone. */
+function withHandFinish(file: JobFile, job: Job, bend: number, toDeg: number): JobFile {
+  const fillerMm = fillerThickness(finishedPart(job), bend - 1);
+  const others = (file.finishByHand ?? []).filter((one) => one.bend !== bend);
+  const filler = fillerMm === undefined ? {} : { filler: writtenLength(fillerMm, file.units) };
+  const one = { bend, to: Number(toDeg.toFixed(4)), ...filler };
+  const order = file.order?.filter(
+    (step) => step.bend !== bend || step.to === undefined || Number.parseFloat(String(step.to)) < toDeg,
   );
-  const bends = reshaped.part.bends.map((written, i) => {
-    if (i !== index) return written;
-    const angle = Number(toDeg.toFixed(4));
-    if (written.overbend === undefined) return { ...written, angle };
-    return { ...written, angle, overbend: Math.max(angle, Number((bend.overbendDeg * share).toFixed(4))) };
-  });
-  return { ...reshaped, part: { ...reshaped.part, bends } };
+  return { ...file, ...(order && { order }), finishByHand: [...others, one] };
 }
 
 /** A profile cut off upright at x = `atMm`; what lies farther out is gone. */

@@ -1,10 +1,10 @@
 /**
  * A channel with two equal flanges, measured outside, as the engine's part: what a return flange is tried on.
- * Bend setback, allowance and deduction as for any part (part/); the overbend keeps the given ratio to the angle.
+ * Its bends are formed by the brake as those of any part (motion/formBends); the overbend keeps its ratio to the angle.
  */
+import type { Brake } from "../brake/brake.ts";
 import type { Metal } from "../metal/metal.ts";
-import { bendAllowance, bendDeduction } from "../part/allowance.ts";
-import { outsideBendSetback } from "../part/bendSetback.ts";
+import { formBends } from "../motion/formBends.ts";
 import type { Bend, Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 
@@ -18,28 +18,20 @@ export interface BendingSheet {
   readonly overbendRatio: number;
 }
 
-/** Bend setback of a bend of this sheet: no flange is shorter. */
-export function setbackOf({ thicknessMm, insideRadiusMm }: BendingSheet, angleDeg: Deg): Mm {
-  return outsideBendSetback({ angleDeg, insideRadiusMm, thicknessMm });
+/** A bend of this sheet on a brake; undefined where the brake can't form it. */
+export function channelBend(brake: Brake, sheet: BendingSheet, angleDeg: Deg): Bend | undefined {
+  const { thicknessMm, kFactor, insideRadiusMm, overbendRatio } = sheet;
+  const overbendDeg = angleDeg * overbendRatio;
+  const asked = { angleDeg, turn: "up", insideRadiusMm, overbendDeg } as const;
+  const [formed] = formBends([asked], { thicknessMm, kFactor, brake, keptAt: () => 1 / overbendRatio });
+  return formed?.ok ? formed.bend : undefined;
 }
 
-/** The channel; undefined where a flat would have no length between its bends. */
-export function channel(sheet: BendingSheet, angleDeg: Deg, webMm: Mm, flangeMm: Mm): Part | undefined {
-  const { metal, thicknessMm, kFactor, insideRadiusMm, overbendRatio } = sheet;
-  const shape = { angleDeg, insideRadiusMm, thicknessMm };
-  const bendSetbackMm = setbackOf(sheet, angleDeg);
-  const allowanceMm = bendAllowance(shape, kFactor);
-  const [flange, web] = [flangeMm - bendSetbackMm, webMm - 2 * bendSetbackMm];
+/** The channel with two such bends; undefined where a flat would have no length between them. */
+export function channel(sheet: BendingSheet, bend: Bend, webMm: Mm, flangeMm: Mm): Part | undefined {
+  const { metal, thicknessMm, kFactor } = sheet;
+  const [flange, web] = [flangeMm - bend.bendSetbackMm, webMm - 2 * bend.bendSetbackMm];
   if (!(flange > 0 && web > 0)) return undefined;
-  const bend: Bend = {
-    angleDeg,
-    turn: "up",
-    insideRadiusMm,
-    overbendDeg: angleDeg * overbendRatio,
-    allowanceMm,
-    bendSetbackMm,
-    deductionMm: bendDeduction(shape, allowanceMm),
-  };
   return {
     name: "channel",
     metal,

@@ -4,6 +4,9 @@
  * Bounds of what is worth going for are common practice, no source.
  */
 
+import type { Brake } from "../brake/brake.ts";
+import { leastInsideRadius } from "../brake/nosePinch.ts";
+import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import type { Change, Trial } from "../jobFile/change.ts";
 import type { FamilyKind } from "../jobFile/way.ts";
 import type { Part } from "../part/part.ts";
@@ -84,7 +87,7 @@ function settings({ part, brake }: Trial): Family[] {
     monotone: true,
     change: (toDeg) => ({ kind: "swing", toDeg }),
   };
-  if (brake.noseSetback === "auto") return [lift, swing];
+  if (typeof brake.noseSetback === "string") return [lift, swing];
   const base = brake.noseSetback;
   const noseSetback = (sign: 1 | -1, most: Mm): Family => ({
     kind: "setback",
@@ -94,7 +97,22 @@ function settings({ part, brake }: Trial): Family[] {
     most,
     change: (toMm) => ({ kind: "setback", toMm }),
   });
-  return [lift, swing, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - part.thicknessMm)];
+  return [lift, swing, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - leastSetback(part, brake))];
+}
+
+/** Farther forward than this the nose pinches some bend. */
+function leastSetback({ bends, thicknessMm }: Part, { clamp, leaf }: Brake): Mm {
+  const { noseRunMm } = clamp;
+  const leasts = bends.map(({ overbendDeg }) =>
+    automaticNoseSetback({
+      insideRadiusMm: leastInsideRadius(clamp, overbendDeg),
+      noseRunMm,
+      thicknessMm,
+      overbendDeg,
+      pivot: leaf.pivot,
+    }),
+  );
+  return Math.max(...leasts);
 }
 
 function bendsLeftOpen(trial: Trial): Family[] {

@@ -3,6 +3,7 @@
  * angles, and the job's own channels as points on it. Outside dimensions, plain data in mm and degrees.
  */
 
+import type { Brake } from "../brake/brake.ts";
 import type { ChartPoint, FlangeChart } from "../jobFile/flangeChart.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Part } from "../part/part.ts";
@@ -26,7 +27,8 @@ const WEBS = 17;
  * @example flangeChart(job).curves[0]?.points // [{ web: 4.1, flange: 2.3 }, …]
  */
 export function flangeChart(job: Job, angles: readonly Deg[] = CHART_ANGLES): FlangeChart {
-  const { brake, part, units } = job;
+  const { part, units } = job;
+  const brake = asSetFor(job);
   const sheet = sheetOf(part);
   const channels = channelsOf(part);
   const widest = Math.max(MOST_WEB[units], ...channels.map(({ web, flange }) => 1.2 * Math.max(web, flange)));
@@ -53,6 +55,12 @@ export function flangeChart(job: Job, angles: readonly Deg[] = CHART_ANGLES): Fl
       longest: longestFlange(brake, sheet, point.angle, point.web, range.mostFlangeMm, machines),
     })),
   };
+}
+
+/** A nose kept where it is for all bends of the part stays there for other angles too. */
+function asSetFor({ brake, part }: Job): Brake {
+  const noseSetback = part.bends[0]?.noseSetbackMm;
+  return brake.noseSetback === "one" && noseSetback !== undefined ? { ...brake, noseSetback } : brake;
 }
 
 function pointOf({ webMm, flangeMm }: FlangeLimit) {

@@ -5,7 +5,7 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { type BendingSheet, channel, setbackOf } from "./channel.ts";
+import { type BendingSheet, channel, channelBend } from "./channel.ts";
 import { folds } from "./folds.ts";
 import { largestPassing } from "./limit.ts";
 import { Machines } from "./machines.ts";
@@ -40,9 +40,11 @@ export function longestFlange(
   mostFlangeMm: Mm,
   machines: Machines = new Machines(),
 ): Mm | null {
-  const shortest = setbackOf(sheet, angleDeg) + LEAST_FLAT_MM;
+  const bend = channelBend(brake, sheet, angleDeg);
+  if (bend === undefined) return null;
+  const shortest = bend.bendSetbackMm + LEAST_FLAT_MM;
   const passes = (more: Mm) => {
-    const part = channel(sheet, angleDeg, webMm, shortest + more);
+    const part = channel(sheet, bend, webMm, shortest + more);
     return part !== undefined && folds({ part, brake }, 0, machines);
   };
   if (shortest >= mostFlangeMm || !passes(0)) return null;
@@ -62,7 +64,8 @@ export function flangeCurve(
     webMm,
     flangeMm: longestFlange(brake, sheet, angleDeg, webMm, range.mostFlangeMm, machines),
   });
-  const least = 2 * (setbackOf(sheet, angleDeg) + LEAST_FLAT_MM);
+  const bendSetbackMm = channelBend(brake, sheet, angleDeg)?.bendSetbackMm ?? 0;
+  const least = 2 * (bendSetbackMm + LEAST_FLAT_MM);
   const points = Array.from({ length: range.webs }, (_, i) =>
     limitAt(least + ((range.mostWebMm - least) * i) / (range.webs - 1)),
   );

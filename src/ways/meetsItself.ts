@@ -5,7 +5,7 @@
  */
 
 import type { Trial } from "../jobFile/change.ts";
-import { sheetAt } from "../motion/scene.ts";
+import { relaxedSheet } from "../motion/scene.ts";
 import { seatFor } from "../motion/seat.ts";
 import { selfCrossing } from "../plane/selfCrossing.ts";
 
@@ -14,7 +14,7 @@ export function meetsItself({ part, brake }: Trial): boolean {
   if (part.bends.length < 2) return false;
   const seat = seatFor(part, brake, 0, "start");
   const others = (1 << part.bends.length) - 2;
-  return selfCrossing(sheetAt(seat, others, seat.angleRad).edges) !== undefined;
+  return selfCrossing(relaxedSheet(seat, others).edges) !== undefined;
 }
 
 /**

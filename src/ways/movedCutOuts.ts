@@ -3,7 +3,7 @@
  * its far end, keeps its distance from there; one nearer to the datum edge stays. Exact but for the rounding of the file.
  */
 import { layOut } from "../blank/blank.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
 import { AS_PRINTED_MM } from "../jobFile/readLayout.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
@@ -16,9 +16,9 @@ type CutOuts = NonNullable<JobFile["part"]["cutOuts"]>;
  * The cut-outs of the file with flat `index` (from 0) longer by `byMm`; `job` is what the unchanged file reads as.
  * A cut-out of which nothing is left goes.
  */
-export function movedCutOuts(file: JobFile, { part }: Job, index: number, byMm: Mm): CutOuts | undefined {
+export function movedCutOuts(file: JobFile, job: Job, index: number, byMm: Mm): CutOuts | undefined {
   const { units } = file;
-  const { developedWidthMm, bends } = layOut(part);
+  const { developedWidthMm, bends } = layOut(finishedPart(job));
   const endMm = bends[index]?.tangentsMm[0] ?? developedWidthMm;
   const mm = (written: string | number | undefined) => parseLength(written ?? "", units);
   const moved = (written: string | number | undefined): string | number => {

@@ -11,7 +11,7 @@ import { problemSentence } from "../jobFile/problem.ts";
 import { jobOf } from "../jobFile/readJob.ts";
 import { jobFileOf } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
-import type { ShopFile } from "../jobFile/shopFile.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import { type FitCell, isMade, type ShopBar, type ShopFit } from "../jobFile/shopFit.ts";
 import { lengthIn } from "../words/wayWords.ts";
 import { barForParts } from "./shopBar.ts";
@@ -23,7 +23,7 @@ const MOST_FOR_BAR = 24;
  * The whole table and the bar.
  * @example fitShop(shop).cells[0]?.[0]?.verdict // "clear"
  */
-export function fitShop(shop: ShopFile): ShopFit {
+export function fitShop(shop: Shop): ShopFit {
   const known = shop.brakes.map((): { file: JobFile; job: Job } | undefined => undefined);
   const cells = shop.parts.map((part) =>
     shop.brakes.map((brake, b): FitCell => {
@@ -70,7 +70,7 @@ function worstStep({ order }: Answer): StepAnswer | undefined {
   return measured.toSorted((a, b) => (a.clearance ?? 0) - (b.clearance ?? 0))[0];
 }
 
-function barFor(shop: ShopFile, unmade: readonly number[]): ShopBar | null {
+function barFor(shop: Shop, unmade: readonly number[]): ShopBar | null {
   if (unmade.length > MOST_FOR_BAR) return null;
   const { found } = barForParts(unmadeFiles(shop, unmade));
   const plan = found?.bar.design.plan;
@@ -88,6 +88,6 @@ function barFor(shop: ShopFile, unmade: readonly number[]): ShopBar | null {
 }
 
 /** Jobs of the parts that no brake makes, each on the shop's first brake. */
-export function unmadeFiles(shop: ShopFile, unmade: readonly number[]): JobFile[] {
+export function unmadeFiles(shop: Shop, unmade: readonly number[]): JobFile[] {
   return unmade.map((part) => jobFileOf(shop, shop.parts[part]!, shop.brakes[0]!));
 }

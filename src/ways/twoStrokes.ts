@@ -1,6 +1,6 @@
 /**
  * The order that makes a part with one bend in two strokes: begun, left at an angle, finished after others. Exact over all
- * orders of the bends and both ends of the others, fewest changes of end and face first (design, section 8).
+ * orders of the bends and both ends of the others, fewest changes of end and face first (src/model.md, section 8).
  * Looked for from the finished part back, where most parts that fail soon end; made for parts of few bends.
  */
 import type { Machine } from "../contact/machine.ts";

@@ -5,7 +5,7 @@
 
 import type { Answer } from "../jobFile/answer.ts";
 import type { OrderedBend, Tryout } from "../jobFile/change.ts";
-import type { Job, OrderStep } from "../jobFile/job.ts";
+import { finishedPart, type Job, type OrderStep } from "../jobFile/job.ts";
 import { orderMade } from "../jobFile/orderMade.ts";
 import { jobOf } from "../jobFile/readJob.ts";
 import type { JobFile } from "../jobFile/schema.ts";
@@ -136,7 +136,8 @@ function wayOut(job: Job, way: Way): WayOut {
   };
 }
 
-function leftOpenOf({ part }: Job, { kind, index, to }: Way): WayOut["leftOpen"] {
+function leftOpenOf(job: Job, { kind, index, to }: Way): WayOut["leftOpen"] {
+  const part = finishedPart(job);
   const bend = index === undefined ? undefined : part.bends[index - 1];
   if (kind !== "leaveOpen" || bend === undefined || index === undefined || to === undefined) return undefined;
   return {

@@ -3,7 +3,9 @@
  * Formulas and their sources are in the part's own rooms; here are the words. Figures as everywhere: 0.001 in, 0.01 mm.
  */
 import { type BlankByMethod, blankByMethod } from "../blank/blankByMethod.ts";
-import type { Job } from "../jobFile/job.ts";
+import { finishedPart, type Job } from "../jobFile/job.ts";
+import { bendAllowance } from "../part/allowance.ts";
+import { din6935Allowance } from "../part/din6935Allowance.ts";
 import { usualDoubtMm } from "../part/sample.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -23,10 +25,17 @@ export function allowanceSentences(
   toleranceMm: Mm = allowanceToleranceMm(job.units),
 ): readonly string[] {
   if (job.part.bends.length === 0) return [];
-  const by = blankByMethod(job.part);
-  const others = `The empirical formula of the aircraft handbooks would make the blank ${offWords(by.empiricalOffMm, job)}, DIN 6935 ${offWords(by.din6935OffMm, job)}.`;
-  return [methodSentence(job), others, ...warning(by, toleranceMm, job)];
+  const by = blankByMethod(finishedPart(job));
+  const din = job.part.allowanceBy === "din6935";
+  const second = din
+    ? `K-factor ${Number(job.part.kFactor.toFixed(4))} ${offWords(by.kFactorOffMm, job)}`
+    : `DIN 6935 ${offWords(by.din6935OffMm, job)}`;
+  const others = `The empirical formula of the aircraft handbooks would make the blank ${offWords(by.empiricalOffMm, job)}, ${second}.`;
+  return [methodSentence(job), ...ownSentences(job), others, ...warning(by, toleranceMm, job)];
 }
+
+/** Rounding of an allowance worked out two ways. */
+const SAME_MM: Mm = 1e-6;
 
 /** Whether the K-factor is the table's; of a metal of the user's own there is none to compare with. */
 function fromTable({ part: { kFactor, metal } }: Job): boolean {
@@ -35,9 +44,23 @@ function fromTable({ part: { kFactor, metal } }: Job): boolean {
 
 function methodSentence(job: Job): string {
   const { kFactor, metal } = job.part;
+  if (job.part.allowanceBy === "din6935") return "Bend allowance by DIN 6935, as the job chooses.";
   const given = metal.kFactor === undefined ? "" : ", as the job gives it";
   const source = fromTable(job) ? `, from the table: ${metal.sources?.kFactor}` : given;
   return `Bend allowance by K-factor ${Number(kFactor.toFixed(4))}${source}.`;
+}
+
+/** Bends laid out by a deduction of the user's own: their allowance is that of no method. */
+function ownSentences(job: Job): string[] {
+  const part = finishedPart(job);
+  const own = part.bends.flatMap((bend, i) => {
+    const shape = { ...bend, thicknessMm: part.thicknessMm };
+    const byMethod =
+      part.allowanceBy === "din6935" ? din6935Allowance(shape) : bendAllowance(shape, part.kFactor);
+    return Math.abs(byMethod - bend.allowanceMm) > SAME_MM ? [i + 1] : [];
+  });
+  if (own.length === 0) return [];
+  return [`Bend${own.length === 1 ? "" : "s"} ${own.join(", ")} by your own deduction.`];
 }
 
 function offWords(offMm: Mm, { units }: Job): string {

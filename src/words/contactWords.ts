@@ -1,6 +1,6 @@
 /**
  * What meets what, in the words of the trade: the clamp is a finger or a clamp bar where it is one, else a clamp.
- * The answer's own keys keep "clamp" for all of them (design, section 11).
+ * The answer's own keys keep "clamp" for all of them (src/model.md, section 10).
  */
 import type { Clamp } from "../brake/brake.ts";
 import type { ContactAnswer, Met } from "../jobFile/answer.ts";

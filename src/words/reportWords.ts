@@ -4,8 +4,10 @@
  */
 import type { Answer, PointPair, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
-import { contactWords, metWords } from "./contactWords.ts";
+import { metWords } from "./contactWords.ts";
+import { handFinishSentences } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
+import { setUpSentences } from "./setUpWords.ts";
 import { angleWords, bendWords, blockWords, throatWords } from "./stepWords.ts";
 
 /** What is checked. @example "cable trough on 24 in finger brake: 0.032 in 5052-H32, blank 1.261 in wide." */
@@ -23,6 +25,8 @@ export function reportSections(
     ["What blocks it", blockSentences(job, answer)],
     ["Ways out, each checked again", waySentences(answer)],
     ["In and out", handlingSentences(answer)],
+    ["By hand, off the brake", handFinishSentences(answer, job.units)],
+    ["Set-up", answer.verdict === "hits" ? [] : setUpSentences(job, answer)],
     ["Mind", answer.warnings],
   ] as const;
   return sections.filter(([, sentences]) => sentences.length > 0);
@@ -37,19 +41,20 @@ export function orderTable(job: Job, answer: Answer): string[][] {
     throatWords(step, bendCount),
     step.markedFaceUp ? "up" : "down",
     step.reached < step.overbend
-      ? `${angleWords(step.overbend)}, stops at ${angleWords(step.reached)}`
+      ? `${angleWords(step.overbend)}, stops ${angleWords(step.reached)}`
       : angleWords(step.overbend),
     angleWords(step.relaxesTo),
     clearanceWords(job, step),
   ]);
-  return [["", "bend", "in the throat", "marked face", "leaf to", "relaxes to", "least clearance"], ...rows];
+  return [["", "bend", "in the throat", "face", "leaf to", "relaxes to", "least clearance"], ...rows];
 }
 
 function clearanceWords({ brake, units }: Job, step: StepAnswer): string {
   const { kind } = brake.clamp;
   if (step.verdict === "hits") {
-    if (step.contact !== null) return `none: ${contactWords(step.contact, kind)}`;
-    return step.reached < step.overbend ? "none: the leaf swings no further" : "none: no way in or out";
+    if (step.contact !== null) return `hits ${metWords(step.contact, kind)}`;
+    if (step.refused !== null) return "not begun";
+    return step.reached < step.overbend ? "leaf stops short" : "no way in or out";
   }
   if (step.clearance === null) return "nothing near";
   const to = step.nearest === null ? "" : ` to ${metWords(step.nearest, kind)}`;

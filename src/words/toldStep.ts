@@ -63,7 +63,7 @@ function tellStep(job: Job, step: StepAnswer, index: number, oneNose: boolean): 
     sentences: [
       `${capital(flats)} in the throat, ${face}, ${LOADS[step.load]}.`,
       ...(oneNose ? [] : [`Nose ${lengthWords(step.setback, units)} back.`]),
-      `Sight line under the nose: ${placeWords(step.sightLine, units)} from the edge.`,
+      `Sight line under the nose${step.markedFaceUp ? "" : ", drawn on the back"}: ${placeWords(step.sightLine, units)} from the edge of flat 1.`,
       ...(stops ? [`${[`Wants the leaf at ${wants}, ${gets}`, ...relaxes].join("; ")}.`] : []),
       ...(hits
         ? [watch]
@@ -79,6 +79,7 @@ function tellStep(job: Job, step: StepAnswer, index: number, oneNose: boolean): 
       [`${flats}, ${face}`, ...(step.load === "front" ? [] : [LOADS_SHORT[step.load]])],
       [
         ...placeFigures(step.sightLine, units),
+        ...(step.markedFaceUp ? [] : ["on the back"]),
         ...(oneNose ? [] : [`nose ${lengthFigure(step.setback, units)}`]),
       ],
       stops ? [`wants ${wants}`, gets, ...relaxes] : relaxes,

@@ -4,6 +4,7 @@
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { worstMixWords } from "./doubtWords.ts";
+import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { blockWords, throatWords } from "./stepWords.ts";
 
@@ -34,7 +35,7 @@ export function verdictSentence(job: Job, answer: Answer): string {
   if (first === undefined) return "Nothing to bend.";
   const bendCount = job.part.bends.length;
   const start = bendCount === 1 ? "Bend 1" : `Bend ${first.bend} first`;
-  const begin = `${start}, ${throatWords(first, bendCount)} in the throat.`;
+  const begin = `${start}, ${throatWords(first, bendCount)} in the throat.${handFinishShort(answer)}`;
   const tightest = tightestStep(answer);
   const folds = given ? "Folds in this order" : "Folds";
   const byReadings = doubtfulWords(answer, job.units);

@@ -25,7 +25,12 @@ export function faceCalled(answer: WholeAnswer, face: number): string {
 }
 
 /** How a piece of the brake is called. */
-function memberCalled({ member, finger }: Pick<WholeContactAnswer, "member" | "finger">): string {
+function memberCalled({
+  member,
+  finger,
+  name,
+}: Pick<WholeContactAnswer, "member" | "finger" | "name">): string {
+  if (name !== undefined) return name;
   if (member === "finger") return `finger ${finger}`;
   return member === "part" ? "the part's own other side" : `the ${member}`;
 }

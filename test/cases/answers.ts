@@ -1,5 +1,5 @@
 /**
- * Jobs of the tests read and answered, and what an answer's order is worth: verdict, changes, least clearance.
+ * Jobs of the tests read and answered, and what an answer's order is worth: verdict, changes, swung width, least clearance.
  */
 
 import { check } from "../../src/answer/check.ts";
@@ -21,18 +21,24 @@ export function answerOf(file: object): Answer {
 export interface AnswerRank {
   readonly verdict: string;
   readonly changes: number;
+  /** Developed width beyond the bend on the moving side, summed over the bends. */
+  readonly swung: number;
   /** Least clearance, null where no bend has anything to measure. */
   readonly clearance: number | null;
 }
 
-/** Design, section 8: all clear before tight, fewest changes of end plus changes of face, larger least clearance. */
-export function rankOf({ verdict, order }: Answer): AnswerRank {
+/** src/model.md, section 8: all clear before tight, fewest changes of end plus changes of face, less sheet swung, larger least clearance. */
+export function rankOf({ verdict, order, blank }: Answer): AnswerRank {
   const changes = order.slice(1).reduce((sum, step, i) => {
     const before = order[i]!;
     return sum + Number(before.clamped !== step.clamped) + Number(before.markedFaceUp !== step.markedFaceUp);
   }, 0);
+  const swung = order.reduce((sum, { bend, clamped }) => {
+    const [near, far] = blank.bends[bend - 1]!.tangents;
+    return sum + (clamped === "start" ? blank.developedWidth - far : near);
+  }, 0);
   const measured = order.map((step) => step.clearance).filter((mm) => mm !== null);
-  return { verdict, changes, clearance: measured.length === 0 ? null : Math.min(...measured) };
+  return { verdict, changes, swung, clearance: measured.length === 0 ? null : Math.min(...measured) };
 }
 
 /** Bends made before the one that blocks. */

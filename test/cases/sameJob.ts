@@ -58,7 +58,7 @@ export function atScale(job: NumbersJob, factor: number): NumbersJob {
       },
       frame: (brake.frame ?? []).map(scaled),
       lift: brake.lift * factor,
-      ...(setback !== undefined && { setback: setback === "auto" ? setback : setback * factor }),
+      ...(setback !== undefined && { setback: typeof setback === "string" ? setback : setback * factor }),
       ...(rated && {
         rated: { ...rated, thickness: rated.thickness * factor, length: rated.length * factor },
       }),

@@ -20,9 +20,7 @@ describe("noseroom check", () => {
     expect(err).toBe("");
     const [first = ""] = out.split("\n");
     expect(first).toMatch(/^Folds\. Bend [12] first, flats? [\d and]+ in the throat\.$/u);
-    expect(out).toMatch(
-      /^ +bend {2}in the throat {2}marked face {2}leaf to {2}relaxes to {2}least clearance$/mu,
-    );
+    expect(out).toMatch(/^ +bend {2}in the throat {2}face {2}leaf to {2}relaxes to {2}least clearance$/mu);
     expect(out).toMatch(/^1\. +[12] {2}flats? [\d and]+ +up +92° /mu);
     expect(out).toContain("sheet edges cut");
     // Through a pipe there is never an escape sign.
@@ -36,7 +34,7 @@ describe("noseroom check", () => {
     const stop = /^Does not fold: at ([\d.]+)° the .+ meets the finger at bend [12]\.$/mu.exec(out);
     expect(Number(stop?.[1])).toBeCloseTo(75.2, 1);
     expect(out).toContain("What blocks it");
-    expect(out).toMatch(/stops at 75\.\d°/u);
+    expect(out).toMatch(/92°, stops \d\d\.\d°/u);
   });
 
   it("offers ways out of a job that does not fold, and the first of them holds when it is taken", async () => {

@@ -26,8 +26,9 @@ describe("noseroom example", () => {
     expect(names.length).toBeGreaterThanOrEqual(8);
   });
 
-  it("writes the very text of the example to NAME.json, ready to be checked", async () => {
-    const { status, out } = await noseroom(["example", "cable-trough-bar"], { cwd: folder });
+  it("writes the very text of the example, ready to be checked", async () => {
+    const name = "cable-trough-bar.json";
+    const { status, out } = await noseroom(["example", "cable-trough-bar", "-o", name], { cwd: folder });
     expect(status).toBe(0);
     expect(out).toContain("noseroom check cable-trough-bar.json");
     const written = readFileSync(join(folder, "cable-trough-bar.json"), "utf8");
@@ -36,7 +37,9 @@ describe("noseroom example", () => {
   });
 
   it("writes a shop file too, ready to be tried", async () => {
-    const { status, out } = await noseroom(["example", "observatory"], { cwd: folder });
+    const { status, out } = await noseroom(["example", "observatory", "-o", "observatory.json"], {
+      cwd: folder,
+    });
     expect(status).toBe(0);
     expect(out).toContain("Now: noseroom fit observatory.json");
     const written = readFileSync(join(folder, "observatory.json"), "utf8");
@@ -49,13 +52,15 @@ describe("noseroom example", () => {
       cwd: folder,
     });
     expect({ status, out }).toEqual({ status: 2, out: "" });
-    expect(err).toBe("mine.json is already there and was left as it is. Name another file with -o.\n");
+    expect(err).toBe(
+      "mine.json is already there and was left as it is. Name another file, or add --force to write over it.\n",
+    );
     expect(readFileSync(join(folder, "mine.json"), "utf8")).toBe("my own work");
   });
 
-  it("prints the job with -o -", async () => {
-    const { out } = await noseroom(["example", "cable-trough-bar", "-o", "-"]);
-    expect(JSON.parse(out).noseroom).toBe(1);
+  it.each([[[]], [["-o", "-"]]])("prints the job itself into a pipe (%j)", async (options) => {
+    const { out } = await noseroom(["example", "cable-trough-bar", ...options], { cwd: folder });
+    expect(out).toBe(readFileSync(join(EXAMPLES, "cable-trough-bar.json"), "utf8"));
   });
 
   it.each(["nonsense", "__proto__", "toString", "../package"])(

@@ -125,7 +125,7 @@ describe("noseroom doubt", () => {
   it("says whether the job folds whatever the readings are, and which one decides", async () => {
     const sure = await noseroom(["doubt", trough, "--by", "1/64"]);
     expect(sure).toMatchObject({ status: 0, err: "" });
-    expect(sure.out).toMatch(/^Folds whatever the readings are/u);
+    expect(sure.out).toMatch(/^It folds whatever the readings are/u);
     const unsure = await noseroom(["doubt", trough, "--by", "1/8 in"]);
     expect(unsure.status).toBe(1);
     expect(unsure.out).toMatch(/^Tight by its readings: with flat .+ than read, bend \d does not fold/u);

@@ -23,7 +23,8 @@ describe("noseroom refuses in a sentence", () => {
   it.each<[string[], RegExp]>([
     [["check", ""], /^JOB is empty; it wants a name\.$/u],
     [["check", trough, "--svg", ""], /^--svg is empty; it wants the name of a folder\.$/u],
-    [["check", shop], /is a shop file; this takes a job file\. Try noseroom fit with it\.$/u],
+    [["check", shop], /has brakes and parts but no jobs\. Try noseroom fit with it\.$/u],
+    [["ways", shop], /is a shop file; this takes a job file\. Try noseroom check, sheet or fit with it\.$/u],
     [["fit", trough], /is a job file; this takes a shop file\. Try noseroom check with it\.$/u],
     [["ways", trough, "--shop", trough], /is a job file; this takes a shop file/u],
     [["ways", trough, "-o", "x.json"], /^--output wants --take beside it/u],

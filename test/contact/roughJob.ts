@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { atScale } from "../cases/sameJob.ts";
 import type { End, PlainBrake, PlainClamp, State } from "../reference/plainJob.ts";
-import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
+import { noseKept, type RandomJob, randomJobs } from "../reference/randomJob.ts";
 import type { Corner } from "../reference/shape.ts";
 
 export const between = (min: number, max: number) =>
@@ -171,9 +171,12 @@ function roughBrake(brake: PlainBrake): fc.Arbitrary<PlainBrake> {
 /** Jobs with 1 to `mostBends` bends on rough brakes. */
 export function roughJobs(mostBends: number): fc.Arbitrary<RandomJob> {
   return randomJobs(mostBends).chain((job) =>
-    roughBrake(job.brake).map(
-      (brake): RandomJob => ({ ...job, brake: { name: "rough", ...brake } as PlainBrake }),
-    ),
+    roughBrake(job.brake).map((rough): RandomJob => {
+      const brake = { name: "rough", ...noseKept(job, { part: job.part, brake: rough }) } as PlainBrake;
+      if (typeof brake.setback !== "number") return { ...job, brake };
+      // Read as flats, the lengths need not make room for the radii that the nose forms on this brake.
+      return { ...job, part: { ...job.part, dimensions: "flat" }, brake };
+    }),
   );
 }
 
@@ -189,8 +192,11 @@ export function oddJobs(mostBends: number): fc.Arbitrary<RandomJob> {
       const flats = part.flats.map((length) => Math.max(0.6, 0.7 * length));
       // Read as flats, the lengths need not make room for the wider bends.
       const odd = { ...part, dimensions: "flat" as const, bends, flats };
-      const leaf = { ...brake.leaf, swing: 180 };
-      return atScale({ ...rest, part: odd, brake: { ...brake, leaf } }, 10 ** power) as RandomJob;
+      const wide = noseKept(
+        { part, brake },
+        { part: odd, brake: { ...brake, leaf: { ...brake.leaf, swing: 180 } } },
+      );
+      return atScale({ ...rest, part: odd, brake: wide }, 10 ** power) as RandomJob;
     });
 }
 

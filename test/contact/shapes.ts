@@ -29,16 +29,16 @@ export function blockAt(x0: number, y0: number, x1: number, y1: number, radius =
   return bodyOf([x0, y0, radius], [x1, y0, radius], [x1, y1, radius], [x0, y1, radius]);
 }
 
-/** First contact of a moving body with a fixed one; Infinity where there is none. */
-export function contactOf(A: Features, B: Features, swing: Swing): number {
+/** First contact of a moving body with a fixed one before `limitRad`; Infinity where there is none. */
+export function contactOf(A: Features, B: Features, swing: Swing, limitRad = swing.sweepRad): number {
   const found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
-  return firstContact(A, B, swing, swing.sweepRad, makePairCurve(), new Meeting(), found);
+  return firstContact(A, B, swing, limitRad, makePairCurve(), new Meeting(), found);
 }
 
-/** Least distance over a swing, with its angle and points. */
-export function distanceOf(A: Features, B: Features, swing: Swing): DistanceFound {
+/** Least distance over a swing, with its angle and points; `cutOffMm` where nothing is nearer. */
+export function distanceOf(A: Features, B: Features, swing: Swing, cutOffMm = Infinity): DistanceFound {
   const found: DistanceFound = {
-    mm: Infinity,
+    mm: cutOffMm,
     phiRad: 0,
     movingX: 0,
     movingY: 0,

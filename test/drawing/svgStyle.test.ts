@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { styleRules } from "../../src/drawing/svgStyle.ts";
+import { DAY, NIGHT, styleRules } from "../../src/drawing/svgStyle.ts";
 
 /** Relative luminance and contrast ratio as WCAG 2.2 (W3C) defines them. */
 function luminance(hex: string): number {
@@ -13,20 +13,13 @@ function contrast(a: string, b: string): number {
   return (high! + 0.05) / (low! + 0.05);
 }
 
-function inks(rules: string, from: string): Record<string, string> {
-  const block = rules.slice(rules.indexOf(from));
-  const found = [...block.slice(0, block.indexOf("}")).matchAll(/--(\w+):(#[0-9a-f]{3,6})/gu)];
-  return Object.fromEntries(
-    found.map(([, name, hex]) => [name, hex!.length === 4 ? hex!.replace(/[0-9a-f]/gu, "$&$&") : hex]),
-  );
-}
-
 describe("styleRules", () => {
   it.each([
-    ["day", "svg{"],
-    ["night", "@media (prefers-color-scheme:dark)"],
-  ])("sets words by %s with at least 4.5 to 1 (WCAG 2.2, 1.4.3) on what they stand on", (_, from) => {
-    const ink = inks(styleRules(1), from);
+    ["day", DAY],
+    ["night", NIGHT],
+  ])("sets words by %s with at least 4.5 to 1 (WCAG 2.2, 1.4.3) on what they stand on", (_, palette) => {
+    const ink: Readonly<Record<string, string>> = palette;
+    for (const colour of Object.values(ink)) expect(styleRules(1)).toContain(colour);
     for (const [word, ground] of [
       ["ink", "paper"],
       ["ink", "steel"],
@@ -44,9 +37,15 @@ describe("styleRules", () => {
 
   it("uses the signal colour for contact and nothing else", () => {
     const users = styleRules(1)
-      .split("\n")
-      .filter((rule) => rule.includes("var(--signal)"));
+      .split(/\n|(?<=\})/u)
+      .filter((rule) => rule.includes(DAY.signal) || rule.includes(NIGHT.signal));
     expect(users.length).toBeGreaterThan(0);
-    for (const rule of users) expect(rule).toMatch(/^(\.contact|\.hatch)/u);
+    for (const rule of users) expect(rule).toMatch(/^(@media \S+\{)?(\.contact|\.hatch)/u);
+  });
+
+  it("stands without variables, so that a reader of plain SVG knows every colour", () => {
+    for (const onPaper of [false, true]) expect(styleRules(1, onPaper)).not.toMatch(/var\(|--\w/u);
+    // The first rules are those by day, before any query that a plain reader would not understand.
+    expect(styleRules(1).split("@media")[0]).toContain(`.part .face{fill:${DAY.ink}`);
   });
 });

@@ -9,10 +9,11 @@ import { readJob } from "../../src/jobFile/readJob.ts";
 import { readShop } from "../../src/jobFile/readShop.ts";
 import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { profilesFromDxf } from "../../web/dxf/profileFromDxf.ts";
-import { type Adopted, adoptText } from "../../web/store/adopt.ts";
+import type { Drawer } from "../../web/store/drawer.ts";
 import { fileText, type JobFile } from "../../web/store/jobFile.ts";
-import { type Drawer, METALS_KEY, readShelf } from "../../web/store/keep.ts";
+import { METALS_KEY, readShelf } from "../../web/store/keep.ts";
 import { jobOfLink, linkOf } from "../../web/store/link.ts";
+import { type Opened, openedText } from "../../web/store/opened.ts";
 import { photoHead } from "../../web/trace/photoHead.ts";
 import { hold, holdSentence, watched, watchedLater } from "./watch.ts";
 
@@ -64,16 +65,18 @@ export function tryDrawing(text: string): void {
 }
 
 /** What was taken in must be taken in again whole: nothing is lost on the way to the store and back. */
-function holdAdopted(adopted: Adopted): void {
-  if (!adopted.ok) {
-    holdSentence(adopted.sentence);
+function holdOpened(opened: Opened): void {
+  if (!opened.ok) {
+    holdSentence(opened.sentence);
     return;
   }
-  for (const sentence of adopted.leftOut) holdSentence(sentence);
-  const again = adoptText(fileText(adopted.file));
-  if (!again.ok) throw new Error(`kept, and then refused: ${again.sentence}`);
-  hold(again.leftOut.length === 0, `kept, and then left out: ${again.leftOut}`);
-  hold(sameFile(again.file, adopted.file), "kept, and then changed");
+  for (const sentence of opened.leftOut) holdSentence(sentence);
+  for (const file of opened.jobs) {
+    const again = openedText(fileText(file));
+    if (!again.ok) throw new Error(`kept, and then refused: ${again.sentence}`);
+    hold(again.leftOut.length === 0, `kept, and then left out: ${again.leftOut}`);
+    hold(sameFile(again.jobs[0]!, file), "kept, and then changed");
+  }
 }
 
 /** Whether two files say the same, in whatever order their keys stand. */
@@ -88,9 +91,9 @@ function sorted(value: unknown): unknown {
   return entries.map(([key, item]) => [key, sorted(item)]);
 }
 
-/** A job file opened on the page. */
+/** A job or shop file opened on the page. */
 export function tryOpened(text: string): void {
-  holdAdopted(watched(() => adoptText(text)));
+  holdOpened(watched(() => openedText(text)));
 }
 
 /** The text folded up in a link as the page does it. */
@@ -116,15 +119,17 @@ function fragmentOf(text: string): string {
 /** A link, whole or damaged; a good one is made again from what it held. */
 export async function tryLink(text: string): Promise<void> {
   const fragment = fragmentOf(text);
-  const adopted = await watchedLater(() => jobOfLink(fragment));
-  if (adopted === null) {
+  const opened = await watchedLater(() => jobOfLink(fragment));
+  if (opened === null) {
     hold(!fragment.startsWith("#job="), "a link passed over");
     return;
   }
-  holdAdopted(adopted);
-  if (!adopted.ok) return;
-  const back = await jobOfLink(await linkOf(adopted.file));
-  hold(back?.ok === true && fileText(back.file) === fileText(adopted.file), "linked, and then changed");
+  holdOpened(opened);
+  const file = opened.ok ? opened.jobs[0] : undefined;
+  if (file === undefined) return;
+  const back = await jobOfLink(await linkOf(file));
+  const same = back?.ok === true && back.jobs[0] !== undefined && fileText(back.jobs[0]) === fileText(file);
+  hold(same, "linked, and then changed");
 }
 
 /** A drawer like the browser's store, filled. */
@@ -147,6 +152,7 @@ export function tryStored(text: string): void {
   const entries = [
     ["noseroom.job.a", good],
     ["noseroom.job.b", text],
+    ["noseroom.brake.c", text],
     ["noseroom.open", text.slice(0, 20)],
     [METALS_KEY, text],
   ] as const;
@@ -157,7 +163,7 @@ export function tryStored(text: string): void {
   const read = shelf?.jobs.find((job) => job.id === "b");
   const set = damage.find((one) => one.text === text);
   hold(read !== undefined || set !== undefined, "the text is lost");
-  if (read) holdAdopted({ ok: true, file: read.file, leftOut: [] });
+  if (read) holdOpened({ ok: true, jobs: [read.file], brakes: [], leftOut: [] });
 }
 
 /** As small as a job gets. */

@@ -11,6 +11,7 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     markedFaceUp: true,
     angle: 90,
     overbend: 92,
+    overbendRange: [92, 92],
     reached: 92,
     relaxesTo: 90,
     verdict: "clear",
@@ -23,6 +24,7 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     contact: null,
     load: "front",
     unload: "front",
+    refused: null,
     setback: 1,
     sightLine: 31,
     flange: { length: 20, to: null, square: true },
@@ -64,6 +66,8 @@ const bend = {
   allowanceMm: 2,
   bendSetbackMm: 1.8,
   deductionMm: 1.6,
+  noseSetbackMm: 1,
+  pinched: false,
 };
 
 /** A job with two bends, the second turned down; only what words and the blank's drawing look at. */
@@ -88,7 +92,7 @@ export function jobOf(changes: Partial<Pick<Job, "units" | "order">> & { lengthM
     },
     brake: {
       name: "test brake",
-      clamp: { kind: "profile", noseRadiusMm: 1, outlines: [] },
+      clamp: { kind: "profile", noseRadiusMm: 1, noseRunMm: 1, outlines: [] },
       bed: outline,
       leaf: { outline, swingDeg: 100, pivot: { x: 0, y: 0 } },
       frame: [],

@@ -96,7 +96,7 @@ describe("a square bar under a channel of web 10", () => {
    * The return flange's inside face is a line at the distance l(φ) = W − T + i + d(φ) − d(90°) from the apex along the
    * leaf, i the inset; the bar's top edge is a round of radius Rt about (−T − Rt, T + h − Rt), since the nose stands
    * r + T − Rn = T back. Face and round meet at φ where h = (l(φ) − Rt + (T + Rt)·cos φ)/sin φ + Rt − T, so the bar
-   * may be as thick as the least of these. d(φ) = BA − SB + 2(r + T)·tan(φ/2) − φ·(r + kT) (design, section 5).
+   * may be as thick as the least of these. d(φ) = BA − SB + 2(r + T)·tan(φ/2) − φ·(r + kT) (src/model.md, section 5).
    */
   const leastOverSwing = (kFactor: number) => {
     const slid = (phi: number) => 2 * (R + T) * Math.tan(phi / 2) - phi * (R + kFactor * T);

@@ -55,7 +55,7 @@ export class Judge {
     });
   }
 
-  /** Design, section 8: verdict; then changes of clamped end plus changes of face; then least clearance. */
+  /** src/model.md, section 8: verdict; then changes of clamped end plus changes of face; then least clearance. */
   rank(moves: readonly Move[]): OrderRank {
     const steps = this.along(moves);
     const { bends } = this.job.part;

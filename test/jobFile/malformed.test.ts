@@ -1,6 +1,6 @@
 /**
  * Malformed job files: each ends in one problem, told in one sentence with the key's path, in well under a second.
- * The contract is design section 11: unknown keys, missing keys and impossible values name path, found, allowed.
+ * The contract is src/model.md, section 10: unknown keys, missing keys and impossible values name path, found, allowed.
  */
 import { describe, expect, it } from "vitest";
 import { problemSentence } from "../../src/jobFile/problem.ts";

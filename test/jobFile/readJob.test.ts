@@ -91,13 +91,23 @@ describe("readJob, what is left out", () => {
     expect("rating" in bare.brake).toBe(false);
   });
 
-  it("bends over by the springback of the formed radius: X = R·σy/(E·T), R_i/R_f = 4X³ − 3X + 1", () => {
-    // Mild steel of the table: 240 MPa, 200 GPa; R 1, T 0.8: X = 0.0015, R_f = 1.00452, Ks = 1.4/1.40452 = 0.99678.
+  it("bends an own metal over by the springback of the formed radius: X = R·σy/(E·T), R_i/R_f = 4X³ − 3X + 1", () => {
+    const { bends } = jobOfText(
+      changed((job) => {
+        put("part.material", { name: "own", yield: 240, modulus: 200_000 })(job);
+        for (const bend of job.part.bends) delete bend.overbend;
+      }),
+    ).part;
+    // R 1, T 0.8: X = 0.0015, R_f = 1.00452, Ks = 1.4/1.40452 = 0.99678.
     const x = (1 * 240) / (200_000 * 0.8);
     const relaxed = 1 / (4 * x ** 3 - 3 * x + 1);
     const ratio = (1 + 0.4) / (relaxed + 0.4);
-    for (const bend of bare.part.bends) expect(bend.overbendDeg).toBeCloseTo(90 / ratio, 9);
+    for (const bend of bends) expect(bend.overbendDeg).toBeCloseTo(90 / ratio, 9);
     expect(90 / ratio).toBeCloseTo(90.29, 2);
+  });
+
+  it("bends a named metal over by its published factor: mild steel at r/T 1.25 keeps 0.99", () => {
+    for (const bend of bare.part.bends) expect(bend.overbendDeg).toBeCloseTo(90 / 0.99, 9);
   });
 });
 

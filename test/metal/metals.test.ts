@@ -7,6 +7,7 @@ import { radiusLimits } from "../../src/metal/radiusLimits.ts";
 import {
   aluminumTypical,
   associationRadii,
+  associationRadiiBeside,
   associationThicknessesIn,
   faaRadii,
   faaRadiiThicknessesIn,
@@ -22,7 +23,7 @@ function metal(name: string) {
 describe("metalNamed", () => {
   it("knows every metal of the contract", () => {
     const wanted =
-      "mild steel,galvanized steel,4130 annealed,4130 normalized,304 stainless,1100-O,1100-H14,3003-H14,5052-H32,6061-O,6061-T4,6061-T6,2024-O,2024-T3,7075-O,copper,brass";
+      "mild steel,galvanized steel,DC01,S235,4130 annealed,4130 normalized,304 stainless,316 stainless,1.4301,1100-O,1100-H14,1050-H14,3003-O,3003-H14,5052-O,5052-H32,5052-H34,5754-H22,6061-O,6061-T4,6061-T6,6082-T6,2024-O,2024-T3,2024-T4,7075-O,7075-T6,copper,brass";
     expect(metalNames().join()).toBe(wanted);
     for (const name of metalNames()) expect(metalNamed(name)?.name).toBe(name);
   });
@@ -98,6 +99,22 @@ describe("radiusLimits", () => {
       expect(limits?.easyMm).toBe(limits?.leastMm);
     });
   });
+
+  it.each(Object.entries(associationRadiiBeside))(
+    "%s tells the stricter table beside the other",
+    (name, printed) => {
+      let stricter = 0;
+      printed.forEach((multiple, i) => {
+        const thicknessMm = (associationThicknessesIn[i] ?? 0) * 25.4;
+        const limits = radiusLimits(metal(name), thicknessMm)!;
+        if (limits.stricter) stricter++;
+        const told = Math.max(limits.leastMm, limits.stricter?.leastMm ?? 0);
+        expect(told).toBeGreaterThanOrEqual(multiple * thicknessMm - 1e-9);
+        if (limits.stricter) expect(limits.stricter.leastMm).toBeCloseTo(multiple * thicknessMm, 9);
+      });
+      expect(stricter).toBeGreaterThan(0);
+    },
+  );
 
   it("goes straight between columns: FAA-H-8083-31's .16 in for .040 2024-T3 falls in the range", () => {
     const limits = radiusLimits(metal("2024-T3"), 0.04 * 25.4);

@@ -1,13 +1,13 @@
 /**
  * What the picture of a bend shows: one closed sheet of the right length, area and place at every leaf angle.
- * Source: the sheet keeps its neutral length (design, section 5); a bent strip's area is T times its middle line
+ * Source: the sheet keeps its neutral length (src/model.md, section 5); a bent strip's area is T times its middle line
  * (plane geometry, Pappus); dimensions of the finished part are what the job asks for.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { sceneAt, sheetAt } from "../../src/motion/scene.ts";
+import { relaxedSheet, sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import { outlineHolds } from "../../src/plane/library.ts";
@@ -152,10 +152,12 @@ describe("sceneAt", () => {
     expect(Math.min(...clamp.flatMap(corners).map((point) => point.y))).toBeCloseTo(1, 12);
   });
 
-  it("shows the dimensions asked for, measured from the mold line, when the bend angle is reached", () => {
+  it("shows the dimensions asked for, measured from the mold line, once the leaf has let go", () => {
     const theta = toRad(75);
-    const { sheet } = sceneAt(part, brake, 0, 0, "start", theta);
-    const apex = { x: 0.2 + 0.35 * Math.tan(theta / 2), y: 0 };
+    const seat = seatFor(part, brake, 0, "start");
+    const sheet = relaxedSheet(seat, 0);
+    // The relaxed part stands on an apex of its own, one bend setback past the clamped tangent line.
+    const apex = { x: seat.clampedTangentX + part.bends[0]!.bendSetbackMm, y: 0 };
     const far = corners(sheet).map((point) => Math.hypot(point.x - apex.x, point.y - apex.y));
     const outer = (x: number, y: number) =>
       Math.min(...corners(sheet).map((point) => Math.hypot(point.x - x, point.y - y)));
@@ -244,7 +246,7 @@ describe("the picture and the first contact with the pivot far out", () => {
     const { sheet } = sceneAt(part, brake, 0, 0, "end", contact!.leafAngleRad);
     expect(rim(contact!.point, sheet)).toBeGreaterThan(0.02);
     expect(outlineHolds(sheet, contact!.point)).toBe(true);
-    // Along the leaf from the apex the moving flat starts at d(φ) (design, section 5), or where the zone ends.
+    // Along the leaf from the apex the moving flat starts at d(φ) (src/model.md, section 5), or where the zone ends.
     const { x, y } = contact!.point;
     const [c, s] = [Math.cos(contact!.leafAngleRad), Math.sin(contact!.leafAngleRad)];
     const along = c * (x - leaf.pivot[0]) + s * (y - leaf.pivot[1]);

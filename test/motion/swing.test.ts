@@ -20,18 +20,14 @@ describe("slideAt", () => {
         const { part, brake } = jobOf(file);
         const seat = seatFor(part, brake, 0, "start");
         const bend = part.bends[0]!;
+        if (bend.pinched) return;
         const { x: Px, y: Py } = brake.leaf.pivot;
         const [r, T, k] = [bend.insideRadiusMm, part.thicknessMm, part.kFactor];
-        const theta = toRad(bend.angleDeg);
+        const X = -(bend.noseSetbackMm + brake.clamp.noseRunMm);
         const apex = (phi: number) => Px + Py * Math.tan(phi / 2);
-        // Design, section 5: distance of the moving tangent from the apex, along the leaf.
+        // src/model.md, section 5: distance of the moving tangent from the apex, along the leaf.
         const d = (phi: number) =>
-          bend.allowanceMm -
-          bend.bendSetbackMm +
-          2 * (r + T) * Math.tan(phi / 2) -
-          phi * (r + k * T) +
-          apex(theta) -
-          apex(phi);
+          bend.allowanceMm + X - apex(phi) + 2 * (r + T) * Math.tan(phi / 2) - phi * (r + k * T);
         // Seen from the leaf at rest the apex lies at Px − Py·tan(φ/2).
         const onLeaf = (phi: number) => Px - Py * Math.tan(phi / 2) + d(phi);
         const phi = share * toRad(bend.overbendDeg);
@@ -41,11 +37,16 @@ describe("slideAt", () => {
     );
   });
 
-  it("comes to the bend deduction over the whole bend, with the pivot on the bed's edge", () => {
+  it("comes to the bend deduction over a bend without overbend, with the pivot on the bed's edge", () => {
     fc.assert(
       fc.property(randomJobs(1), (file) => {
         const leaf = { ...file.brake.leaf, pivot: [0, 0] as [number, number] };
-        const { part, brake } = jobOf({ ...file, brake: { ...file.brake, leaf } });
+        const bends = file.part.bends.map((bend) => ({ ...bend, overbend: bend.angle }));
+        const { part, brake } = jobOf({
+          ...file,
+          part: { ...file.part, bends },
+          brake: { ...file.brake, leaf, setback: "auto" },
+        });
         const seat = seatFor(part, brake, 0, "end");
         const bend = part.bends[0]!;
         expect(slideAt(seat, toRad(bend.angleDeg))).toBeCloseTo(bend.deductionMm, 9);
@@ -141,15 +142,16 @@ describe("seatFor", () => {
     },
   };
 
-  it("puts the clamped tangent one bend setback behind the apex", () => {
+  it("puts the clamped tangent where the nose's rounding begins", () => {
     const { part, brake } = jobOf(file);
     const seat = seatFor(part, brake, 0, "start");
-    expect(seat.clampedTangentX).toBeCloseTo(-2, 12);
-    expect(seat.movingTangentX).toBeCloseTo(-2 + (Math.PI / 2) * 1.5, 12);
+    // (r + T)·tan(θo/2) behind the apex at 0, at the leaf's 93°.
+    expect(seat.clampedTangentX).toBeCloseTo(-2 * Math.tan(toRad(46.5)), 12);
+    expect(seat.clampedTangentX).toBeCloseTo(-(seat.noseSetbackMm + 0.8), 12);
+    expect(seat.movingTangentX).toBeCloseTo(-2 * Math.tan(toRad(46.5)) + (Math.PI / 2) * 1.5, 12);
     expect(Array.from(seat.clampedChain.flatMm)).toEqual([10]);
     expect(Array.from(seat.movingChain.flatMm)).toEqual([20]);
     expect(seat.sweepRad).toBeCloseTo(toRad(93), 12);
-    // Over 90° the nose goes back by (r + T)·tan(θo/2) − Rn.
     expect(seat.noseSetbackMm).toBeCloseTo(2 * Math.tan(toRad(46.5)) - 0.8, 12);
   });
 
@@ -167,9 +169,8 @@ describe("seatFor", () => {
     const leaf = { ...file.brake.leaf, pivot: [0.3, 0.4] };
     const { part, brake } = jobOf({ ...file, brake: { ...file.brake, leaf } });
     const seat = seatFor(part, brake, 0, "start");
-    // a(90°) = 0.3 + 0.4·tan 45° = 0.7
-    expect(seat.clampedTangentX).toBeCloseTo(0.7 - 2, 12);
     const apexAtOverbend = 0.3 + 0.4 * Math.tan(toRad(46.5));
+    expect(seat.clampedTangentX).toBeCloseTo(apexAtOverbend - 2 * Math.tan(toRad(46.5)), 12);
     expect(seat.noseSetbackMm).toBeCloseTo(2 * Math.tan(toRad(46.5)) - 0.8 - apexAtOverbend, 12);
   });
 });

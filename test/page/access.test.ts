@@ -3,13 +3,12 @@
  * light and dark, on desktop and phone. The states are those that a person can bring about.
  */
 import { readFileSync } from "node:fs";
-import type { Server } from "node:http";
 import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
 import { photoOfFinger } from "./photo.ts";
-import { openShop, press, settled, until, visit, words } from "./shop.ts";
+import { pageTests, press, settled, until, words } from "./shop.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -18,17 +17,7 @@ interface Finding {
   readonly nodes: readonly { readonly target: readonly unknown[]; readonly failureSummary?: string }[];
 }
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 async function findings(page: Page): Promise<string[]> {
   const found = await page.evaluate(async () => {
@@ -142,7 +131,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
       await press(page, "Save as a file");
       await page.locator(".handed summary").click();
       const other = await page.context().newPage();
-      await other.goto(address);
+      await other.goto(tests.address);
       await settled(other);
       await other.getByLabel("Name", { exact: true }).fill("Other");
       await page.getByRole("button", { name: "Keep both" }).waitFor();
@@ -167,7 +156,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   [
     "a file that could not be read",
     async (page) => {
-      await page.locator('input[type="file"][accept*="json"]').setInputFiles({
+      await page.getByLabel("Open a file", { exact: true }).setInputFiles({
         name: "cut.json",
         mimeType: "application/json",
         buffer: Buffer.from('{"noseroom": 1, "par'),
@@ -183,7 +172,7 @@ describe.each([
 ] as const)("axe-core on a %s", (_name, options) => {
   let page: Page;
   beforeAll(async () => {
-    page = await visit(browser, { ...options, reducedMotion: "reduce" }, address);
+    page = await tests.visit({ ...options, reducedMotion: "reduce" });
     await page.evaluate(AXE);
   });
   afterAll(() => page?.context().close());

@@ -48,7 +48,7 @@ describe("page and command", () => {
     const path = join(FOLDER, name);
     const text = readFileSync(path, "utf8");
     await page
-      .locator('input[type="file"][accept*="json"]')
+      .getByLabel("Open a file", { exact: true })
       .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
     await page.locator(".jobs li.on", { hasText: JSON.parse(text).part.name }).waitFor();
     await settled(page);

@@ -20,7 +20,7 @@ beforeAll(async () => {
   page = await visit(browser, DESKTOP, shop.address);
   const buffer = readFileSync("examples/eight-bends.json");
   await page
-    .locator('input[type="file"][accept*="json"]')
+    .getByLabel("Open a file", { exact: true })
     .setInputFiles({ name: "eight-bends.json", mimeType: "application/json", buffer });
   await page.locator(".strip .bend").nth(7).waitFor();
   await settled(page);

@@ -80,7 +80,7 @@ const inches = (text: string) =>
 
 describe("the return flange chart", () => {
   it("has the limits of a 45° finger, rounded down to 1/64 in, and the part as a dot", async () => {
-    await page.locator('input[type="file"][accept*="json"]').setInputFiles({
+    await page.getByLabel("Open a file", { exact: true }).setInputFiles({
       name: "trough.json",
       mimeType: "application/json",
       buffer: Buffer.from(JSON.stringify(TROUGH)),

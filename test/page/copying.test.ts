@@ -3,6 +3,7 @@
  * a bend of 90° an inside reading is one thickness T·tan(45°) shorter than the outside one at each end that is bent.
  */
 import { describe, expect, it } from "vitest";
+import { inUnit } from "../../src/jobFile/inUnit.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import {
   addBend,
@@ -14,9 +15,10 @@ import {
   withShape,
 } from "../../web/store/chainEdits.ts";
 import { withDoubt, withDoubts } from "../../web/store/doubts.ts";
+import type { Drawer } from "../../web/store/drawer.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { fileText, type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { readShelf } from "../../web/store/keep.ts";
 import { Keeper } from "../../web/store/keeper.ts";
 import { adoptMetals, withMetal } from "../../web/store/metals.ts";
 import {
@@ -32,7 +34,6 @@ import {
   withFlat,
   withReading,
 } from "../../web/store/sample.ts";
-import { inUnit } from "../../web/store/units.ts";
 
 const partOf = (file: JobFile) => {
   const read = readJob(fileText(file));

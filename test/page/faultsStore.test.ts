@@ -3,9 +3,10 @@
  * shelf. Each ends in a sentence and no loss.
  */
 import { describe, expect, it } from "vitest";
+import type { Drawer } from "../../web/store/drawer.ts";
 import { firstJob } from "../../web/store/firstJob.ts";
 import { type JobFile, setAt } from "../../web/store/jobFile.ts";
-import { type Drawer, readShelf } from "../../web/store/keep.ts";
+import { readShelf } from "../../web/store/keep.ts";
 import { Keeper } from "../../web/store/keeper.ts";
 import { openJob, type Shelf, withFile, withoutJob } from "../../web/store/shelf.ts";
 import { Store } from "../../web/store/store.ts";
@@ -37,7 +38,7 @@ describe("the shelf in the browser's store", () => {
   it("comes back as it was put", () => {
     const drawer = drawerOf();
     const shelf = { ...shelfOf(firstJob("in"), firstJob("mm")), openId: "j1" };
-    expect(new Keeper(drawer).keep(shelf)).toEqual({ refused: null, clashes: [] });
+    expect(new Keeper(drawer).keep(shelf)).toEqual({ refused: null, clashes: [], brakeClashes: [] });
     expect(readShelf(drawer)).toEqual({ shelf, damage: [] });
   });
 

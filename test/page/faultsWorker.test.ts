@@ -2,24 +2,13 @@
  * A worker that dies or falls silent in the middle of its work: the page says so in a sentence, starts another, and
  * answers; where that stops too it says that it gives up, and the next change has it tried again. Nothing is lost.
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP, launch } from "./browser.ts";
-import { openShop, press, saved, settled, type, until, verdict, words } from "./shop.ts";
+import { DESKTOP } from "./browser.ts";
+import { pageTests, press, saved, settled, type, until, verdict, words } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
+const tests = pageTests();
 let page: Page;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
 
 /** What the test can do to the workers of the page. */
 interface Fates {
@@ -60,12 +49,12 @@ function reachWorkers(): void {
 
 /** A page whose clock the test moves; work on the worker goes on in its own time. */
 async function visitWithFates(): Promise<Page> {
-  const context = await browser.newContext({ acceptDownloads: true, ...DESKTOP });
+  const context = await tests.browser.newContext({ acceptDownloads: true, ...DESKTOP });
   const made = await context.newPage();
   made.setDefaultTimeout(20_000);
   await made.addInitScript(reachWorkers);
   await made.clock.install();
-  await made.goto(address);
+  await made.goto(tests.address);
   await settled(made);
   return made;
 }

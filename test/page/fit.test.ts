@@ -5,24 +5,13 @@
  */
 import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { asWishes, usualWishes, wishNumber } from "../../web/store/wishes.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { complaintsOf, openShop, press, saved, settled, until, verdict, visit, words } from "./shop.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { complaintsOf, pageTests, press, saved, settled, until, verdict, words } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 const SHOP = "examples/shop/observatory.json";
 const shop = JSON.parse(readFileSync(SHOP, "utf8"));
@@ -84,7 +73,7 @@ describe.each([
   const fitPanel = () => page.locator('section[aria-labelledby="fit-heading"]');
   const narrow = () => page.locator('section[aria-labelledby="narrow-heading"]');
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
     await openAll(page);
   });

@@ -3,14 +3,13 @@
  * without a loss. And a metal of one's own with its ultimate strength. Relief holes by FAA-H-8083-31, chapter 4, folding
  * a box: centre where the bend tangent line on the bottom's side meets the cut's edge; 1/8 in wide in sheet up to 0.064 in.
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readPdf } from "../pictures/readPdf.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
 import {
   complaintsOf,
-  openShop,
+  pageTests,
   press,
   saved,
   sentence,
@@ -18,22 +17,11 @@ import {
   type,
   until,
   verdict,
-  visit,
   watchPrinting,
   words,
 } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 const blankPanel = (page: Page) => page.locator('section[aria-labelledby="blank-heading"]');
 const openText = async (page: Page, text: string) => {
@@ -51,7 +39,7 @@ describe.each([
   let page: Page;
   let complaints: string[];
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
     await page.getByRole("radio", { name: "Clamp bar" }).check();
   });
@@ -167,7 +155,7 @@ describe.each([
 
 describe("a sample's readings", () => {
   it("keep to their flats when a bend in the middle is taken away", async () => {
-    const page = await visit(browser, DESKTOP, address);
+    const page = await tests.visit(DESKTOP);
     await press(page, "Hat");
     await press(page, "Read a sample");
     for (const flat of [1, 2, 3, 4, 5]) await type(page, `How sure, flat ${flat}`, `${flat}/128`);
@@ -185,7 +173,7 @@ describe("a sample's readings", () => {
 
 describe("a metal of one's own", () => {
   it("begins with the figures of the metal before it, ultimate strength among them, and keeps what is typed", async () => {
-    const page = await visit(browser, DESKTOP, address);
+    const page = await tests.visit(DESKTOP);
     await page.getByLabel("Metal", { exact: true }).selectOption("304 stainless");
     await settled(page);
     await page.getByLabel("Metal", { exact: true }).selectOption("own figures");

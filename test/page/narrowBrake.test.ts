@@ -3,36 +3,24 @@
  * and taken back with one, and the narrow brake that carries such a bar is designed, read, saved, and used.
  * The saved drawing is read back by an independent DXF library.
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readDxf } from "../pictures/readDxf.ts";
 import { readPdf } from "../pictures/readPdf.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
 import {
   complaintsOf,
-  openShop,
+  pageTests,
   press,
   saved,
   sentence,
   until,
   verdict,
-  visit,
   watchPrinting,
   words,
 } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 describe.each([
   ["desktop", DESKTOP],
@@ -42,7 +30,7 @@ describe.each([
   let complaints: string[];
   const panel = () => page.locator('section[aria-labelledby="narrow-heading"]');
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
   });
   afterAll(() => page?.context().close());

@@ -3,24 +3,12 @@
  * how much script they carry.
  */
 import { readFileSync } from "node:fs";
-import type { Server } from "node:http";
 import { gzipSync } from "node:zlib";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { BUILT, complaintsOf, openShop, sentence, settled, visit } from "./shop.ts";
+import { describe, expect, it } from "vitest";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { BUILT, complaintsOf, openShop, pageTests, sentence, settled, visit } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 const built = (name: string) => readFileSync(new URL(name, BUILT));
 const policyOf = (html: string) =>
@@ -31,7 +19,7 @@ describe("noseroom.html from disk", () => {
     ["desktop", DESKTOP],
     ["phone", PHONE],
   ] as const)("answers with the network off, asks nothing of anyone, on a %s", async (_name, options) => {
-    const context = await browser.newContext({ ...options, offline: true });
+    const context = await tests.browser.newContext({ ...options, offline: true });
     const page = await context.newPage();
     const complaints = complaintsOf(page);
     const asked: string[] = [];
@@ -64,7 +52,7 @@ describe("noseroom.html from disk", () => {
 describe("the served page", () => {
   it("opens without its server once it has been there", async () => {
     const other = await openShop();
-    const page = await visit(browser, DESKTOP, other.address);
+    const page = await visit(tests.browser, DESKTOP, other.address);
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
     });
@@ -80,7 +68,7 @@ describe("the served page", () => {
   });
 
   it("sends a strict policy as a header and in the page, without inline script or style", async () => {
-    const response = await fetch(address);
+    const response = await fetch(tests.address);
     const header = response.headers.get("content-security-policy") ?? "";
     expect(header).toContain("default-src 'none'");
     expect(header).toContain("script-src 'self'");
@@ -92,7 +80,7 @@ describe("the served page", () => {
   });
 
   it("is refused any markup or script of others by the browser itself", async () => {
-    const page = await visit(browser, DESKTOP, address);
+    const page = await tests.visit(DESKTOP);
     const tried = await page.evaluate(() => {
       const attempt = (act: () => unknown) => {
         try {
@@ -118,7 +106,7 @@ describe("the served page", () => {
 
   it("serves nothing but its own files", async () => {
     for (const path of ["../package.json", "..%2fpackage.json", "page.js/../../index.mjs", "none.html"]) {
-      expect((await fetch(address + path)).status).toBe(404);
+      expect((await fetch(tests.address + path)).status).toBe(404);
     }
   });
 
@@ -131,7 +119,7 @@ describe("the served page", () => {
     // The best of three visits: what the page takes, not what else the machine is busy with.
     const paints: number[] = [];
     for (let i = 0; i < 3; i++) {
-      const page = await visit(browser, DESKTOP, address);
+      const page = await tests.visit(DESKTOP);
       await settled(page);
       paints.push(
         await page.evaluate(

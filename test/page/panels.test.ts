@@ -2,24 +2,13 @@
  * The panels one by one: steps dragged and moved by key, orders and brakes compared, play and pause, units, jobs taken
  * away and back, keys on the drawing, the card on paper.
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { openShop, press, saved, sentence, settled, until, verdict, visit, words } from "./shop.ts";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { pageTests, press, saved, sentence, settled, until, verdict, words } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
+const tests = pageTests();
 let page: Page;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
 
 const bendsShown = async () => {
   await settled(page);
@@ -35,7 +24,7 @@ const openExample = async (name: string) => {
 
 describe("steps", () => {
   beforeEach(async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     await openExample("hat-stiffener");
     return () => page.context().close();
   });
@@ -92,7 +81,7 @@ describe("steps", () => {
 
 describe("brakes", () => {
   it("are compared for one part, each with its verdict and its picture", async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     await press(page, "This part on these brakes");
     await page.locator(".still").nth(1).waitFor();
     const verdicts = await page
@@ -114,7 +103,7 @@ describe("brakes", () => {
 
 describe("the drawing", () => {
   beforeEach(async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     return () => page.context().close();
   });
   const leaf = () => words(page.locator(".leaf output"));
@@ -180,7 +169,7 @@ describe("the drawing", () => {
   });
 
   it("is enlarged by two fingers on a phone", async () => {
-    const phone = await visit(browser, PHONE, address);
+    const phone = await tests.visit(PHONE);
     await press(phone, "Open the drawing");
     const canvas = phone.locator(".canvas-box canvas").nth(1);
     const apart = async () => {
@@ -210,7 +199,7 @@ describe("the drawing", () => {
   });
 
   it("is as sharp as the screen: as many points as the device has", async () => {
-    const sharp = await visit(browser, { ...DESKTOP, deviceScaleFactor: 2 }, address);
+    const sharp = await tests.visit({ ...DESKTOP, deviceScaleFactor: 2 });
     const ratio = await sharp
       .locator(".canvas-box canvas")
       .nth(1)
@@ -224,7 +213,7 @@ describe("the drawing", () => {
 
 describe("the rest of the card", () => {
   beforeEach(async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     return () => page.context().close();
   });
 
@@ -233,7 +222,7 @@ describe("the rest of the card", () => {
     await page.getByRole("radio", { name: "mm" }).check();
     expect(await page.getByLabel("Flat 2", { exact: true }).inputValue()).toBe("9.525");
     expect(/at (\d+\.\d)°/.exec(await sentence(page))?.[1]).toBe(before);
-    const german = await visit(browser, { ...DESKTOP, locale: "de-DE" }, address);
+    const german = await tests.visit({ ...DESKTOP, locale: "de-DE" });
     expect(await german.getByRole("radio", { name: "mm" }).isChecked()).toBe(true);
     await german.context().close();
   });
@@ -262,9 +251,12 @@ describe("the rest of the card", () => {
     await press(page, "Keep this metal for other jobs");
     await press(page, "New job");
     await settled(page);
-    expect(await metal().inputValue()).toBe("mild steel");
+    // A new job is of the metal used last.
+    expect(await metal().locator("option:checked").textContent()).toBe("roof sheet, your own");
+    await metal().selectOption("mild steel");
     await page.reload();
     await settled(page);
+    expect(await metal().inputValue()).toBe("mild steel");
     await metal().selectOption({ label: "roof sheet, your own" });
     expect(await page.getByLabel(/^Yield strength/).inputValue()).toBe("310");
     await press(page, "Forget this metal");
@@ -290,7 +282,7 @@ describe("the rest of the card", () => {
 
   it("shares its shelf with another tab, and leaves the job that lies open there alone", async () => {
     const other = await page.context().newPage();
-    await other.goto(address);
+    await other.goto(tests.address);
     await settled(other);
     await other.getByLabel("Name", { exact: true }).fill("From the other tab");
     await press(other, "Copy this job");
@@ -351,7 +343,7 @@ describe("the rest of the card", () => {
 
 describe("what is taken to the bench", () => {
   it("saves the blank as DXF and SVG", async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     const dxf = await saved(page, () => press(page, "Blank as DXF"));
     expect(dxf.name).toBe("cable-trough-blank.dxf");
     expect(dxf.text).toMatch(/ENTITIES[\s\S]*BEND_UP[\s\S]*EOF\s*$/);
@@ -362,7 +354,7 @@ describe("what is taken to the bench", () => {
   });
 
   it("says how the bends were allowed for, and what other methods would make of the blank", async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     const fold = page.locator("details", { hasText: "How the bends were allowed for" });
     await fold.locator("summary").click();
     expect(await words(fold)).toMatch(
@@ -372,7 +364,7 @@ describe("what is taken to the bench", () => {
   });
 
   it("says where a metal's figures come from", async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     const fold = page.locator("details", { hasText: "Where the figures of mild steel come from" });
     await fold.locator("summary").click();
     expect(await words(fold)).toMatch(/Yield 240 MPa.*K-factor 0\.44.*Inside radius for 90°/s);

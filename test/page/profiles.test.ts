@@ -2,25 +2,14 @@
  * Clamp profiles from outside: traced on a photo whose sizes are known, and read from DXF drawings written by hand
  * after the DXF reference (group codes 10, 20, 40, 42, 50, 51, 70).
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
 import { arc, drawing, line, lwpolyline } from "./dxfText.ts";
 import { photoOfFinger, type Spot } from "./photo.ts";
-import { openShop, press, sentence, settled, until, visit, words } from "./shop.ts";
+import { pageTests, press, sentence, settled, until, words } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 /** The first clamp profile as it stands in the table. */
 async function cornersOn(page: Page): Promise<number[][]> {
@@ -38,7 +27,7 @@ describe.each([
   ["phone", PHONE],
 ] as const)("tracing a photo on a %s", (_name, options) => {
   it("gives the finger's sizes back within 1 %, tilted as the photo is", async () => {
-    const page = await visit(browser, options, address);
+    const page = await tests.visit(options);
     await page.getByRole("radio", { name: "mm" }).check();
     await page.getByRole("radio", { name: "Own profile" }).check();
     const photo = await photoOfFinger(page);
@@ -82,7 +71,7 @@ describe.each([
 describe("a profile from a DXF drawing", () => {
   let page: Page;
   beforeAll(async () => {
-    page = await visit(browser, DESKTOP, address);
+    page = await tests.visit(DESKTOP);
     await page.getByRole("radio", { name: "mm" }).check();
     await page.getByRole("radio", { name: "Own profile" }).check();
   });

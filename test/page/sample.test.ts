@@ -3,34 +3,13 @@
  * the sum checked against an overall size, the doubtful reading named, the sheet printed. The printed pages are read
  * back by pdfjs-dist, which knows nothing of the page. Paper size: ANSI/ASME Y14.1 size A (Letter, 8 1/2 × 11 in).
  */
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readPdf } from "../pictures/readPdf.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import {
-  complaintsOf,
-  openShop,
-  sentence,
-  settled,
-  until,
-  verdict,
-  visit,
-  watchPrinting,
-  words,
-} from "./shop.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { complaintsOf, pageTests, sentence, settled, until, verdict, watchPrinting, words } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 /** What is under the keys: the label of a box or choice, or the words of a button. */
 const underKeys = (page: Page) =>
@@ -67,7 +46,7 @@ describe.each([
   let complaints: string[];
   const doubted = () => words(page.locator(".doubted"));
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
     await watchPrinting(page);
   });

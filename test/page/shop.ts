@@ -5,8 +5,9 @@
 import { existsSync } from "node:fs";
 import type { Server } from "node:http";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { expect } from "vitest";
+import { afterAll, beforeAll, expect, onTestFinished } from "vitest";
 import { serve } from "../../web/serve.mjs";
+import { DESKTOP, launch } from "./browser.ts";
 
 export const BUILT = new URL("../../dist/", import.meta.url);
 
@@ -16,6 +17,43 @@ export async function openShop(): Promise<{ server: Server; address: string }> {
     throw new Error("dist/page is missing: run `npm run build` before the page's tests.");
   }
   return serve(0);
+}
+
+export interface PageTests {
+  readonly browser: Browser;
+  readonly address: string;
+  /** A fresh visitor's page with its first answer; one that a test asked for is closed when the test ends. */
+  visit(options?: BrowserContextOptions): Promise<Page>;
+}
+
+/** One browser and the built page on a server, for all tests of a file: to be called once, outside of them. */
+export function pageTests(): PageTests {
+  let browser: Browser;
+  let shop: Awaited<ReturnType<typeof openShop>>;
+  beforeAll(async () => {
+    [browser, shop] = await Promise.all([launch(), openShop()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    shop?.server.close();
+  });
+  return {
+    get browser() {
+      return browser;
+    },
+    get address() {
+      return shop.address;
+    },
+    async visit(options = DESKTOP) {
+      const page = await visit(browser, options, shop.address);
+      try {
+        onTestFinished(() => page.context().close());
+      } catch {
+        // Asked for before all tests: it is closed with the browser.
+      }
+      return page;
+    },
+  };
 }
 
 /** Everything that went wrong on a page: script faults, console complaints, refused by the policy. */

@@ -5,8 +5,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { inUnit, lengthInUnit } from "../../src/jobFile/inUnit.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
-import { adopt, adoptText } from "../../web/store/adopt.ts";
+import { adopt } from "../../web/store/adopt.ts";
 import {
   addBend,
   mirror,
@@ -21,8 +22,8 @@ import { beginHistory, changed, redone, undone } from "../../web/store/history.t
 import { fileName, fileText, getAt, type JobFile, setAt } from "../../web/store/jobFile.ts";
 import { jobOfLink, linkOf } from "../../web/store/link.ts";
 import { usualUnits } from "../../web/store/locale.ts";
+import { openedText } from "../../web/store/opened.ts";
 import { freeName, openJob, type Shelf, withFile, withJob, withoutJob } from "../../web/store/shelf.ts";
-import { inUnit, lengthInUnit } from "../../web/store/units.ts";
 
 const shelfOf = (...files: JobFile[]): Shelf => ({
   jobs: files.map((file, i) => ({ id: `j${i}`, file })),
@@ -86,7 +87,7 @@ describe("a link", () => {
     const file = setAt(firstJob("in"), ["part", "name"], "Trough “3⁄8” – ärmel");
     const link = await linkOf(file);
     expect(link).toMatch(/^#job=1\.[A-Za-z0-9_-]+$/);
-    expect(await jobOfLink(link)).toEqual({ ok: true, file, leftOut: [] });
+    expect(await jobOfLink(link)).toEqual({ ok: true, jobs: [file], brakes: [], leftOut: [] });
   });
 
   it("is nothing where there is no job in it, and a sentence where it is spoilt", async () => {
@@ -101,8 +102,7 @@ describe("adopting a file", () => {
     "keeps all of examples/%s",
     (name) => {
       const text = readFileSync(`examples/${name}`, "utf8");
-      const adopted = adoptText(text);
-      expect(adopted).toEqual({ ok: true, file: JSON.parse(text), leftOut: [] });
+      expect(openedText(text)).toEqual({ ok: true, jobs: [JSON.parse(text)], brakes: [], leftOut: [] });
     },
   );
 
@@ -140,7 +140,7 @@ describe("adopting a file", () => {
   });
 
   it("does not let a key of every object through", () => {
-    const adopted = adoptText('{"noseroom": 1, "part": {"__proto__": {"ran": 1}, "name": "a"}}');
+    const adopted = openedText('{"noseroom": 1, "part": {"__proto__": {"ran": 1}, "name": "a"}}');
     expect(adopted.ok && adopted.leftOut.join(" ")).toContain("__proto__");
     expect(({} as { ran?: unknown }).ran).toBeUndefined();
   });

@@ -5,15 +5,14 @@
  */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
-import type { Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
 import {
   complaintsOf,
-  openShop,
+  pageTests,
   press,
   saved,
   sentence,
@@ -21,21 +20,10 @@ import {
   type,
   until,
   verdict,
-  visit,
   words,
 } from "./shop.ts";
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 /** Runs the command on a job's text. */
 function command(text: string): {
@@ -99,7 +87,7 @@ describe.each([
   let page: Page;
   let complaints: string[];
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
   });
   afterAll(() => page?.context().close());
@@ -176,9 +164,9 @@ describe.each([
       answer.order.map((step) => step.bend),
     );
 
-    const fresh = await visit(browser, options, address);
+    const fresh = await tests.visit(options);
     await fresh
-      .locator('input[type="file"][accept*="json"]')
+      .getByLabel("Open a file", { exact: true })
       .setInputFiles({ name: file.name, mimeType: "application/json", buffer: Buffer.from(file.text) });
     await until(() => fresh.getByLabel("Name", { exact: true }).inputValue(), /^My trough$/);
     expect(await sentence(fresh)).toBe(await sentence(page));
@@ -189,7 +177,7 @@ describe.each([
     await press(page, "Make a link");
     const link = await page.locator(".link input").inputValue();
     expect(link).toContain("#job=1.");
-    const other = await visit(browser, options, address);
+    const other = await tests.visit(options);
     await other.goto(link);
     await until(() => other.getByLabel("Name", { exact: true }).inputValue(), /^My trough/);
     expect(await sentence(other)).toBe(await sentence(page));

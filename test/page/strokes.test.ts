@@ -2,16 +2,15 @@
  * A bend made in two strokes, on the page: begun in one step, finished in a later one, moved, typed, undone, and the same
  * answer as the engine gives to the saved file. Edits of the order also without a browser, on random orders.
  */
-import type { Server } from "node:http";
 import fc from "fast-check";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { OrderFile } from "../../web/store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../../web/store/orderEdits.ts";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
-import { complaintsOf, openShop, press, saved, settled, type, until, visit, words } from "./shop.ts";
+import { DESKTOP, PHONE } from "./browser.ts";
+import { complaintsOf, pageTests, press, saved, settled, type, until, words } from "./shop.ts";
 
 describe("an order", () => {
   it("has every bend finished once, begun before at most once, with the same end clamped, whatever is done to it", () => {
@@ -42,17 +41,7 @@ describe("an order", () => {
   });
 });
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  [browser, { server, address }] = await Promise.all([launch(), openShop()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const tests = pageTests();
 
 describe.each([
   ["desktop", DESKTOP],
@@ -71,7 +60,7 @@ describe.each([
       input.dispatchEvent(new Event("input", { bubbles: true }));
     }, deg);
   beforeAll(async () => {
-    page = await visit(browser, options, address);
+    page = await tests.visit(options);
     complaints = complaintsOf(page);
     await page.getByRole("radio", { name: "Clamp bar" }).check();
     await settled(page);

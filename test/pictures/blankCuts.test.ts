@@ -209,7 +209,7 @@ describe("the shop sheet", () => {
   });
 
   test("its set-up says how the grain lies and what comes first", () => {
-    expect(setUpSentences(job, answer).slice(-2)).toEqual([
+    expect(setUpSentences(job, answer).slice(-3, -1)).toEqual([
       "Grain across the bend lines, as it should be.",
       "Drill the relief holes first, then cut out, smooth the edges, and bend.",
     ]);

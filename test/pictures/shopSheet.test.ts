@@ -87,12 +87,11 @@ describe.each(names)("shopSheet of %s", (name) => {
     const unit = job.units === "in" ? 25.4 : 1;
     const figure = (lengthMm: number) => (lengthMm / unit).toFixed(job.units === "in" ? 3 : 2);
     for (const bend of answer.blank.bends) {
-      // The sight line lies one inside radius into the bend from the tangent line of the clamped side.
       const step = answer.order.find((one) => one.bend === bend.bend);
-      const radius = job.part.bends[bend.bend - 1]!.insideRadiusMm;
-      const sight = step?.clamped === "end" ? bend.tangents[1] - radius : bend.tangents[0] + radius;
+      const sight = step?.sightLine ?? bend.sightLine;
       for (const line of [...bend.tangents, sight]) expect(words).toContain(figure(line));
-      if (step !== undefined) expect(words).toContain(`Sight line under the nose: ${figure(sight)}`);
+      const side = step?.markedFaceUp === false ? ", drawn on the back" : "";
+      if (step !== undefined) expect(words).toContain(`Sight line under the nose${side}: ${figure(sight)}`);
     }
     expect(words).toContain(figure(answer.blank.developedWidth));
     answer.order.forEach((step, i) => {
@@ -143,8 +142,8 @@ test("many bends and a long name keep to the margins too", async () => {
   const { job } = readOf(JSON.stringify(file));
   // What the sheet shows of an answer, without the search for the best of all orders.
   const bends = layOut(job.part).bends.map((bend, i) => {
-    const { tangentsMm: tangents, sightLinesMm, allowanceMm: allowance, deductionMm: deduction } = bend;
-    return { bend: i + 1, tangents, sightLine: sightLinesMm.start, allowance, deduction };
+    const { tangentsMm: tangents, allowanceMm: allowance, deductionMm: deduction } = bend;
+    return { bend: i + 1, tangents, sightLine: tangents[0] + 1, allowance, deduction };
   });
   const blank = { developedWidth: layOut(job.part).developedWidthMm, bends };
   const answer: Answer = {

@@ -27,6 +27,8 @@ export interface BendCheck {
   noseSetbackMm: number;
   reachedDeg: number;
   relaxesToDeg: number;
+  /** Why the bend is not begun at all; nothing is swept then, and nothing measured. */
+  refused: "pinched" | null;
   markedFaceUp: boolean;
   verdict: Verdict;
 }
@@ -43,8 +45,10 @@ function exactContact(job: PlainJob, state: State, stage: Stage, alone: LeafAlon
 export function checkBend(job: PlainJob, state: State, alone = new LeafAlone()): BendCheck {
   const stage = stageOf(job, state, INSET, CONTACT_CHORD);
   const { bend } = stage.motion;
-  const contact = exactContact(job, state, stage, alone);
-  const clearance = contact === null ? leastClearance(stageOf(job, state, 0, CLEARANCE_CHORD)) : null;
+  const refused = bend.pinched ? "pinched" : null;
+  const contact = refused === null ? exactContact(job, state, stage, alone) : null;
+  const clearance =
+    contact === null && refused === null ? leastClearance(stageOf(job, state, 0, CLEARANCE_CHORD)) : null;
   const coarse = stageOf(job, state, INSET, LOADING_CHORD);
   const handling = (formed: boolean): Handling => {
     const seat = (on: Stage, chordMm: number) =>
@@ -52,9 +56,14 @@ export function checkBend(job: PlainJob, state: State, alone = new LeafAlone()):
     return handlingOf(coarse, seat(coarse, LOADING_CHORD), overlapsBrake(stage, seat(stage, CONTACT_CHORD)));
   };
   const [load, unload] = [handling(false), handling(true)];
-  const reachedDeg = contact?.angleDeg ?? (stage.endPhi * 180) / Math.PI;
+  const reachedDeg = refused !== null ? 0 : (contact?.angleDeg ?? (stage.endPhi * 180) / Math.PI);
   const clearanceMm = contact === null ? (clearance?.mm ?? null) : 0;
-  const stopped = contact !== null || stage.overbendPastSwing || load === "blocked" || unload === "blocked";
+  const stopped =
+    refused !== null ||
+    contact !== null ||
+    stage.overbendPastSwing ||
+    load === "blocked" ||
+    unload === "blocked";
   const close = clearanceMm !== null && clearanceMm < (job.margin ?? 0.5);
   return {
     contact,
@@ -64,6 +73,7 @@ export function checkBend(job: PlainJob, state: State, alone = new LeafAlone()):
     unload,
     noseSetbackMm: stage.noseSetback,
     reachedDeg,
+    refused,
     relaxesToDeg: (reachedDeg * bend.theta) / bend.thetaOver,
     markedFaceUp: bend.up,
     verdict: stopped ? "hits" : close ? "tight" : "clear",

@@ -27,7 +27,7 @@ interface ExpectedBend {
 interface Expected {
   verdict: string;
   viableOrders: number;
-  rank: { verdict: string; changes: number; clearance: number | null };
+  rank: { verdict: string; changes: number; swung: number; clearance: number | null };
   furthest: number;
   order: ExpectedBend[];
 }
@@ -69,10 +69,12 @@ describe.each(names)("case %s", (name) => {
     expect(rank.verdict).toBe(expected.rank.verdict);
     expect(rank.verdict).toBe(expected.verdict);
     expect(rank.changes).toBe(expected.rank.changes);
+    expect(Math.abs(rank.swung - expected.rank.swung)).toBeLessThan(0.015);
     expect(rank.clearance === null).toBe(expected.rank.clearance === null);
     expect(Math.abs((rank.clearance ?? 0) - (expected.rank.clearance ?? 0))).toBeLessThan(0.01);
     if (job.order !== undefined || search.rank === null) return;
     expect(search.rank.changes).toBe(expected.rank.changes);
+    expect(Math.abs(search.rank.swung - expected.rank.swung)).toBeLessThan(0.015);
     expect(Math.abs((search.rank.clearance ?? 0) - (expected.rank.clearance ?? 0))).toBeLessThan(0.01);
   });
 

@@ -5,6 +5,7 @@
 import { type BendCheck, checkBend } from "./bendCheck.ts";
 import { LeafAlone } from "./contact.ts";
 import type { End, PlainJob } from "./plainJob.ts";
+import { sheetOf } from "./sheet.ts";
 
 export interface Step {
   bend: number;
@@ -14,6 +15,8 @@ export interface Step {
 export interface Rank {
   verdict: "clear" | "tight" | "hits";
   changes: number;
+  /** Developed width beyond the bend on the moving side, summed over the bends, to 0.01 mm. */
+  swung: number;
   /** Least clearance, null where no bend has anything to measure. */
   clearance: number | null;
 }
@@ -63,13 +66,25 @@ export function changesOf(job: PlainJob, steps: readonly Step[]): number {
   }, 0);
 }
 
-/** Worst verdict, changes and least clearance of an order with its checks. */
+/** Sheet that swings, each bend's width beyond it on the moving side; to 0.01 mm as the ranking takes it. */
+export function swungOf(job: PlainJob, steps: readonly Step[]): number {
+  const { flats, bends } = sheetOf(job);
+  const widths = steps.map(({ bend, end }) => {
+    const beyond = end === "start" ? bends.slice(bend + 1) : bends.slice(0, bend);
+    const flat = end === "start" ? flats.slice(bend + 1) : flats.slice(0, bend + 1);
+    return beyond.reduce((sum, one) => sum + one.allowance, 0) + flat.reduce((sum, one) => sum + one, 0);
+  });
+  return Math.round(100 * widths.reduce((sum, width) => sum + width, 0)) / 100;
+}
+
+/** Worst verdict, changes, swung width and least clearance of an order with its checks. */
 export function rankOf(job: PlainJob, steps: readonly Step[], checks: readonly BendCheck[]): Rank {
   const worst = (["hits", "tight"] as const).find((word) => checks.some((check) => check.verdict === word));
   const measured = checks.map((check) => check.clearanceMm).filter((mm) => mm !== null);
   return {
     verdict: worst ?? "clear",
     changes: changesOf(job, steps),
+    swung: swungOf(job, steps),
     clearance: measured.length === 0 ? null : Math.min(...measured),
   };
 }
@@ -79,6 +94,7 @@ export function compareRanks(a: Rank, b: Rank): number {
   const place = { clear: 0, tight: 1, hits: 2 };
   if (a.verdict !== b.verdict) return place[a.verdict] - place[b.verdict];
   if (a.changes !== b.changes) return a.changes - b.changes;
+  if (Math.abs(a.swung - b.swung) > 0.005) return a.swung - b.swung;
   const [ca, cb] = [a.clearance ?? 1e9, b.clearance ?? 1e9];
   return Math.abs(ca - cb) < 1e-6 ? 0 : cb - ca;
 }

@@ -2,15 +2,17 @@
  * The brake of a plain job as flattened shapes: clamp in nose coordinates, bed, leaf at rest and frame in the section.
  * Finger and bar from the formulas of the model's brake section; every arc flattened to the given chord error.
  */
+import { noseRunOf, roundedProfiles } from "./nose.ts";
 import type { PlainBrake, PlainClamp } from "./plainJob.ts";
-import { type Corner, flattenProfile, type Shape } from "./shape.ts";
+import { type Corner, flattenProfile, placed, type Shape } from "./shape.ts";
 
 export interface Machine {
   clamp: Shape[];
   bed: Shape;
   leaf: Shape;
   frame: Shape[];
-  noseRadius: number;
+  /** How far the underside ends behind the foremost point. */
+  noseRun: number;
   swing: number;
   pivot: readonly [number, number];
   lift: number;
@@ -19,7 +21,7 @@ export interface Machine {
 
 /** Corners of the clamp's polygons in nose coordinates. */
 export function clampProfiles(clamp: PlainClamp): Corner[][] {
-  if (clamp.type === "profile") return clamp.profiles;
+  if (clamp.type === "profile") return roundedProfiles(clamp);
   const height = clamp.type === "finger" ? clamp.height : clamp.thickness;
   const depth = clamp.type === "finger" ? clamp.footDepth : clamp.depth;
   const beta = ((clamp.noseAngle ?? 90) * Math.PI) / 180;
@@ -50,12 +52,14 @@ export function clampProfiles(clamp: PlainClamp): Corner[][] {
 /** The whole brake, arcs flattened to `chordMm`. */
 export function machineOf(brake: PlainBrake, chordMm: number): Machine {
   const flatten = (profile: readonly Corner[]) => flattenProfile(profile, chordMm);
+  // A shim lies between nose and sheet: the clamp stands its thickness higher and farther back.
+  const shim = brake.clamp.shim ?? 0;
   return {
-    clamp: clampProfiles(brake.clamp).map(flatten),
+    clamp: clampProfiles(brake.clamp).map((profile) => placed(flatten(profile), 0, -shim, shim)),
     bed: flatten(brake.bed.profile),
     leaf: flatten(brake.leaf.profile),
     frame: (brake.frame ?? []).map(flatten),
-    noseRadius: brake.clamp.noseRadius,
+    noseRun: noseRunOf(brake.clamp),
     swing: brake.leaf.swing,
     pivot: brake.leaf.pivot ?? [0, 0],
     lift: brake.lift,

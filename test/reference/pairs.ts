@@ -8,7 +8,7 @@ import { isConvex } from "./overlap.ts";
 import type { PlainJob, State } from "./plainJob.ts";
 import { Motion, nearBend } from "./pose.ts";
 import { placed, type Shape } from "./shape.ts";
-import { noseSetbackOf, type Sheet, sheetOf } from "./sheet.ts";
+import { type Sheet, sheetOf } from "./sheet.ts";
 
 export type Member = "clamp" | "bed" | "frame" | "leaf" | "part";
 
@@ -48,10 +48,10 @@ export interface Stage {
 export function stageOf(job: PlainJob, state: State, inset: number, chordMm: number): Stage {
   const machine = machineOf(job.brake, chordMm);
   const sheet = sheetOf(job);
-  const motion = new Motion(sheet, state.bend, machine.pivot);
+  const motion = new Motion(sheet, state.bend, machine);
   const clampedPieces = chainOf(sheet, state, "clamped", inset, chordMm);
   const movingPieces = chainOf(sheet, state, "moving", inset, chordMm);
-  const noseSetback = noseSetbackOf(job, sheet, motion.bend);
+  const { noseSetback } = motion.bend;
   const swing = (machine.swing * Math.PI) / 180;
   return {
     machine,

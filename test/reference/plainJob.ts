@@ -29,7 +29,7 @@ export interface PlainHolder {
   holderDepth?: number;
 }
 
-export type PlainClamp =
+export type PlainClamp = { shim?: number } & (
   | (PlainHolder & {
       type: "finger";
       noseAngle: number;
@@ -46,7 +46,8 @@ export type PlainClamp =
       depth: number;
       topRadius?: number;
     })
-  | { type: "profile"; noseRadius: number; profiles: Corner[][] };
+  | { type: "profile"; noseRadius: number; profiles: Corner[][] }
+);
 
 export interface PlainBrake {
   clamp: PlainClamp;
@@ -55,7 +56,7 @@ export interface PlainBrake {
   frame?: Corner[][];
   lift: number;
   openEnds: boolean;
-  setback?: "auto" | number;
+  setback?: "auto" | "one" | number;
 }
 
 export interface PlainJob {

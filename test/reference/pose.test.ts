@@ -1,6 +1,6 @@
 /**
- * The motion of the reference at its two ends: the moving side must join on to the flat strip before the bend and on
- * to the finished arc after it, wherever the pivot is. Source: the sheet is one piece; BA and the arc come by their own road.
+ * The motion of the reference at its two ends: the moving side must join on to the flat strip before the bend, and at the
+ * overbend end that much of the sheet short of the arc as the last degrees took up, wherever the pivot is. Source: the sheet is one piece; BA and the arc come by their own road.
  */
 import fc from "fast-check";
 import { expect, it } from "vitest";
@@ -8,24 +8,30 @@ import { stageOf } from "./pairs.ts";
 import { randomJobs } from "./randomJob.ts";
 import { sheetOf } from "./sheet.ts";
 
-it("joins the moving side to the strip at 0 and to the arc at the bend angle", () => {
+it("joins the moving side to the strip at rest, and to the arc less what the overbend took up at its end", () => {
   fc.assert(
     fc.property(randomJobs(1), fc.double({ min: -2, max: 2, noNaN: true }), (job, pivotY) => {
       const leaf = { ...job.brake.leaf, pivot: [0.3, pivotY] as [number, number] };
-      const stage = stageOf(
-        { ...job, brake: { ...job.brake, leaf } },
+      const brake = { ...job.brake, leaf, setback: "auto" as const };
+      const { motion, clampedPieces, movingPieces, sheet } = stageOf(
+        { ...job, brake },
         { done: [false], bend: 0, end: "start" },
         0,
         0.001,
       );
-      const { motion, clampedPieces, movingPieces } = stage;
-      for (const formed of [false, true]) {
-        const placedBy = motion.seated(clampedPieces, movingPieces, formed, 0, 0.001).at(-1)!;
-        const swung = motion.moving(movingPieces[0]!.shape, formed ? motion.bend.theta : 0, false)!;
-        swung.forEach((value, i) => {
-          expect(value).toBeCloseTo(placedBy[i]!, 9);
-        });
-      }
+      const first = movingPieces[0]!.shape;
+      const placedBy = motion.seated(clampedPieces, movingPieces, false, 0, 0.001).at(-1)!;
+      motion.moving(first, 0, false)!.forEach((value, i) => {
+        expect(value).toBeCloseTo(placedBy[i]!, 9);
+      });
+      // The arc at the overbend angle starts on the clamped tangent and ends (r + T)·sin θo on and (r + T)(1 − cos θo) up.
+      const { thetaOver, theta, radius, neutral } = motion.bend;
+      const high = radius + sheet.thickness;
+      const short = (thetaOver - theta) * neutral;
+      const [c, s] = [Math.cos(thetaOver), Math.sin(thetaOver)];
+      const start = motion.moving(Float64Array.of(0, 0), thetaOver, false)!;
+      expect(start[0]).toBeCloseTo(motion.tangentX + high * s - short * c, 9);
+      expect(start[1]).toBeCloseTo(high - high * c - short * s, 9);
     }),
     { seed: 11, numRuns: 200 },
   );

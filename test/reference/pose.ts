@@ -1,8 +1,9 @@
 /**
- * Where the two sides of the part stand at leaf angle φ. Apex a(φ) = Px + Py·tan(φ/2); the moving side's tangent is
- * d(φ) = BA − SB + 2(r+T)·tan(φ/2) − φ(r+kT) + a(θ) − a(φ) from it, along the leaf face. Closed formulas, exact.
+ * Where the two sides of the part stand at leaf angle φ. Apex a(φ) = Px + Py·tan(φ/2); clamped tangent X = −(s + Rn); the
+ * moving tangent is d(φ) = BA + X − a(φ) + 2(r+T)·tan(φ/2) − φ(r+kT) from the apex, along the leaf face. Closed formulas, exact.
  */
 import { type Piece, zoneOf } from "./chain.ts";
+import type { Machine } from "./machine.ts";
 import { mirrored, placed, rightOf, type Shape } from "./shape.ts";
 import { apexAt, type Sheet, type SheetBend } from "./sheet.ts";
 
@@ -15,20 +16,19 @@ export class Motion {
   /** Where the clamped tangent stands on the bed. */
   readonly tangentX: number;
 
-  constructor(sheet: Sheet, index: number, pivot: readonly [number, number]) {
+  constructor(sheet: Sheet, index: number, machine: Pick<Machine, "pivot" | "noseRun">) {
     this.sheet = sheet;
     this.index = index;
     this.bend = sheet.bends[index]!;
-    this.pivot = pivot;
-    this.tangentX = apexAt(pivot, this.bend.theta) - this.bend.setbackOut;
+    this.pivot = machine.pivot;
+    this.tangentX = -(this.bend.noseSetback + machine.noseRun);
   }
 
   /** Distance of the moving tangent from the apex, along the leaf. */
   slide(phi: number): number {
-    const { allowance, setbackOut, radius, theta, neutral } = this.bend;
+    const { allowance, radius, neutral } = this.bend;
     const wide = 2 * (radius + this.sheet.thickness) * Math.tan(phi / 2);
-    const apexShift = apexAt(this.pivot, theta) - apexAt(this.pivot, phi);
-    return allowance - setbackOut + wide - phi * neutral + apexShift;
+    return allowance + this.tangentX - apexAt(this.pivot, phi) + wide - phi * neutral;
   }
 
   /** A piece of the clamped side, from the chain frame to the section frame. */

@@ -64,27 +64,33 @@ function risingPairs(stage: Stage, from: number, counts: (i: number) => boolean)
   );
 }
 
-/** The begun part as it goes in: clamped side, what is still flat of the zone on either side of its arc, moving side. */
+/**
+ * The begun part as it goes in: clamped side, what is still flat of the zone on either side of its arc, moving side. The arc
+ * begins where the first stroke's leaf, at the overbend of `from`, left its clamped tangent.
+ */
 function seatedBegun(stage: Stage, bend: number, from: number, chordMm: number): Shape[] {
   const { motion, sheet, clampedShapes } = stage;
   const T = sheet.thickness;
-  const half = (motion.bend.radius + T) * Math.tan(from / 2);
-  const apex = apexAt(motion.pivot, from);
+  const { radius, theta, thetaOver, allowance, neutral } = motion.bend;
+  const left = (from * thetaOver) / theta;
+  const arcX = apexAt(motion.pivot, left) - (radius + T) * Math.tan(left / 2);
   const begun = {
     ...sheet,
     bends: sheet.bends.map((one, i) => (i === bend ? { ...one, theta: from } : one)),
   };
   const strip = (length: number): Shape =>
     Float64Array.of(0, INSET, length, INSET, length, T - INSET, 0, T - INSET);
-  const beside = apex - half - motion.tangentX;
-  const beyond = motion.slide(from) - half;
-  const moving = movingAt(stage, from).flatMap(({ shape }) => (shape === null ? [] : [shape]));
+  const beside = arcX - motion.tangentX;
+  const beyond = allowance - from * neutral - beside;
+  const endX = arcX + (radius + T) * Math.sin(from);
+  const endY = (radius + T) * (1 - Math.cos(from));
+  const [flatX, flatY] = [endX + beyond * Math.cos(from), endY + beyond * Math.sin(from)];
   return [
     ...clampedShapes,
     ...(beside > 0 ? [placed(strip(beside), 0, motion.tangentX, 0)] : []),
-    placed(zoneOf(begun, bend, true, INSET, chordMm), 0, apex - half, 0),
-    ...(beyond > 0 ? [placed(strip(beyond), from, apex + half * Math.cos(from), half * Math.sin(from))] : []),
-    ...moving,
+    placed(zoneOf(begun, bend, true, INSET, chordMm), 0, arcX, 0),
+    ...(beyond > 0 ? [placed(strip(beyond), from, endX, endY)] : []),
+    ...stage.movingPieces.map(({ shape }) => placed(shape, from, flatX, flatY)),
   ];
 }
 

@@ -1,6 +1,6 @@
 /**
  * Fewest changes of all orders that make every bend, and the most that the least clearance of such an order can be, by one plain
- * pass over all sets of bends: every move is measured and nothing bounded (design, section 8).
+ * pass over all sets of bends: every move is measured and nothing bounded (src/model.md, section 8).
  */
 import type { Part } from "../../src/part/part.ts";
 import type { Reach } from "../../src/sequence/reach.ts";

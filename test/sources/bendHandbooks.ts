@@ -69,25 +69,25 @@ export const dinExample = {
   correctionMm: 5.77,
 };
 
-/**
- * Tabellenbuch Metall, springback factor k_R, finished angle over bent angle, for DC01 sheet by r/s.
- * The factors as printed; the headings r/s are from memory (a Renard series from 1 to 100).
- */
-export const dc01Springback: readonly (readonly [radiusOverThickness: number, factor: number])[] = [
-  [1, 0.99],
-  [1.6, 0.99],
-  [2.5, 0.99],
-  [4, 0.97],
-  [6.3, 0.96],
-  [10, 0.96],
-  [16, 0.93],
-  [25, 0.9],
-  [40, 0.85],
-  [63, 0.77],
-  [100, 0.66],
-];
+/** Headings of the springback table, inside radius over thickness, from memory (a Renard series from 1 to 100). */
+export const springbackHeadings = [1, 1.6, 2.5, 4, 6.3, 10, 16, 25, 40, 63, 100];
 
-/** Machinery's Handbook, developed length of a 90° bend, from memory: factor of T where the factor of R is 1.57. */
+/**
+ * Tabellenbuch Metall (Europa-Lehrmittel), manufacturing, bending: springback factor k_R, finished angle over bent angle,
+ * by material, the factors as printed (read in a stored copy of the page).
+ */
+export const springbackFactors: Readonly<Record<string, readonly number[]>> = {
+  DC04: [0.99, 0.99, 0.99, 0.98, 0.97, 0.97, 0.96, 0.94, 0.91, 0.87, 0.83],
+  DC01: [0.99, 0.99, 0.99, 0.97, 0.96, 0.96, 0.93, 0.9, 0.85, 0.77, 0.66],
+  "X12CrNi18-8": [0.99, 0.98, 0.97, 0.95, 0.93, 0.89, 0.84, 0.76, 0.63],
+  "E-Cu": [0.98, 0.97, 0.97, 0.96, 0.95, 0.93, 0.9, 0.85, 0.79, 0.72, 0.6],
+  CuZn33: [0.97, 0.97, 0.96, 0.95, 0.94, 0.93, 0.89, 0.86, 0.83, 0.77, 0.73],
+  "Al99.0": [0.99, 0.99, 0.99, 0.99, 0.98, 0.98, 0.97, 0.97, 0.96, 0.95, 0.93],
+  AlCuMg1: [0.98, 0.98, 0.98, 0.98, 0.97, 0.97, 0.96, 0.95, 0.93, 0.91, 0.87],
+  AlSiMgMn: [0.98, 0.98, 0.97, 0.96, 0.95, 0.93, 0.9, 0.86, 0.82, 0.76, 0.72],
+};
+
+/** Machinery's Handbook, 28th edition, developed length of a 90° bend: factor of T where the factor of R is 1.57. */
 export const machineryRightAngle = { softOfT: 0.64, hardOfT: 0.71, ofR: 1.57 };
 
 /** FAA AC 43.13-1B, table 4-6: alloy, then "least-easy" in T at .016 .032 .064 .128 .182 .258 in. */
@@ -109,7 +109,18 @@ export const faaRadiiThicknessesIn = [0.016, 0.032, 0.064, 0.128, 0.182, 0.258];
 export const associationRadii: Readonly<Record<string, readonly number[]>> = {
   "1100-O": [0, 0, 0, 0, 0.5, 1, 1, 1.5],
   "1100-H14": [0, 0, 0, 1, 1, 1.5, 2, 2.5],
+  "3003-O": [0, 0, 0, 0, 0.5, 1, 1, 1.5],
+  "2024-T4": [2.5, 3, 4, 5, 5, 6, 7, 7.5],
   "3003-H14": [0, 0, 0, 1, 1, 1.5, 2, 2.5],
+};
+/** The same table for alloys that AC 43.13-1B has too; 6061 as a sheet-metal design book's chart after it prints them. */
+export const associationRadiiBeside: Readonly<Record<string, readonly number[]>> = {
+  "2024-O": [0, 0, 0, 0.5, 1, 1, 2.5, 4],
+  "2024-T3": [2.5, 3, 4, 5, 5, 6, 7, 7.5],
+  "5052-H32": [0, 0, 1, 1.5, 1.5, 1.5, 1.5, 2],
+  "5052-H34": [0, 1, 1.5, 2, 2, 2.5, 2.5, 3],
+  "6061-T4": [0, 0, 1, 1.5, 2.5, 3, 3.5, 4],
+  "6061-T6": [1, 1, 1.5, 2.5, 3, 3.5, 4.5, 5],
 };
 export const associationThicknessesIn = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2];
 
@@ -120,12 +131,17 @@ export const associationThicknessesIn = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 
 export const aluminumTypical: Readonly<Record<string, readonly [number, number, number]>> = {
   "1100-O": [13, 5, 10],
   "1100-H14": [18, 17, 10],
+  "3003-O": [16, 6, 10],
   "3003-H14": [22, 21, 10],
   "2024-O": [27, 11, 10.6],
   "2024-T3": [70, 50, 10.6],
+  "2024-T4": [68, 47, 10.6],
+  "5052-O": [28, 13, 10.2],
   "5052-H32": [33, 28, 10.2],
+  "5052-H34": [38, 31, 10.2],
   "6061-O": [18, 8, 10],
   "6061-T4": [35, 21, 10],
   "6061-T6": [45, 40, 10],
   "7075-O": [33, 15, 10.4],
+  "7075-T6": [83, 73, 10.4],
 };

@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import type { PlainBend, PlainBrake } from "../reference/plainJob.ts";
-import type { RandomJob } from "../reference/randomJob.ts";
+import { noseSet, noseSettings, type RandomJob } from "../reference/randomJob.ts";
 import type { Corner } from "../reference/shape.ts";
 import { hardClamps, hardLeafAndBed, share, spread } from "./hardClamp.ts";
 
@@ -56,6 +56,7 @@ export function hardJobs(mostBends: number): fc.Arbitrary<RandomJob> {
       lift: share(0.05, 2),
       swing: share(95, 175),
       pivot: pivots,
+      setting: noseSettings,
     })
     .chain((raw) => {
       const { thickness, kFactor } = raw;
@@ -102,7 +103,7 @@ export function hardJobs(mostBends: number): fc.Arbitrary<RandomJob> {
             noseroom: 1,
             units: "mm",
             part,
-            brake: { name: "hard", ...brake } as PlainBrake,
+            brake: { name: "hard", ...noseSet(brake, { setting: raw.setting, part }) } as PlainBrake,
             margin: 0.5,
           };
         });

@@ -50,6 +50,7 @@ export function judgeTurned(turned: Job, bends: number, bendsDone: number, state
 
 /** What two answers that should be one differ in; undefined where they agree. */
 export function differs(a: Step, b: Step, what: string): string | undefined {
+  if (a.refused !== b.refused) return `${what}: refused ${a.refused} and ${b.refused}`;
   const [x, y] = [a.contact?.leafAngleRad, b.contact?.leafAngleRad];
   if ((x === undefined) !== (y === undefined)) return `${what}: contact at ${x} and at ${y}`;
   if (x !== undefined && Math.abs(x - y!) > SAME_RAD) return `${what}: contact at ${x} and at ${y}`;

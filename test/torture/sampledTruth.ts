@@ -63,6 +63,7 @@ function metAt(pairs: readonly Pair[], phi: number): Pair | undefined {
 /** What disagrees, in a sentence; undefined where nothing does. */
 export function sampledFault(file: PlainJob, state: State, step: Step): string | undefined {
   const stage = stageOf(file, state, INSET_MM, CHORD_MM);
+  if (stage.motion.bend.pinched) return `pinched, ${said(step)}`;
   const pairs = allPairs(stage);
   const contactRad = step.contact?.leafAngleRad;
   const freeUntil = contactRad === undefined ? stage.endPhi : contactRad - ANGLE_RAD;

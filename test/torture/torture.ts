@@ -10,6 +10,7 @@ import { jobOf } from "../cases/answers.ts";
 import { type Pick, picks, roughJobs, stateOf } from "../contact/roughJob.ts";
 import { LeafAlone } from "../reference/contact.ts";
 import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
+import { sheetOf } from "../reference/sheet.ts";
 import { grazeFault } from "./graze.ts";
 import { hardJobs } from "./hardJob.ts";
 import { differs, inchFile, judgeTurned, pointFault, turnedFile } from "./sameness.ts";
@@ -123,6 +124,12 @@ function faultOf(
   const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
   const unit = differs(step, inInches, "in inches");
   if (unit) return unit;
+  if (step.refused) {
+    const { bends: formed } = sheetOf(file);
+    return formed[state.bend]!.pinched
+      ? undefined
+      : `refused as ${step.refused}, and the reference begins it`;
+  }
   const takes = zoneTakes(file, state);
   if (takes === "all") {
     tally.taken++;

@@ -1,6 +1,6 @@
 /**
  * Orders that begin a bend and finish it later, as job files have them: what is read, refused and answered.
- * Source: the model (design, sections 5 and 11); springback in proportion, as for whole bends.
+ * Source: the model (src/model.md, section 5); springback in proportion, as for whole bends.
  */
 import { describe, expect, it } from "vitest";
 import { orderMade } from "../../src/jobFile/orderMade.ts";

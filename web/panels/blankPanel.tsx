@@ -4,21 +4,16 @@
  */
 
 import { sightLines } from "../../src/jobFile/sightLine.ts";
-import { formatLength, nearestSixtyFourth } from "../../src/units/length.ts";
+import { formatLength } from "../../src/units/length.ts";
 import { allowanceSentences } from "../../src/words/allowanceWords.ts";
-import { lengthFigure, lengthWords } from "../../src/words/lengthWords.ts";
+import { lengthFigure, placeFigures, placeWords } from "../../src/words/lengthWords.ts";
+import { markingSentences } from "../../src/words/markingWords.ts";
 import { usePage } from "../page.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { DyedStrip } from "./dyedStrip.tsx";
 import { ListTable } from "./listTable.tsx";
 import { PrintSheet } from "./printSheet.tsx";
 import { CutOutTable, GrainFields } from "./sheetFields.tsx";
-
-/** Inches as the nearest 64th beside the decimals, for a steel rule. */
-function ruleWords(mm: number, units: "mm" | "in"): string {
-  if (units === "mm") return lengthFigure(mm, "mm");
-  return `${lengthFigure(mm, "in")} (${nearestSixtyFourth(mm).words.replace("/", "⁄")})`;
-}
 
 export function BlankPanel() {
   const { standing, snapshot, asker, store, save: saveFile } = usePage();
@@ -42,10 +37,7 @@ export function BlankPanel() {
     <section class="panel" aria-labelledby="blank-heading">
       <h2 id="blank-heading">Blank</h2>
       <p>
-        Cut it <strong>{lengthWords(blank.developedWidth, units)}</strong> wide
-        {units === "in"
-          ? ` (${nearestSixtyFourth(blank.developedWidth).words.replace("/", "⁄")} in on a rule)`
-          : ""}
+        Cut it <strong>{placeWords(blank.developedWidth, units)}</strong> wide
         {job.part.lengthMm === undefined
           ? ""
           : `, ${formatLength(job.part.lengthMm, units)} ${units} along the bends`}
@@ -77,10 +69,11 @@ export function BlankPanel() {
               <tr key={bend.bend}>
                 <th scope="row">{bend.bend}</th>
                 <td>
-                  {ruleWords(bend.tangents[0], units)} and {ruleWords(bend.tangents[1], units)}
+                  {placeFigures(bend.tangents[0], units).join(" ")} and{" "}
+                  {placeFigures(bend.tangents[1], units).join(" ")}
                 </td>
                 <td>
-                  {ruleWords(sights[i]!.at, units)}
+                  {placeFigures(sights[i]!.at, units).join(" ")}
                   <span class="note">, {sights[i]!.clamped} clamped</span>
                 </td>
                 <td>{lengthFigure(bend.allowance, units)}</td>
@@ -89,6 +82,7 @@ export function BlankPanel() {
             ))}
           </tbody>
         </table>
+        <p class="hint">{markingSentences(job, answer).join(" ")}</p>
       </section>
       {holes.length === 0 ? null : (
         <ListTable
@@ -97,9 +91,9 @@ export function BlankPanel() {
           rows={holes.map((hole) => [
             `${hole.bend}`,
             `${hole.cutOut}`,
-            ruleWords(hole.x, units),
-            ruleWords(hole.y, units),
-            ruleWords(hole.diameter, units),
+            placeFigures(hole.x, units).join(" "),
+            placeFigures(hole.y, units).join(" "),
+            placeFigures(hole.diameter, units).join(" "),
           ])}
         />
       )}

@@ -2,14 +2,17 @@
  * The brake: clamp first, because it decides most, then leaf, bed and the rest. The figures are guesses until they
  * are measured, and say so; the guide shows how.
  */
+import { capital } from "../../src/words/stepWords.ts";
 import { Choice } from "../fields/choice.tsx";
 import { CornerTable } from "../fields/cornerTable.tsx";
+import { DayField } from "../fields/day.tsx";
 import { Field } from "../fields/field.tsx";
 import { bedMeasures, bedProfile, leafMeasures, leafProfile } from "../fields/rectangle.ts";
 import { usePage } from "../page.ts";
-import { usualClamp } from "../store/firstJob.ts";
+import { withClampKind } from "../store/brakeShelf.ts";
 import type { ClampFile, JobFile, Profile, Typed } from "../store/jobFile.ts";
 import { setAt } from "../store/jobFile.ts";
+import { BrakeShelfPanel } from "./brakeShelfPanel.tsx";
 import { ClampFields } from "./clampFields.tsx";
 import { Guide } from "./guide.tsx";
 
@@ -23,19 +26,21 @@ export function BrakePanel() {
   const { store, snapshot } = usePage();
   const { file } = snapshot;
   const { clamp } = file.brake;
-  const guessed = JSON.stringify(clamp) === JSON.stringify(usualClamp(clamp.type, file.units));
   const choose = (type: ClampFile["type"]) => {
     if (type !== clamp.type)
-      store.set(["brake", "clamp"], usualClamp(type, file.units), `change the clamp to ${type}`);
+      store.reshelve((shelf) => withClampKind(shelf, type), `change the clamp to ${type}`);
   };
   return (
     <section class="panel" aria-labelledby="brake-heading">
       <h2 id="brake-heading">Brake</h2>
-      {guessed ? (
-        <p class="hint guess">Figures to start with: measure yours, the guide below shows how.</p>
-      ) : null}
+      <BrakeShelfPanel />
       <div class="fields">
         <Field label="Brake’s name" path={["brake", "name"]} kind="words" wide />
+        <DayField
+          label="Measured on"
+          value={file.brake.measured}
+          onChoose={(day) => store.set(["brake", "measured"], day, "say when the brake was measured")}
+        />
       </div>
       <Choice label="Clamp" options={CLAMPS} value={clamp.type} onChoose={choose} />
       <ClampFields />
@@ -47,7 +52,7 @@ export function BrakePanel() {
           path={["brake", "setback"]}
           kind="length"
           optional="auto"
-          note="auto, or as set on the brake"
+          note="auto for each bend, one for all bends, or as set on the brake"
         />
         <label class="tick">
           <input
@@ -216,11 +221,11 @@ function MoreOfTheBrake() {
           Add a frame piece
         </button>
       </div>
-      {frame.map((_, i) => (
+      {frame.map((piece, i) => (
         <CornerTable
           key={i}
-          label={`Frame piece ${i + 1}`}
-          path={["brake", "frame", i]}
+          label={"name" in piece && piece.name !== "" ? capital(piece.name) : `Frame piece ${i + 1}`}
+          path={["brake", "frame", i, ...("profile" in piece ? ["profile"] : [])]}
           onRemove={() => store.set(["brake", "frame"], frame.toSpliced(i, 1), "take a frame piece away")}
         />
       ))}

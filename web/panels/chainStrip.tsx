@@ -6,6 +6,7 @@ import { Fragment } from "preact";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
 import { flatsAfterRemoval, removeBend } from "../store/chainEdits.ts";
+import { sizePath } from "../store/flats.ts";
 import { movedSample } from "../store/sample.ts";
 import { Sign } from "./sign.tsx";
 
@@ -17,7 +18,7 @@ export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) 
       {flats.map((_, i) => (
         <Fragment key={i}>
           <li class="flat" onFocusCapture={() => onMark(i)} onBlurCapture={() => onMark(null)}>
-            <Field label={`Flat ${i + 1}`} path={["part", "flats", i]} kind="length" />
+            <Field label={`Flat ${i + 1}`} path={sizePath(snapshot.file, i)} kind="length" />
           </li>
           {i < flats.length - 1 ? <BendItem index={i} /> : null}
         </Fragment>

@@ -19,6 +19,18 @@ function cornerOf(vertex: Vertex, units: "mm" | "in") {
   return { x: mm(vertex[0]), y: mm(vertex[1]), radius: mm(vertex[2]) };
 }
 
+function ShimField() {
+  return (
+    <Field
+      label="Shim over the nose"
+      path={at("shim")}
+      kind="length"
+      optional="none"
+      note="Sheet folded round the nose"
+    />
+  );
+}
+
 function HolderFields() {
   return (
     <details class="more">
@@ -66,6 +78,7 @@ export function ClampFields() {
             kind="length"
             note="Rounding that the sheet bends over"
           />
+          <ShimField />
         </div>
         <p class="hint">Underside on y = 0, foremost point of the nose at x = 0, the body at x below 0.</p>
         <div class="row">

@@ -9,6 +9,7 @@ import { usePage } from "../page.ts";
 import { differentBrakes } from "../store/brakes.ts";
 import { usualBrake, usualClamp } from "../store/firstJob.ts";
 import { type BrakeFile, fileText, type JobFile } from "../store/jobFile.ts";
+import type { Shelf } from "../store/shelf.ts";
 import { Asker } from "../worker/asker.ts";
 import { Still } from "./still.tsx";
 
@@ -25,20 +26,23 @@ type Result = { readonly name: string } & (
 const LIMIT_MS = 60_000;
 
 function withBrake(file: JobFile, brake: BrakeFile): JobFile {
-  const { order: _order, ...rest } = file;
+  const { order: _order, finishByHand: _byHand, ...rest } = file;
   return { ...rest, brake };
 }
 
 /** Brakes to compare: of every job on the shelf, and the two usual clamps; each kind once. */
-function brakesOf(files: readonly JobFile[], now: JobFile): readonly Row[] {
+function brakesOf({ jobs, brakes }: Shelf, now: JobFile): readonly Row[] {
   const usual = (["finger", "bar"] as const).map((kind) => ({
     name: `Usual ${kind === "bar" ? "clamp bar" : "finger"}`,
     brake: { ...usualBrake(now.units), clamp: usualClamp(kind, now.units) },
   }));
-  return differentBrakes([now, ...files], now.units, usual).map(({ name, brake }) => ({
-    name,
-    file: withBrake(now, brake),
-  }));
+  const files = jobs.map((job) => job.file);
+  return differentBrakes([now, ...files], { brakes: brakes ?? [] }, now.units, usual).map(
+    ({ name, brake }) => ({
+      name,
+      file: withBrake(now, brake),
+    }),
+  );
 }
 
 export function ComparePanel() {
@@ -71,10 +75,7 @@ export function ComparePanel() {
 
   const { order: _order, ...withoutOrder } = file;
   const own = file.order !== undefined;
-  const brakes = brakesOf(
-    shelf.jobs.map((job) => job.file),
-    file,
-  );
+  const brakes = brakesOf(shelf, file);
   const chosen = brakes.filter((row) => !left.has(row.name));
   const readable = standing.problems.length === 0;
   return (

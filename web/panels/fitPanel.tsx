@@ -3,11 +3,11 @@
  * Worked out on asking, in a worker of its own; what is shown says when a job has changed since.
  */
 import { useEffect, useRef, useState } from "preact/hooks";
+import { inUnit } from "../../src/jobFile/inUnit.ts";
 import { usePage } from "../page.ts";
 import { differentBrakes } from "../store/brakes.ts";
 import { fileText } from "../store/jobFile.ts";
 import { openJob, type ShelfJob } from "../store/shelf.ts";
-import { inUnit } from "../store/units.ts";
 import { Asker } from "../worker/asker.ts";
 import type { FitShown } from "../worker/messages.ts";
 import { Sign } from "./sign.tsx";
@@ -33,9 +33,10 @@ export function FitPanel() {
     const { units } = openJob(shelf).file;
     const files = shelf.jobs.map((job) => inUnit(job.file, units));
     // Each brake goes over in the job that has it, to be read by the one reader.
-    const brakes = differentBrakes(files, units).flatMap(({ name, from }) =>
-      from === null ? [] : [{ name, job: fileText(files[from]!) }],
-    );
+    const brakes = differentBrakes(files, shelf, units).map(({ name, brake }) => ({
+      name,
+      job: fileText({ ...files[0]!, brake }),
+    }));
     const reply = await asker.current.askOnce({ kind: "fit", jobs: files.map(fileText), brakes }, LIMIT_MS);
     setBusy(false);
     if (reply?.kind === "fit") setFound({ of: shelf.jobs, fit: reply.fit });
@@ -53,8 +54,8 @@ export function FitPanel() {
     <section class="panel" aria-labelledby="fit-heading">
       <h2 id="fit-heading">All parts, all brakes</h2>
       <p class="hint">
-        Each job kept here brings its part and its brake: {partsWords(shelf.jobs.length)}. Which brake makes
-        which part, and what would make the rest.
+        Every part of your jobs ({partsWords(shelf.jobs.length)}) on every brake of your shelf and your jobs.
+        Which brake makes which part, and what would make the rest.
       </p>
       <div class="row">
         <button type="button" aria-busy={busy} onClick={() => (busy ? undefined : void run())}>

@@ -1,10 +1,12 @@
 /**
  * The flats' dimensions beside the flats on the drawing, as buttons; pressing one opens its field in place.
  */
+
 import { useEffect, useRef, useState } from "preact/hooks";
 import { asTyped, echo, lengthLabel, readMm } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
 import type { FlatLabel } from "../stage/labels.ts";
+import { sizeOf, sizePath } from "../store/flats.ts";
 
 /** A dimension as it stands on the drawing: the person's own words where they can be read. */
 function dimensionWords(value: unknown, units: "mm" | "in"): string {
@@ -14,7 +16,8 @@ function dimensionWords(value: unknown, units: "mm" | "in"): string {
 
 export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }) {
   const { store, snapshot } = usePage();
-  const { units, part } = snapshot.file;
+  const { file } = snapshot;
+  const { units, part } = file;
   const [open, setOpen] = useState<number | null>(null);
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
@@ -26,8 +29,8 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
   return (
     <div class="flat-labels">
       {labels.map(({ flat, x, y }) => {
-        const value = part.flats[flat];
-        if (value === undefined) return null;
+        const value = sizeOf(part.flats[flat]);
+        if (part.flats[flat] === undefined) return null;
         const style = { transform: `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)` };
         if (open === flat) {
           return (
@@ -41,7 +44,7 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
                 maxLength={80}
                 onInput={(event) =>
                   store.set(
-                    ["part", "flats", flat],
+                    sizePath(file, flat),
                     asTyped(event.currentTarget.value),
                     `change flat ${flat + 1}`,
                     true,

@@ -1,11 +1,12 @@
 /**
  * The head of the sheet: name, undo and redo, units and light.
  */
+
+import { inUnit } from "../../src/jobFile/inUnit.ts";
 import { Choice } from "../fields/choice.tsx";
 import type { Theme } from "../look.ts";
 import { usePage } from "../page.ts";
 import { sampleInUnit } from "../store/sample.ts";
-import { inUnit } from "../store/units.ts";
 import { Sign } from "./sign.tsx";
 
 const UNITS = [

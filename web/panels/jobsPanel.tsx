@@ -4,21 +4,24 @@
 
 import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
-import { textCoding } from "../../src/jobFile/textCoding.ts";
+import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
 import { Pick } from "../fields/choice.tsx";
+import { openFiles } from "../openFiles.ts";
 import { usePage } from "../page.ts";
-import { firstJob } from "../store/firstJob.ts";
+import { showNewJob } from "../showNewJob.ts";
 import { fileName, fileText, type JobFile } from "../store/jobFile.ts";
-import { shelfText } from "../store/keep.ts";
 import { linkOf } from "../store/link.ts";
+import { newJob } from "../store/newJob.ts";
+import { shopText } from "../store/opened.ts";
+import { openJob } from "../store/shelf.ts";
 import { Sign } from "./sign.tsx";
 import { TextToCopy } from "./textToCopy.tsx";
 
 const EXAMPLES = Object.keys(examples).map((name) => ({ value: name, words: name.replaceAll("-", " ") }));
-const LARGEST_FILE = 5_000_000;
 
 export function JobsPanel() {
-  const { store, snapshot, asker, save: saveFile } = usePage();
+  const page = usePage();
+  const { store, snapshot, asker, save: saveFile } = page;
   const { shelf, file } = snapshot;
   const [example, setExample] = useState(EXAMPLES[0]!.value);
   const [link, setLink] = useState<string | null>(null);
@@ -30,26 +33,14 @@ export function JobsPanel() {
     setSaved({ name, text });
   };
 
+  const start = (made: JobFile, did: string) => {
+    const { brakeId, brakeFrom } = openJob(shelf);
+    store.add(made, did, { ...(brakeId ? { brakeId } : {}), ...(brakeFrom ? { brakeFrom } : {}) });
+    showNewJob();
+  };
   const save = async () => {
     const reply = await asker.askOnce({ kind: "write", text: fileText(file) }, 3000);
     handOver(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file), [file]);
-  };
-  const openFiles = async (files: readonly File[]) => {
-    for (const picked of files) {
-      if (picked.size > LARGEST_FILE) {
-        store.say(
-          `${picked.name}: the file is larger than 5 MB, so it was not read. Your jobs are untouched.`,
-        );
-        continue;
-      }
-      const bytes = new Uint8Array(await picked.arrayBuffer());
-      // The worker reads what people type by hand: remarks, commas too many, single quotes.
-      const typed = new TextDecoder(textCoding(bytes)).decode(bytes);
-      const read = await asker.askOnce({ kind: "plain", text: typed }, 3000);
-      if (read?.kind === "problems")
-        store.say(`${picked.name}: ${read.problems.map(({ sentence }) => sentence).join(" ")}`);
-      else store.takeText(read?.kind === "written" ? read.text : typed, picked.name);
-    }
   };
   const makeLink = async () => setLink(location.href.replace(/#.*$/, "") + (await linkOf(file)));
 
@@ -81,10 +72,10 @@ export function JobsPanel() {
         ))}
       </ul>
       <div class="row">
-        <button type="button" onClick={() => store.add(firstJob(file.units), "start a new job")}>
+        <button type="button" onClick={() => start(newJob(file), "start a new job")}>
           New job
         </button>
-        <button type="button" onClick={() => store.add(file, "copy the job")}>
+        <button type="button" onClick={() => start(file, "copy the job")}>
           Copy this job
         </button>
         <button type="button" onClick={() => void save()}>
@@ -99,7 +90,7 @@ export function JobsPanel() {
             multiple
             onChange={(event) => {
               // The list empties with the field, so the files are taken out of it first.
-              void openFiles([...(event.currentTarget.files ?? [])]);
+              void openFiles(page, [...(event.currentTarget.files ?? [])]);
               event.currentTarget.value = "";
             }}
           />
@@ -112,12 +103,16 @@ export function JobsPanel() {
           onClick={() =>
             handOver(
               "noseroom-jobs.json",
-              shelfText(shelf),
+              shopText(
+                file.units,
+                shelf.jobs.map((job) => job.file),
+                (shelf.brakes ?? []).map((one) => brakeInUnit(one.brake, one.units, file.units)),
+              ),
               shelf.jobs.map((job) => job.file),
             )
           }
         >
-          Save all jobs
+          Save all
         </button>
       </div>
       {saved ? (

@@ -5,6 +5,7 @@
 import { useState } from "preact/hooks";
 import { usePage } from "../page.ts";
 import { adopt } from "../store/adopt.ts";
+import { withArrivals } from "../store/brakeShelf.ts";
 import { fileText, type JobFile } from "../store/jobFile.ts";
 import type { ShelfJob } from "../store/shelf.ts";
 import { asWishes, type Wishes } from "../store/wishes.ts";
@@ -70,7 +71,11 @@ export function NarrowBrakePanel() {
       const adopted = adopt(plans.files[i]);
       if (adopted.ok) files.set(job.id, adopted.file);
     }
-    store.replaceAll(files, `put the ${files.size === 1 ? "part" : "parts"} on the narrow brake`);
+    const came = { came: "a narrow brake to make" };
+    store.reshelve(
+      (now) => withArrivals(now, files, came),
+      `put the ${files.size === 1 ? "part" : "parts"} on the narrow brake`,
+    );
   };
   const plans = fresh?.plans ?? null;
   const made = plans?.makes.length ?? 0;

@@ -7,6 +7,7 @@ import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
+import { HandFinishes } from "./handFinishes.tsx";
 import { Sign } from "./sign.tsx";
 import { StepCard } from "./stepCard.tsx";
 
@@ -105,6 +106,7 @@ export function StepsPanel() {
           </li>
         ))}
       </ol>
+      <HandFinishes />
     </section>
   );
 }

@@ -7,6 +7,8 @@ import { parseLength } from "../../src/units/length.ts";
 import { Choice } from "../fields/choice.tsx";
 import { lengthLabel } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
+import { withArrival } from "../store/brakeShelf.ts";
+import { openJob } from "../store/shelf.ts";
 import { HEAD_BYTES, photoHead } from "../trace/photoHead.ts";
 import { asProfile, measured } from "../trace/place.ts";
 import { type Spot, traced } from "../trace/traced.ts";
@@ -117,12 +119,12 @@ export function TracePanel() {
     if (!result.ok) return;
     const profile = asProfile(result.corners, units);
     const noseRadiusMm = parseLength(radius, units);
-    store.replace((file) => {
+    store.reshelve((shelf) => {
+      const { file } = openJob(shelf);
       const noseRadius = noseRadiusMm ? measured(noseRadiusMm, units) : (file.brake.clamp.noseRadius ?? 0);
-      return {
-        ...file,
-        brake: { ...file.brake, clamp: { type: "profile", noseRadius, profiles: [profile] } },
-      };
+      const clamp = { type: "profile" as const, noseRadius, profiles: [profile] };
+      const arrival = { name: `${file.brake.name}, traced`, came: "traced from a photo" };
+      return withArrival(shelf, { ...file, brake: { ...file.brake, clamp } }, arrival);
     }, "take the traced profile");
     setPicture(null);
   };

@@ -4,6 +4,7 @@
  */
 import { usePage } from "../page.ts";
 import { adopt } from "../store/adopt.ts";
+import { withArrival } from "../store/brakeShelf.ts";
 import type { Way } from "../worker/messages.ts";
 
 export function WaysPanel() {
@@ -19,7 +20,9 @@ export function WaysPanel() {
     return null;
   const carryOut = (way: Way) => {
     const adopted = adopt(way.file);
-    if (adopted.ok) store.replace(() => adopted.file, "carry out a way to fold it");
+    if (!adopted.ok) return;
+    const arrival = { name: `${adopted.file.brake.name}, changed`, came: `by a way out: ${way.sentence}` };
+    store.reshelve((shelf) => withArrival(shelf, adopted.file, arrival), "carry out a way to fold it");
   };
   return (
     <section class="panel" aria-labelledby="ways-heading">

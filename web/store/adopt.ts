@@ -5,21 +5,38 @@
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob } from "./firstJob.ts";
-import type { BrakeFile, ClampFile, JobFile, OrderFile, Profile, Typed } from "./jobFile.ts";
+import type {
+  BrakeFile,
+  ClampFile,
+  FramePiece,
+  HandFinishFile,
+  JobFile,
+  OrderFile,
+  Profile,
+  Typed,
+} from "./jobFile.ts";
 import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
 
 export type Adopted =
   | { readonly ok: true; readonly file: JobFile; readonly leftOut: readonly string[] }
   | { readonly ok: false; readonly sentence: string };
 
-const LONGEST_TEXT = 200_000;
-
 const HOLDER = ["holderBack", "holderHeight", "holderDepth"];
 const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
-  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER],
-  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER],
-  profile: ["noseRadius"],
+  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER, "shim"],
+  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim"],
+  profile: ["noseRadius", "shim"],
 };
+
+/** A profile, or one with a name. */
+function framePiece(sieve: Sieve) {
+  return (value: unknown, path: string): FramePiece | undefined => {
+    if (!isBag(value)) return profile(sieve)(value, path);
+    const shape = profile(sieve)(value.profile, `${path}.profile`);
+    sieve.unknownKeys(value, path, ["name", "profile"]);
+    return shape && { name: sieve.word(value, "name", path) ?? "", profile: shape };
+  };
+}
 
 function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   const at = "brake.clamp";
@@ -37,10 +54,12 @@ function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   return present<ClampFile>({ type, ...figures, profiles } as ClampFile);
 }
 
-function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
+/** The brake, with what does not fit left out; `usual` stands in for what it can't do without. */
+export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
   const bag = sieve.bag(value, "brake");
   sieve.unknownKeys(bag, "brake", [
     "name",
+    "measured",
     "clamp",
     "bed",
     "leaf",
@@ -59,6 +78,7 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
   if (bag.rated !== undefined && rated === undefined) sieve.drop("brake.rated");
   return present<BrakeFile>({
     name: sieve.word(bag, "name", "brake") ?? "Brake without a name",
+    measured: sieve.word(bag, "measured", "brake"),
     clamp: adoptClamp(sieve, bag.clamp, usual.clamp),
     bed: { profile: profile(sieve)(bed.profile, "brake.bed.profile") ?? usual.bed.profile },
     leaf: present<BrakeFile["leaf"]>({
@@ -66,7 +86,7 @@ function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): BrakeFile {
       swing: sieve.typed(leaf, "swing", "brake.leaf") ?? usual.leaf.swing,
       pivot: pivot === undefined ? undefined : (vertex(pivot) ?? sieve.drop("brake.leaf.pivot")),
     }),
-    frame: sieve.list<Profile>(bag.frame, "brake.frame", MOST_PROFILES, profile(sieve)),
+    frame: sieve.list<FramePiece>(bag.frame, "brake.frame", MOST_PROFILES, framePiece(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),
@@ -96,6 +116,20 @@ function adoptOrder(sieve: Sieve, value: unknown, bendCount: number): readonly O
   return named.size === bendCount && finished.length === bendCount ? order : sieve.drop("order");
 }
 
+function adoptHandFinish(sieve: Sieve, value: unknown, bendCount: number): JobFile["finishByHand"] {
+  return sieve.list<HandFinishFile>(value, "finishByHand", MOST_BENDS, (item, at) => {
+    if (!isBag(item)) return undefined;
+    sieve.unknownKeys(item, at, ["bend", "to", "filler"]);
+    const { bend } = item;
+    if (typeof bend !== "number" || !Number.isInteger(bend) || bend < 1 || bend > bendCount) return undefined;
+    return present<HandFinishFile>({
+      bend,
+      to: sieve.typed(item, "to", at) ?? "",
+      filler: sieve.typed(item, "filler", at),
+    });
+  });
+}
+
 /** Keeps what is good of an unknown value; says what it left out. */
 export function adopt(value: unknown): Adopted {
   if (!isBag(value))
@@ -108,7 +142,7 @@ export function adopt(value: unknown): Adopted {
     return { ok: false, sentence: "The file has neither a part nor a brake, so there is nothing to open." };
   }
   const sieve = new Sieve();
-  sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "margin"]);
+  sieve.unknownKeys(value, "file", ["noseroom", "units", "part", "brake", "order", "finishByHand", "margin"]);
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
@@ -118,24 +152,8 @@ export function adopt(value: unknown): Adopted {
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
     order: adoptOrder(sieve, value.order, part.bends.length),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, part.bends.length),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };
-}
-
-/** Reads the text of a job file; a cut-off or oversized text is refused with a sentence. */
-export function adoptText(text: string): Adopted {
-  if (text.length > LONGEST_TEXT) {
-    return {
-      ok: false,
-      sentence: `The file is ${Math.round(text.length / 1000)} kB long; a job file has at most 200 kB.`,
-    };
-  }
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch {
-    return { ok: false, sentence: "The file is cut off or is not JSON, so it could not be read." };
-  }
-  return adopt(value);
 }

@@ -1,7 +1,7 @@
 /**
  * Takes in the part of a job file from anywhere: flats and bends that belong together, metal, and how the sheet lies.
  */
-import type { BendFile, CutOutFile, PartFile, Typed } from "./jobFile.ts";
+import type { BendFile, CutOutFile, FlatFile, PartFile, Typed } from "./jobFile.ts";
 import { isBag, isTyped, LONGEST_WORD, MOST_BENDS, present, type Sieve } from "./sieve.ts";
 
 const MOST_CUT_OUTS = 50;
@@ -17,8 +17,11 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
     "kFactor",
     "length",
     "dimensions",
+    "closedBends",
     "flats",
     "bends",
+    "overall",
+    "allowance",
     "grain",
     "doubts",
     "cutOuts",
@@ -26,16 +29,18 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
   sieve.unknownKeys(bag, "part", keys);
   const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
     if (!isBag(item)) return undefined;
-    sieve.unknownKeys(item, at, ["angle", "turn", "insideRadius", "overbend"]);
+    sieve.unknownKeys(item, at, ["angle", "included", "turn", "insideRadius", "overbend", "deduction"]);
+    const included = sieve.typed(item, "included", at);
     return present<BendFile>({
-      angle: sieve.typed(item, "angle", at) ?? 90,
+      angle: sieve.typed(item, "angle", at) ?? (included === undefined ? 90 : angleOf(included)),
       turn: sieve.oneOf(item, "turn", at, ["up", "down"] as const) ?? "up",
       insideRadius: sieve.typed(item, "insideRadius", at),
       overbend: sieve.typed(item, "overbend", at),
+      deduction: sieve.typed(item, "deduction", at),
     });
   });
-  const flats = sieve.list<Typed>(bag.flats, "part.flats", MOST_BENDS + 1, (v) =>
-    isTyped(v) ? v : undefined,
+  const flats = sieve.list<FlatFile>(bag.flats, "part.flats", MOST_BENDS + 1, (v, at) =>
+    isTyped(v) ? v : adoptFlat(sieve, v, at),
   );
   const chain = matched(flats ?? usual.flats, bends ?? usual.bends);
   if (flats && bends && flats.length !== bends.length + 1) {
@@ -51,14 +56,41 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
     kFactor: sieve.typed(bag, "kFactor", "part"),
     length: sieve.typed(bag, "length", "part"),
     dimensions: sieve.oneOf(bag, "dimensions", "part", ["outside", "inside", "flat"] as const) ?? "outside",
+    closedBends: sieve.oneOf(bag, "closedBends", "part", ["corner", "tangent"] as const),
     flats: chain.flats,
     bends: chain.bends,
+    overall: adoptOverall(sieve, bag.overall),
+    allowance: sieve.oneOf(bag, "allowance", "part", ["kFactor", "din6935"] as const),
     grain: sieve.typed(bag, "grain", "part"),
     doubts: adoptDoubts(sieve, bag.doubts),
     cutOuts: sieve.list<CutOutFile>(bag.cutOuts, "part.cutOuts", MOST_CUT_OUTS, (item, at) =>
       adoptCutOut(sieve, item, at),
     ),
   });
+}
+
+/** The page counts angles from flat: an included angle comes in as what is left of 180°. */
+function angleOf(included: Typed): Typed {
+  const deg = typeof included === "number" ? included : Number.parseFloat(included.replace(",", "."));
+  return Number.isFinite(deg) ? 180 - deg : included;
+}
+
+const EDGES = ["outside", "inside", "tangent"] as const;
+
+/** A flat measured from edge to edge. */
+function adoptFlat(sieve: Sieve, value: unknown, at: string): FlatFile | undefined {
+  if (!isBag(value)) return undefined;
+  sieve.unknownKeys(value, at, ["size", "from", "to"]);
+  const [from, to] = [sieve.oneOf(value, "from", at, EDGES), sieve.oneOf(value, "to", at, EDGES)];
+  return present<Exclude<FlatFile, Typed>>({ size: sieve.typed(value, "size", at) ?? "", from, to });
+}
+
+function adoptOverall(sieve: Sieve, value: unknown): PartFile["overall"] {
+  if (!isBag(value)) return undefined;
+  sieve.unknownKeys(value, "part.overall", ["size", "along"]);
+  const { along } = value;
+  if (typeof along !== "number" || !Number.isInteger(along)) return sieve.drop("part.overall");
+  return { size: sieve.typed(value, "size", "part.overall") ?? "", along };
 }
 
 /** One doubt for all flats, or a list. */
@@ -79,7 +111,7 @@ function isSpan(value: unknown): value is CutOutFile["across"] {
 }
 
 /** One more flat than bends, whatever came in. */
-function matched(flats: readonly Typed[], bends: readonly BendFile[]) {
+function matched(flats: readonly FlatFile[], bends: readonly BendFile[]) {
   const count = Math.max(1, Math.min(flats.length - 1, bends.length));
   const keptFlats = flats.slice(0, count + 1);
   while (keptFlats.length < count + 1) keptFlats.push("");

@@ -1,36 +1,33 @@
 /**
- * The brakes that lie on the shelf, each kind once, with names that tell them apart.
+ * The brakes that lie on the shelves, each once, with names that tell them apart.
  */
+import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
 import type { BrakeFile, JobFile } from "./jobFile.ts";
-import { inUnit } from "./units.ts";
+import { sameFigures } from "./sameFigures.ts";
+import type { Shelf } from "./shelf.ts";
 
 export interface NamedBrake {
   readonly name: string;
   readonly brake: BrakeFile;
 }
 
-/** A brake with the place of the first job that has it; null where it is one of `more`. */
-export interface BrakeOfJob extends NamedBrake {
-  readonly from: number | null;
-}
-
-/** Brakes of these jobs in one unit, the first job's first, then `more`; a brake that is there already is left out. */
+/** Brakes of these jobs and of the shelf in one unit, the first job's first, then `more`; none that is there already. */
 export function differentBrakes(
   files: readonly JobFile[],
+  { brakes = [] }: Pick<Shelf, "brakes">,
   units: JobFile["units"],
   more: readonly NamedBrake[] = [],
-): readonly BrakeOfJob[] {
-  const found: BrakeOfJob[] = [];
-  const seen = new Set<string>();
-  const put = (wanted: string, brake: BrakeFile, from: number | null) => {
-    const mark = JSON.stringify({ ...brake, name: "" });
-    if (seen.has(mark)) return;
-    seen.add(mark);
+): readonly NamedBrake[] {
+  const found: NamedBrake[] = [];
+  const unnamed = (brake: BrakeFile) => ({ units, brake: { ...brake, name: "" } });
+  const put = (wanted: string, brake: BrakeFile) => {
+    if (found.some((one) => sameFigures(unnamed(one.brake), unnamed(brake)))) return;
     const taken = found.filter(({ name }) => name === wanted || name.startsWith(`${wanted} (`)).length;
-    found.push({ name: taken === 0 ? wanted : `${wanted} (${taken + 1})`, brake, from });
+    found.push({ name: taken === 0 ? wanted : `${wanted} (${taken + 1})`, brake });
   };
-  for (const [i, file] of files.entries())
-    put(file.brake.name || "Brake without a name", inUnit(file, units).brake, i);
-  for (const { name, brake } of more) put(name, brake, null);
+  const all = [...files, ...brakes];
+  for (const one of all)
+    put(one.brake.name || "Brake without a name", brakeInUnit(one.brake, one.units, units));
+  for (const { name, brake } of more) put(name, brake);
   return found;
 }

@@ -4,7 +4,8 @@
  */
 import { type BlankSize, turnedCutOuts } from "./cutOuts.ts";
 import { movedDoubts } from "./doubts.ts";
-import type { BendFile, JobFile, PartFile, Typed } from "./jobFile.ts";
+import { turnedEnd } from "./flats.ts";
+import type { BendFile, FlatFile, JobFile, PartFile, Typed } from "./jobFile.ts";
 import { present } from "./sieve.ts";
 
 /** Which flat of before each flat is after a change; null for a new one. */
@@ -34,7 +35,7 @@ export function addBend(file: JobFile): JobFile {
     turn: last?.turn ?? "up",
     ...(last?.overbend === undefined ? {} : { overbend: last.overbend }),
   };
-  const flat: Typed = flats.at(-1) ?? (file.units === "in" ? "1/2" : 12);
+  const flat: FlatFile = flats.at(-1) ?? (file.units === "in" ? "1/2" : 12);
   return withChain(file, [...flats, flat], [...bends, bend], flatsAfterAdding(flats.length));
 }
 
@@ -52,15 +53,19 @@ export function removeBend(file: JobFile, index: number): JobFile {
 
 /** The part turned end for end: flat 1 becomes the last; a user's order, doubts and cut-outs go along. */
 export function mirror(file: JobFile, blank: BlankSize): JobFile {
-  const { flats, bends, cutOuts } = file.part;
+  const { flats, bends, cutOuts, overall } = file.part;
   const part = present({
     ...file.part,
-    flats: flats.toReversed(),
+    flats: flats.toReversed().map(turnedEnd),
+    overall: overall && { ...overall, along: flats.length + 1 - overall.along },
     bends: bends.toReversed(),
     doubts: movedDoubts(file, flatsEndForEnd(flats.length)),
     cutOuts: cutOuts && turnedCutOuts(cutOuts, blank, file.units, true),
   });
   const mirrored: JobFile = { ...file, part };
+  const last = bends.length + 1;
+  const byHand = file.finishByHand?.map((one) => ({ ...one, bend: last - one.bend }));
+  if (byHand) Object.assign(mirrored, { finishByHand: byHand });
   if (file.order === undefined) return mirrored;
   const order = file.order.map((step) => ({
     ...step,
@@ -83,11 +88,11 @@ export function turnOver(file: JobFile, blank: BlankSize): JobFile {
 
 function withChain(
   file: JobFile,
-  flats: readonly Typed[],
+  flats: readonly FlatFile[],
   bends: readonly BendFile[],
   from: FlatsFrom,
 ): JobFile {
-  const { order: _order, ...rest } = file;
+  const { order: _order, finishByHand: _byHand, ...rest } = file;
   return { ...rest, part: present({ ...file.part, flats, bends, doubts: movedDoubts(file, from) }) };
 }
 

@@ -50,7 +50,7 @@ export function usualClamp(type: ClampFile["type"], units: "mm" | "in"): ClampFi
 export function usualBrake(units: "mm" | "in"): BrakeFile {
   const at = (inches: number) => lengthIn(units, inches);
   return {
-    name: "Shop finger brake",
+    name: "Shop brake",
     clamp: usualClamp("finger", units),
     bed: {
       profile: [

@@ -14,7 +14,17 @@ export interface BendFile {
   readonly turn: "up" | "down";
   readonly insideRadius?: Typed;
   readonly overbend?: Typed;
+  readonly deduction?: Typed;
 }
+
+/** A flat as measured: from edge to edge of the bends at its ends, or "rest" of the overall size. */
+export type FlatFile =
+  | Typed
+  | {
+      readonly size: Typed;
+      readonly from?: "outside" | "inside" | "tangent";
+      readonly to?: "outside" | "inside" | "tangent";
+    };
 
 export interface OwnMetalFile {
   readonly name: string;
@@ -31,8 +41,11 @@ export interface PartFile {
   readonly kFactor?: Typed;
   readonly length?: Typed;
   readonly dimensions: "outside" | "inside" | "flat";
-  readonly flats: readonly Typed[];
+  readonly closedBends?: "corner" | "tangent";
+  readonly flats: readonly FlatFile[];
   readonly bends: readonly BendFile[];
+  readonly overall?: { readonly size: Typed; readonly along: number };
+  readonly allowance?: "kFactor" | "din6935";
   /** "across" or "along" the bend lines, or the angle to them. */
   readonly grain?: Typed;
   /** How far readings may be off: one for all flats, or one for each. */
@@ -62,15 +75,21 @@ export interface ClampFile {
   readonly holderBack?: Typed;
   readonly holderHeight?: Typed;
   readonly holderDepth?: Typed;
+  readonly shim?: Typed;
   readonly profiles?: readonly Profile[];
 }
 
+/** A fixed piece of the brake: its profile, or that with a name. */
+export type FramePiece = Profile | { readonly name: string; readonly profile: Profile };
+
 export interface BrakeFile {
   readonly name: string;
+  /** Day on which it was measured, year-month-day. */
+  readonly measured?: string;
   readonly clamp: ClampFile;
   readonly bed: { readonly profile: Profile };
   readonly leaf: { readonly profile: Profile; readonly swing: Typed; readonly pivot?: Vertex };
-  readonly frame?: readonly Profile[];
+  readonly frame?: readonly FramePiece[];
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;
@@ -84,12 +103,20 @@ export interface OrderFile {
   readonly to?: Typed;
 }
 
+/** A bend that the leaf leaves at an angle, to be closed by hand. */
+export interface HandFinishFile {
+  readonly bend: number;
+  readonly to: Typed;
+  readonly filler?: Typed;
+}
+
 export interface JobFile {
   readonly noseroom: 1;
   readonly units: "mm" | "in";
   readonly part: PartFile;
   readonly brake: BrakeFile;
   readonly order?: readonly OrderFile[];
+  readonly finishByHand?: readonly HandFinishFile[];
   readonly margin?: Typed;
 }
 

@@ -4,20 +4,14 @@
  */
 import { adopt } from "./adopt.ts";
 import { withDoubt, withDoubts } from "./doubts.ts";
-import { fileText, type JobFile } from "./jobFile.ts";
+import type { Drawer } from "./drawer.ts";
+import type { JobFile } from "./jobFile.ts";
+import { readBrakes } from "./keptBrakes.ts";
 import { adoptMetals } from "./metals.ts";
 import { adoptSample, type Sample } from "./sample.ts";
 import type { Shelf, ShelfJob } from "./shelf.ts";
+import { isBag } from "./sieve.ts";
 import { adoptWishes } from "./wishes.ts";
-
-/** The little of the browser's store that is used, so that tests can bring their own. */
-export interface Drawer {
-  readonly length: number;
-  key(index: number): string | null;
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-  removeItem(key: string): void;
-}
 
 export interface Damage {
   readonly sentence: string;
@@ -63,9 +57,11 @@ export function readShelf(drawer: Drawer): {
   const openId = jobs.some((job) => job.id === open) ? (open as string) : jobs[0]!.id;
   const metals = adoptMetals(drawer.getItem(METALS_KEY));
   const wishes = adoptWishes(drawer.getItem(WISHES_KEY));
+  const brakes = readBrakes(drawer);
   const shelf: Shelf = {
     jobs: jobs.map(({ place: _place, ...job }) => job),
     openId,
+    ...(brakes.length > 0 ? { brakes } : {}),
     ...(metals.length > 0 ? { metals } : {}),
     ...(wishes ? { wishes } : {}),
   };
@@ -102,11 +98,8 @@ function asDamage(id: string, text: string): Damage {
   };
 }
 
-function shelfJob(
-  id: string,
-  { file, sample }: { file: ShelfJob["file"]; sample: Sample | undefined },
-): ShelfJob {
-  return sample === undefined ? { id, file } : { id, file, sample };
+function shelfJob(id: string, { file, sample, link }: Omit<Entry, "leftOut" | "place">): ShelfJob {
+  return { id, file, ...(sample === undefined ? {} : { sample }), ...link };
 }
 
 function keysWith(drawer: Drawer, start: string): string[] {
@@ -127,21 +120,29 @@ function withKeptDoubts(file: JobFile, { flats }: Sample): JobFile {
   );
 }
 
-function readEntry(text: string) {
+interface Entry {
+  readonly file: JobFile;
+  readonly sample: Sample | undefined;
+  readonly link: Pick<ShelfJob, "brakeId" | "brakeFrom">;
+  readonly leftOut: readonly string[];
+  readonly place: number;
+}
+
+function readEntry(text: string): Entry | null {
   try {
-    const entry = JSON.parse(text) as {
-      version?: unknown;
-      place?: unknown;
-      file?: unknown;
-      sample?: unknown;
-    };
-    if (entry === null || typeof entry !== "object" || entry.version !== VERSION) return null;
+    const entry: unknown = JSON.parse(text);
+    if (!isBag(entry) || entry.version !== VERSION) return null;
     const adopted = adopt(entry.file);
     if (!adopted.ok) return null;
     const place = typeof entry.place === "number" ? entry.place : 0;
     const sample = adoptSample(entry.sample);
     const file = sample === undefined ? adopted.file : withKeptDoubts(adopted.file, sample);
-    return { file, sample, leftOut: adopted.leftOut, place };
+    const { brakeId, brakeFrom } = entry;
+    const link = {
+      ...(typeof brakeId === "string" ? { brakeId } : {}),
+      ...(typeof brakeFrom === "string" ? { brakeFrom } : {}),
+    };
+    return { file, sample, link, leftOut: adopted.leftOut, place };
   } catch {
     return null;
   }
@@ -158,8 +159,8 @@ export function jobKey(id: string): string {
 }
 
 /** A job as it is stored. */
-export function entryText({ file, sample }: ShelfJob, place: number): string {
-  return JSON.stringify({ version: VERSION, place, file, sample });
+export function entryText({ file, sample, brakeId, brakeFrom }: ShelfJob, place: number): string {
+  return JSON.stringify({ version: VERSION, place, file, sample, brakeId, brakeFrom });
 }
 
 /** One job from its stored text; null when it can't be read. */
@@ -171,9 +172,4 @@ export function jobOfEntry(id: string, text: string): ShelfJob | null {
 /** Whether two jobs are the same but for their place on the shelf. */
 export function sameJob(one: ShelfJob, other: ShelfJob): boolean {
   return entryText(one, 0) === entryText(other, 0);
-}
-
-/** All jobs in one text, for those who want a copy of everything. */
-export function shelfText(shelf: Shelf): string {
-  return `[${shelf.jobs.map((job) => fileText(job.file).trimEnd()).join(",\n")}]\n`;
 }

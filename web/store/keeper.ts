@@ -2,9 +2,10 @@
  * Writes the shelf into the browser's store as it changes, and never over what another tab has written since: such a job
  * is handed back as a clash. What the browser refuses (store full or shut) is tried again with the next change.
  */
+
+import type { Drawer } from "./drawer.ts";
 import {
   type Damage,
-  type Drawer,
   entryText,
   jobIdOfKey,
   jobKey,
@@ -15,20 +16,25 @@ import {
   sameJob,
   WISHES_KEY,
 } from "./keep.ts";
+import { brakeIdOfKey, KeptBrakes } from "./keptBrakes.ts";
 import { adoptMetals } from "./metals.ts";
-import type { Shelf, ShelfJob } from "./shelf.ts";
+import type { Shelf, ShelfBrake, ShelfJob } from "./shelf.ts";
 
 export interface Kept {
   /** A sentence where something is not kept; null where all is. */
   readonly refused: string | null;
   /** Jobs that another tab has written since; they were left as that tab wrote them. */
   readonly clashes: readonly string[];
+  /** Brakes of which the same holds. */
+  readonly brakeClashes: readonly string[];
 }
 
 /** What another tab has done. */
 export type News =
   | { readonly kind: "job"; readonly id: string; readonly job: ShelfJob }
   | { readonly kind: "gone"; readonly id: string }
+  /** Null where the brake was taken away. */
+  | { readonly kind: "brake"; readonly id: string; readonly brake: ShelfBrake | null }
   | { readonly kind: "metals"; readonly metals: NonNullable<Shelf["metals"]> };
 
 const NOTHING_KEPT = "This browser keeps nothing between visits: save the job as a file.";
@@ -40,6 +46,7 @@ export class Keeper {
   private readonly kept = new Map<string, { readonly job: ShelfJob; readonly place: number }>();
   /** The text of each as it was last seen here. */
   private readonly seen = new Map<string, string>();
+  private readonly brakes = new KeptBrakes();
   private wishes: Shelf["wishes"];
   private metals: Shelf["metals"];
   private metalsText: string | null = null;
@@ -60,6 +67,7 @@ export class Keeper {
         this.kept.set(job.id, { job, place });
         this.seen.set(job.id, drawer.getItem(jobKey(job.id)) ?? "");
       }
+      this.brakes.begin(drawer, found.shelf?.brakes ?? []);
       this.wishes = found.shelf?.wishes;
       this.metals = found.shelf?.metals;
       this.metalsText = drawer.getItem(METALS_KEY);
@@ -74,13 +82,18 @@ export class Keeper {
   /** Whether the store holds this job as it is now. */
   holds(job: ShelfJob): boolean {
     const was = this.kept.get(job.id);
-    return was?.job.file === job.file && was.job.sample === job.sample;
+    return (
+      was?.job.file === job.file &&
+      was.job.sample === job.sample &&
+      was.job.brakeId === job.brakeId &&
+      was.job.brakeFrom === job.brakeFrom
+    );
   }
 
   /** Writes what has changed and takes away what is gone. Jobs of other tabs are left alone. */
   keep(shelf: Shelf): Kept {
     const { drawer } = this;
-    if (drawer === null) return { refused: NOTHING_KEPT, clashes: [] };
+    if (drawer === null) return { refused: NOTHING_KEPT, clashes: [], brakeClashes: [] };
     const clashes: string[] = [];
     let refused: string | null = null;
     const trying = (act: () => void) => {
@@ -99,8 +112,9 @@ export class Keeper {
         else this.write(drawer, job, place);
       });
     }
+    const brakeClashes = this.brakes.keep(drawer, shelf.brakes ?? [], trying);
     trying(() => this.writeRest(drawer, shelf));
-    return { refused, clashes };
+    return { refused, clashes, brakeClashes };
   }
 
   private write(drawer: Drawer, job: ShelfJob, place: number): void {
@@ -152,6 +166,8 @@ export class Keeper {
     try {
       if (drawer === null) return null;
       if (key === METALS_KEY) return { kind: "metals", metals: adoptMetals(drawer.getItem(METALS_KEY)) };
+      const brakeId = brakeIdOfKey(key);
+      if (brakeId !== null) return { kind: "brake", id: brakeId, brake: this.brakes.stored(drawer, brakeId) };
       const job = id === null ? null : this.stored(id);
       if (job) return { kind: "job", id: job.id, job };
       return id !== null && drawer.getItem(jobKey(id)) === null ? { kind: "gone", id } : null;
@@ -172,6 +188,14 @@ export class Keeper {
     if (text === null) return;
     this.seen.set(job.id, text);
     this.kept.set(job.id, { job, place });
+  }
+
+  /** Takes what another tab did to a brake as seen, and gives what stands in the store. */
+  acceptBrake(id: string): ShelfBrake | null {
+    const brake = this.drawer ? this.brakes.stored(this.drawer, id) : null;
+    if (brake && this.drawer) this.brakes.accept(this.drawer, brake);
+    else this.brakes.forget(id);
+    return brake;
   }
 
   acceptMetals(metals: Shelf["metals"]): void {

@@ -2,8 +2,8 @@
  * A link that carries the job behind its #: the file's text, deflated (RFC 1951) and in base64url (RFC 4648 §5).
  * What stands behind the # is never sent to a server. Version letter first, so that later pages still read it.
  */
-import { type Adopted, adoptText } from "./adopt.ts";
 import type { JobFile } from "./jobFile.ts";
+import { type Opened, openedText } from "./opened.ts";
 
 const START = "#job=1.";
 const LONGEST_TEXT = 300_000;
@@ -41,14 +41,14 @@ export async function linkOf(file: JobFile): Promise<string> {
 }
 
 /** The job behind the #, or null when there is none. */
-export async function jobOfLink(fragment: string): Promise<Adopted | null> {
+export async function jobOfLink(fragment: string): Promise<Opened | null> {
   if (!fragment.startsWith("#job=")) return null;
   if (!fragment.startsWith(START))
     return { ok: false, sentence: "The link was made by another version of this page." };
   try {
     const binary = atob(fragment.slice(START.length).replaceAll("-", "+").replaceAll("_", "/"));
     const bytes = Uint8Array.from(binary, (c) => c.charCodeAt(0));
-    return adoptText(new TextDecoder().decode(await through(bytes, new DecompressionStream("deflate-raw"))));
+    return openedText(new TextDecoder().decode(await through(bytes, new DecompressionStream("deflate-raw"))));
   } catch {
     return { ok: false, sentence: "The link is cut off or changed, so the job in it could not be read." };
   }

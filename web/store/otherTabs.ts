@@ -5,7 +5,23 @@
 import { sameJob } from "./keep.ts";
 import type { Keeper, News } from "./keeper.ts";
 import type { Notice } from "./noticeBoard.ts";
-import { freeName, newId, openJob, type Shelf, withBoth, withOthers, withoutOthers } from "./shelf.ts";
+import {
+  freeName,
+  newId,
+  openJob,
+  type Shelf,
+  type ShelfBrake,
+  withBoth,
+  withOthers,
+  withoutOthers,
+} from "./shelf.ts";
+
+/** The shelf with another tab's version of a brake in the place of the one that was there; without it where it is gone. */
+function withOthersBrake(shelf: Shelf, id: string, brake: ShelfBrake | null): Shelf {
+  const others = (shelf.brakes ?? []).filter((one) => one.id !== id);
+  const brakes = brake ? [...others, brake].sort((a, b) => (a.id < b.id ? -1 : 1)) : others;
+  return { ...shelf, brakes };
+}
 
 /** What the store lets be done to it from here. */
 interface Host {
@@ -18,6 +34,8 @@ interface Host {
   say(sentence: string, more: Omit<Notice, "id" | "sentence">): void;
   keep(): void;
 }
+
+type JobNews = Extract<News, { kind: "job" | "gone" }>;
 
 export class OtherTabs {
   constructor(
@@ -32,11 +50,14 @@ export class OtherTabs {
     if (news.kind === "metals") {
       this.host.rewrite((shelf) => ({ ...shelf, metals: news.metals }));
       this.keeper.acceptMetals(news.metals);
+    } else if (news.kind === "brake") {
+      this.host.rewrite((shelf) => withOthersBrake(shelf, news.id, news.brake));
+      this.keeper.acceptBrake(news.id);
     } else if (news.id === this.host.shelf().openId) this.ofOpenJob(news);
     else this.ofOtherJob(news);
   }
 
-  private ofOtherJob(news: Exclude<News, { kind: "metals" }>): void {
+  private ofOtherJob(news: JobNews): void {
     if (news.kind === "gone") {
       this.keeper.forget(news.id);
       this.host.rewrite((shelf) => withoutOthers(shelf, news.id));
@@ -46,7 +67,7 @@ export class OtherTabs {
     this.keeper.accept(news.job, this.placeOf(news.id));
   }
 
-  private ofOpenJob(news: Exclude<News, { kind: "metals" }>): void {
+  private ofOpenJob(news: JobNews): void {
     const mine = openJob(this.host.shelf());
     const name = `“${mine.file.part.name}”`;
     if (news.kind === "gone") {
@@ -102,5 +123,23 @@ export class OtherTabs {
     const sentence = `“${was}” was changed in two tabs. Both are kept: yours is “${own.name}” now.`;
     const choices = theirs ? [{ words: "Open the other tab’s", act: () => this.host.open(id) }] : [];
     this.host.say(sentence, { about: id, choices });
+  }
+
+  /** Both tabs have kept a brake anew: this tab's becomes a brake of its own beside the other's. */
+  keepBothBrakes(id: string): void {
+    const theirs = this.keeper.acceptBrake(id);
+    const own = newId();
+    this.host.rewrite((shelf) => {
+      const mine = shelf.brakes?.find((one) => one.id === id);
+      if (!mine || !theirs) return shelf;
+      const name = freeName(
+        (shelf.brakes ?? []).map(({ brake }) => brake.name),
+        mine.brake.name,
+      );
+      const moved: ShelfBrake = { ...mine, id: own, brake: { ...mine.brake, name } };
+      const jobs = shelf.jobs.map((job) => (job.brakeId === id ? { ...job, brakeId: own } : job));
+      const apart = withOthersBrake(shelf, id, theirs);
+      return { ...apart, brakes: [...(apart.brakes ?? []), moved], jobs };
+    });
   }
 }

@@ -2,13 +2,15 @@
  * How a part was read off a sample with callipers: for each flat the side that was measured, and one overall size to
  * check the sum by. Kept beside the job; the lengths themselves and how sure they are stand in the job file.
  */
+
+import { lengthInUnit } from "../../src/jobFile/inUnit.ts";
 import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 import type { Part } from "../../src/part/part.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";
 import { doubtOf, usualDoubt } from "./doubts.ts";
+import { sizeOf, sizePath } from "./flats.ts";
 import { type JobFile, setAt, type Typed } from "./jobFile.ts";
-import { lengthInUnit } from "./units.ts";
 
 export type Side = "outside" | "inside";
 
@@ -66,7 +68,7 @@ function beyond(how: JobFile["part"]["dimensions"], flat: number, { bends, thick
 
 /** The reading of a flat: as it was typed, or worked out from the job's own figure. */
 export function readingOf(sample: Sample, file: JobFile, flat: number, part: Bends | null): Typed {
-  const own = file.part.flats[flat] ?? "";
+  const own = sizeOf(file.part.flats[flat]);
   const side = sideOf(sample, file, flat);
   if (side === file.part.dimensions || part === null) return own;
   const typed = sample.flats[flat]?.reading;
@@ -93,7 +95,7 @@ export function withReading(
     ? reading
     : writtenLength(readMm + beyond(file.part.dimensions, flat, part) - beyond(side, flat, part), file.units);
   return {
-    file: setAt(file, ["part", "flats", flat], own),
+    file: setAt(file, sizePath(file, flat), own),
     sample: withFlat(sample, flat, { ...sample.flats[flat], side, reading }),
   };
 }

@@ -2,7 +2,8 @@
  * The shelf: every job of this browser, and which one lies open. Plain data, changed only by making a new one,
  * so that undo can put any earlier shelf back whole.
  */
-import { type JobFile, type OwnMetalFile, setAt } from "./jobFile.ts";
+import type { LengthUnit } from "../../src/units/length.ts";
+import { type BrakeFile, type JobFile, type OwnMetalFile, setAt } from "./jobFile.ts";
 import type { Sample } from "./sample.ts";
 import type { Wishes } from "./wishes.ts";
 
@@ -11,11 +12,28 @@ export interface ShelfJob {
   readonly file: JobFile;
   /** How the part was read off a sample, where it is the copy of one. Not part of the job file. */
   readonly sample?: Sample;
+  /** The brake of the shelf that it lies on; its file has the figures, changed since or not. */
+  readonly brakeId?: string;
+  /** Of a brake that is not on the shelf: the one that it was made from. */
+  readonly brakeFrom?: string;
+}
+
+export interface ShelfBrake {
+  readonly id: string;
+  readonly units: LengthUnit;
+  readonly brake: BrakeFile;
+  /** Whether the person has kept it: it then changes only when they keep it again. */
+  readonly kept: boolean;
+  /** How it came here, where the person did not keep it as it stands: "traced from a photo". */
+  readonly came?: string;
+  /** The brake that it was made from. */
+  readonly from?: string;
 }
 
 export interface Shelf {
   readonly jobs: readonly ShelfJob[];
   readonly openId: string;
+  readonly brakes?: readonly ShelfBrake[];
   /** Metals of the person's own, for any job. */
   readonly metals?: readonly OwnMetalFile[];
   /** What is wanted otherwise than taken for a brake to be made. */
@@ -33,9 +51,14 @@ export function newId(): string {
   return `${Date.now().toString(36)}-${chance.toString(36)}`;
 }
 
-/** The shelf with a new job on it, opened. */
-export function withJob(shelf: Shelf, file: JobFile, id: string = newId()): Shelf {
-  return { ...shelf, jobs: [...shelf.jobs, { id, file }], openId: id };
+/** The shelf with a new job on it, opened; `brake` says which brake of the shelf it lies on. */
+export function withJob(
+  shelf: Shelf,
+  file: JobFile,
+  id: string = newId(),
+  brake: Pick<ShelfJob, "brakeId" | "brakeFrom"> = {},
+): Shelf {
+  return { ...shelf, jobs: [...shelf.jobs, { id, file, ...brake }], openId: id };
 }
 
 /** The shelf with the open job's file replaced. */
@@ -45,7 +68,8 @@ export function withFile(shelf: Shelf, file: JobFile): Shelf {
 
 /** The shelf with the open job's file and sample replaced; without a sample the part is no copy any more. */
 export function withSample(shelf: Shelf, file: JobFile, sample: Sample | undefined): Shelf {
-  const put = ({ id }: ShelfJob): ShelfJob => (sample === undefined ? { id, file } : { id, file, sample });
+  const put = ({ sample: _old, ...job }: ShelfJob): ShelfJob =>
+    sample === undefined ? { ...job, file } : { ...job, file, sample };
   return { ...shelf, jobs: shelf.jobs.map((job) => (job.id === shelf.openId ? put(job) : job)) };
 }
 

@@ -45,7 +45,7 @@ export class Sieve {
     const v = bag[key];
     if (v === undefined) return undefined;
     const word = typeof v === "string" ? v.trim().toLowerCase() : undefined;
-    return allowed.find((a) => a === word) ?? this.drop(`${path}.${key}`);
+    return allowed.find((a) => a.toLowerCase() === word) ?? this.drop(`${path}.${key}`);
   }
 
   list<T>(

@@ -3,15 +3,18 @@
  * and call the verbs; every change of a job goes through `change`, so that undo, saving and the answer follow.
  */
 
-import { type Adopted, adoptText } from "./adopt.ts";
+import { arrivalWords, withAdded, withOpened } from "./arrivals.ts";
+import { withBrakeSafe } from "./brakeShelf.ts";
+import type { Drawer } from "./drawer.ts";
 import { beginHistory, changed, type History, redone, rewritten, undone } from "./history.ts";
 import { fileText, type JobFile, type KeyPath, type OwnMetalFile, setAt } from "./jobFile.ts";
-import { type Drawer, forgetDamage } from "./keep.ts";
+import { forgetDamage } from "./keep.ts";
 import { Keeper } from "./keeper.ts";
 import { type Notice, NoticeBoard } from "./noticeBoard.ts";
+import { type Opened, openedText } from "./opened.ts";
 import { OtherTabs } from "./otherTabs.ts";
 import { type Sample, sampleOf } from "./sample.ts";
-import { freeName, newId, openJob, type Shelf, withFile, withJob, withoutJob, withSample } from "./shelf.ts";
+import { newId, openJob, type Shelf, type ShelfJob, withFile, withoutJob, withSample } from "./shelf.ts";
 import type { Wishes } from "./wishes.ts";
 
 export interface Snapshot {
@@ -101,9 +104,10 @@ export class Store {
 
   /** Keeps what has changed. */
   private keep(): void {
-    const { refused, clashes } = this.keeper.keep(this.history.now.shelf);
+    const { refused, clashes, brakeClashes } = this.keeper.keep(this.history.now.shelf);
     for (const id of clashes) this.tabs.keepBoth(id);
-    if (clashes.length > 0) {
+    for (const id of brakeClashes) this.tabs.keepBothBrakes(id);
+    if (clashes.length + brakeClashes.length > 0) {
       this.keep();
       return;
     }
@@ -166,11 +170,9 @@ export class Store {
     this.put({ ...this.history.now.shelf, wishes }, `change ${label.toLowerCase()}`, `wish:${label}`);
   }
 
-  /** Replaces the files of several jobs in one change. */
-  replaceAll(files: ReadonlyMap<string, JobFile>, did: string): void {
-    const { shelf } = this.history.now;
-    const jobs = shelf.jobs.map((job) => ({ ...job, file: files.get(job.id) ?? job.file }));
-    this.put({ ...shelf, jobs }, did);
+  /** Any other change of the shelf, as one step to undo. */
+  reshelve(change: (shelf: Shelf) => Shelf, did: string): void {
+    this.put(change(this.history.now.shelf), did);
   }
 
   undo(): void {
@@ -181,14 +183,10 @@ export class Store {
     this.move(redone(this.history));
   }
 
-  /** Lays a new job on the shelf and opens it; its name is made free. */
-  add(file: JobFile, did: string): void {
+  /** Lays a new job on the shelf and opens it; its name is made free. `brake` says which brake of the shelf it lies on. */
+  add(file: JobFile, did: string, brake: Pick<ShelfJob, "brakeId" | "brakeFrom"> = {}): void {
     const { shelf } = this.history.now;
-    const name = freeName(
-      shelf.jobs.map((job) => job.file.part.name),
-      file.part.name,
-    );
-    this.put(withJob(shelf, setAt(file, ["part", "name"], name)), did);
+    this.put(withAdded(shelf, file, brake), did);
   }
 
   open(id: string): void {
@@ -197,26 +195,29 @@ export class Store {
   }
 
   remove(id: string): void {
-    this.put(withoutJob(this.history.now.shelf, id), "remove a job");
+    const { shelf } = this.history.now;
+    const going = shelf.jobs.find((job) => job.id === id);
+    if (going && shelf.jobs.length > 1) this.put(withoutJob(withBrakeSafe(shelf, going), id), "remove a job");
   }
 
-  /** Takes in a file's text as a new job, or says why not; the open job stays as it is. True when opened. */
-  take(adopted: Adopted, raw: string, from: string): boolean {
-    if (!adopted.ok) {
+  /** Takes in what a file holds, or says why not; what lies on the shelves stays as it is. True when opened. */
+  take(opened: Opened, raw: string, from: string): boolean {
+    if (!opened.ok) {
       const download = { name: "not-read.txt", text: raw };
-      this.say(`${from}: ${adopted.sentence} Your jobs are untouched.`, { download });
+      this.say(`${from}: ${opened.sentence} Your jobs are untouched.`, { download });
       return false;
     }
-    this.add(adopted.file, "open a file");
-    if (adopted.leftOut.length > 0) {
+    const { jobs, brakes, leftOut } = opened;
+    this.reshelve((shelf) => withOpened(shelf, jobs, brakes), "open a file");
+    if (leftOut.length > 0) {
       const download = { name: "as-it-came.txt", text: raw };
-      this.say(`${from} is open, but: ${adopted.leftOut.join(" ")}`, { download });
-    }
+      this.say(`${from} is open, but: ${leftOut.join(" ")}`, { download });
+    } else if (jobs.length !== 1 || brakes.length > 0) this.say(`${from}: ${arrivalWords(jobs, brakes)}`);
     return true;
   }
 
   takeText(text: string, from: string): boolean {
-    return this.take(adoptText(text), text, from);
+    return this.take(openedText(text), text, from);
   }
 
   say(sentence: string, more: Omit<Notice, "id" | "sentence"> = {}): void {

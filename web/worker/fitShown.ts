@@ -32,7 +32,6 @@ export function fitShown(
   const { units, margin } = first;
   const parts = files.map(({ part }) => part);
   const fit = fitShop({
-    noseroomShop: 1,
     units,
     brakes: shopBrakes,
     parts,
