@@ -4,13 +4,12 @@
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { answerWhole } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
-import type { CheckOptions } from "./check.ts";
 import { inkFor } from "./ink.ts";
 import { wholeReportLines } from "./wholeReport.ts";
 import { columnsOf } from "./wrap.ts";
 
 /** Prints the answer and gives the exit status. */
-export async function checkWholeJob(job: WholeJob, options: CheckOptions): Promise<number> {
+export async function checkWholeJob(job: WholeJob, options: { readonly json?: boolean }): Promise<number> {
   const answer = await answerWhole(job);
   const text = options.json
     ? answerJson(answer)

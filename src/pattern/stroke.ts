@@ -12,6 +12,7 @@ import { strokeContact, type WholeContact } from "./strokeContact.ts";
 import type { WholeHandling } from "./strokeHandling.ts";
 import type { StrokePlan } from "./strokePlan.ts";
 import type { StrokeState } from "./strokeState.ts";
+import { tooShort } from "./tooling.ts";
 
 export interface JudgedStroke {
   readonly state: StrokeState;
@@ -23,10 +24,13 @@ export interface JudgedStroke {
   /** The leaf does not swing as far as the overbend angle. */
   readonly swingShort: boolean;
   /** Too little sheet to clamp, or for the leaf to catch. */
-  readonly refused: "grip" | "flange" | undefined;
+  readonly refused: Refused | undefined;
   readonly bareMm: Mm;
   readonly verdict: Verdict;
 }
+
+/** Why a stroke is not even begun: the nose pinches the sheet, the brake is too short, too little to hold or to catch. */
+export type Refused = "pinched" | "length" | "grip" | "flange";
 
 export interface StrokeRules extends StrokeLimits {
   readonly marginMm: Mm;
@@ -41,12 +45,12 @@ export function judgeStroke(
 ): JudgedStroke {
   const { seat } = state.elements;
   const bodies = strokeBodies(machine, seat.noseSetbackMm, tooling);
-  const contact = strokeContact(state, bodies, machine);
-  const clearance = contact ? undefined : strokeClearance(state, bodies, machine);
+  const refused = refusedFor(state, tooling, rules);
+  const contact = refused ? undefined : strokeContact(state, bodies, machine);
+  const clearance = refused || contact ? undefined : strokeClearance(state, bodies, machine);
   const load = handlingOf(state, machine, tooling, false);
   const unload = handlingOf(state, machine, tooling, true);
   const swingShort = seat.sweepRad < seat.overbendRad;
-  const refused = shortOf(state, rules);
   const hits = contact || load === "blocked" || unload === "blocked" || swingShort || refused;
   const tight = clearance !== undefined && clearance.mm < rules.marginMm;
   return {
@@ -61,6 +65,12 @@ export function judgeStroke(
     bareMm: bareLength(state.plan, bodies),
     verdict: hits ? "hits" : tight ? "tight" : "clear",
   };
+}
+
+/** Why a stroke is not begun, undefined where it is. */
+export function refusedFor(state: StrokeState, tooling: Tooling, rules: StrokeRules): Refused | undefined {
+  if (state.elements.seat.pinched) return "pinched";
+  return tooShort(state.plan, tooling) ? "length" : shortOf(state, rules);
 }
 
 /** The longest stretch of the stroke's bend lines under no finger or clamp. */

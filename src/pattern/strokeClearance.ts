@@ -9,12 +9,13 @@ import { Meeting } from "../contact/meeting.ts";
 import { makePairCurve } from "../contact/pairCurve.ts";
 import { AT_REST, type Swing, slideAt } from "../motion/swing.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
+import { farOf, nearOf } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
 import type { Laid } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Spot } from "./space.ts";
 import type { Body } from "./strokeBodies.ts";
-import { farOf, nearOf, overlap } from "./strokeContact.ts";
+import { overlap } from "./strokeContact.ts";
 import type { Interval } from "./strokePlan.ts";
 import { type StrokeState, type TrueShape, trueShapes } from "./strokeState.ts";
 

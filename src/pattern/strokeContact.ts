@@ -8,11 +8,11 @@ import type { Machine } from "../contact/machine.ts";
 import { Meeting } from "../contact/meeting.ts";
 import type { Spot } from "../contact/overlap.ts";
 import { makePairCurve } from "../contact/pairCurve.ts";
-import { type Box, leadingDirection, lowestDirection, trailingDirection } from "../contact/sector.ts";
 import { noContact, SideChecks } from "../contact/sideChecks.ts";
 import { type Swing, slideAt } from "../motion/swing.ts";
 import type { Point } from "../plane/point.ts";
 import type { Rad } from "../units/quantity.ts";
+import { leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
 import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
@@ -114,12 +114,12 @@ export class ContactSearch {
   moving(shape: Shape, body: Body): void {
     if (this.atRest || !overlap(shape, body)) return;
     this.still(shape, body);
-    if (this.atRest || this.sweepsClear(shape, body)) return;
+    if (this.atRest || sweepsClear(this.at.pieces, shape.box, body)) return;
     const { pieces } = this.at;
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
       if (body.member === "leaf") {
         if (ridesLeaf) this.sweep(laid, body.solid.features, pieces.sliding, { shape, body, moving: true });
-      } else if (!this.apart(laid.features, swing, body.solid)) {
+      } else if (!sectorsApart(laid.features, swing, body.solid)) {
         this.sweep(laid, body.solid.features, swing, { shape, body, moving: true });
       }
     }
@@ -129,7 +129,8 @@ export class ContactSearch {
   clamped(shape: Shape, body: Body): void {
     if (this.atRest || !overlap(shape, body)) return;
     this.still(shape, body);
-    if (this.atRest || body.member !== "leaf" || this.leafClear(shape)) return;
+    if (this.atRest || body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box))
+      return;
     for (const { features } of shape.rest(body.from, body.to))
       this.sweep({ features: this.machine.leaf.features }, features, this.at.pieces.leafTurning, {
         shape,
@@ -142,7 +143,7 @@ export class ContactSearch {
   self(moving: Shape, clamped: Shape): void {
     const from = Math.max(moving.minW, clamped.minW) + TOUCHING_MM;
     const to = Math.min(moving.maxW, clamped.maxW) - TOUCHING_MM;
-    if (to <= from || this.atRest || this.apartSelf(moving.box, clamped.box)) return;
+    if (to <= from || this.atRest || sidesApart(this.at.pieces, moving.box, clamped.box)) return;
     this.selfOver(moving, clamped, from, to);
   }
 
@@ -168,18 +169,6 @@ export class ContactSearch {
     const middle = (from + to) / 2;
     this.selfOver(moving, clamped, from, middle);
     this.selfOver(moving, clamped, middle, to);
-  }
-
-  /** Whether boxes alone tell that a moving shape never comes near a clamped one. */
-  private apartSelf(moving: Box, clamped: Box): boolean {
-    const { turning, startCut } = this.at.pieces;
-    if (startCut) return false;
-    const slide = turning.maxSlide;
-    if (farOf(moving) + slide < nearOf(clamped) || nearOf(moving) - slide > farOf(clamped)) return true;
-    const leading = leadingDirection(moving, turning.maxInward, 0) + turning.sweepRad;
-    const most = clamped.minY >= 0 ? Math.PI : clamped.maxX <= 0 ? 1.5 * Math.PI : 2 * Math.PI;
-    const lowest = lowestDirection(moving, turning.maxInward);
-    return leading < trailingDirection(clamped, 0) && lowest > most - 2 * Math.PI;
   }
 
   /** Clamped run that ends at the bend: between it and the moving run lies the bend zone. */
@@ -208,34 +197,6 @@ export class ContactSearch {
       restX: x,
       restY: y,
     };
-  }
-
-  /** Whether boxes alone tell that a moving shape never comes near a body. */
-  private sweepsClear({ box }: Shape, { member, solid }: Body): boolean {
-    const { turning, sliding, startCut } = this.at.pieces;
-    const { features } = solid;
-    // Against the leaf the sheet only slides along x.
-    if (member === "leaf") return box.minY >= features.maxY || box.maxY <= features.minY;
-    if (startCut) return false;
-    const slide = Math.max(turning.maxSlide, sliding.maxSlide);
-    return (
-      farOf(box) + slide < features.near ||
-      nearOf(box) - slide > features.far ||
-      this.apart(box, turning, solid)
-    );
-  }
-
-  /** Whether boxes alone tell that the swinging leaf never comes near a clamped shape. */
-  private leafClear({ box }: Shape): boolean {
-    const { leaf } = this.machine;
-    if (nearOf(box) > leaf.features.far) return true;
-    // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
-    return leaf.features.maxY <= 1e-9 && box.minY >= 0 && trailingDirection(box, 0) > this.at.seat.sweepRad;
-  }
-
-  private apart(box: Box, swing: Swing, { leastDirection, mostDirection }: Body["solid"]): boolean {
-    const leading = leadingDirection(box, swing.maxInward, 0) + swing.sweepRad;
-    return leading < leastDirection && lowestDirection(box, swing.maxInward) > mostDirection - 2 * Math.PI;
   }
 
   private still(shape: Shape, body: Body): void {
@@ -296,13 +257,4 @@ export class ContactSearch {
 /** Whether a shape and a body share any of w. */
 export function overlap(shape: Pick<Shape, "minW" | "maxW">, { from, to }: Interval): boolean {
   return shape.minW < to && shape.maxW > from;
-}
-
-/** Farthest and nearest that a box comes to the pivot. */
-export function farOf({ minX, minY, maxX, maxY }: Box): number {
-  return Math.hypot(Math.max(-minX, maxX), Math.max(-minY, maxY));
-}
-
-export function nearOf({ minX, minY, maxX, maxY }: Box): number {
-  return Math.hypot(Math.max(minX, -maxX, 0), Math.max(minY, -maxY, 0));
 }

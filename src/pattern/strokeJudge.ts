@@ -61,7 +61,7 @@ export class StrokeJudge {
   /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
   held(made: BendSet, wished: readonly FingerSet[]): HeldStroke[] {
     const { seat } = this.elements;
-    if (seat.sweepRad < seat.overbendRad) return [];
+    if (seat.sweepRad < seat.overbendRad || seat.pinched) return [];
     const state = strokeState(this.elements, made);
     if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
     for (const base of this.bases.keys()) {
