@@ -48,13 +48,11 @@ const noOtherProgram = {
 await rm("dist/command", { recursive: true, force: true });
 const command = { ...node, minify: true, define: { NOSEROOM_VERSION: JSON.stringify(version) } };
 await build({ ...command, entryPoints: ["src/cli/start.ts"], outfile: "dist/noseroom.mjs" });
-for (const thread of ["searchThread", "partnerThread"]) {
-  await build({
-    ...command,
-    entryPoints: [`src/cli/${thread}.ts`],
-    outfile: `dist/command/${thread}.mjs`,
-  });
-}
+await build({
+  ...command,
+  entryPoints: ["src/cli/searchThread.ts"],
+  outfile: "dist/command/searchThread.mjs",
+});
 // Run by start.ts, which hands it these two names.
 await build({
   ...command,

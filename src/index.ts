@@ -58,15 +58,13 @@ export type { Handling } from "./contact/loading.ts";
 export type { Contact, Step, Verdict } from "./contact/step.ts";
 export { judgeStep } from "./contact/step.ts";
 
-// sequence: the best of all orders, or the proof that there is none
+// order and section: the best of all orders, or the proof that there is none
 
-export type { Move } from "./sequence/moves.ts";
-export type { Partner, Share } from "./sequence/partner.ts";
-export { takeShare } from "./sequence/partner.ts";
-export type { Watch } from "./sequence/reach.ts";
-export { SearchStopped } from "./sequence/reach.ts";
-export type { Found } from "./sequence/search.ts";
-export { searchOrders } from "./sequence/search.ts";
+export type { Watch } from "./order/judge.ts";
+export { SearchStopped } from "./order/judge.ts";
+export type { Found } from "./order/search.ts";
+export { searchSection } from "./section/searchSection.ts";
+export type { Move } from "./section/sectionJudge.ts";
 
 // blank: lines from one edge, other methods, relief holes, weight, nests, pans and the fingers for them
 
@@ -91,28 +89,16 @@ export type { Change, OrderedBend } from "./jobFile/change.ts";
 export type { FamilyKind, Limit, WayKind } from "./jobFile/way.ts";
 export type { BarWindow } from "./narrowBrake/barWindow.ts";
 export { windowSentence } from "./narrowBrake/barWindow.ts";
-export type { BedPlan } from "./narrowBrake/chooseBed.ts";
-export type {
-  HandlePlan,
-  PinPlan,
-  RailPlan,
-  ScrewPlan,
-  TonguePlan,
-} from "./narrowBrake/chooseFittings.ts";
-export type { BoltPlan, HolderPlan } from "./narrowBrake/chooseHolder.ts";
-export type { LeafPlan } from "./narrowBrake/chooseLeaf.ts";
 export { designNarrowBrake } from "./narrowBrake/designNarrowBrake.ts";
 export type { Governing, GoverningLoads } from "./narrowBrake/governingLoads.ts";
-export type { AsBuilt, MadeBrake, ProfilePoint } from "./narrowBrake/madeBrake.ts";
-export { madeBrake } from "./narrowBrake/madeBrake.ts";
-export type { MemberRole } from "./narrowBrake/memberPlan.ts";
+export { madeBrakeFile } from "./narrowBrake/madeBrakeFile.ts";
 export type {
-  BarPlan,
-  BowReport,
   CutPiece,
-  HardwareItem,
+  MakingStep,
   NarrowBrake,
   NarrowBrakePlan,
+  Refused,
+  ShopWords,
 } from "./narrowBrake/narrowBrake.ts";
 export type {
   GiveLimits,
@@ -123,12 +109,8 @@ export type {
   SheetToFold,
   Vise,
 } from "./narrowBrake/requirements.ts";
-export type { StockSize } from "./narrowBrake/stockSize.ts";
 export type { Thread } from "./narrowBrake/strength/bolt.ts";
-export type { CrownStation } from "./narrowBrake/strength/crown.ts";
 export type { ForcePerLength } from "./narrowBrake/strength/foldingForces.ts";
-export type { SectionProperties, Shape } from "./narrowBrake/strength/section.ts";
-export type { UniformBeam } from "./narrowBrake/strength/uniformBeam.ts";
 export type { CheckUnit, StrengthCheck } from "./narrowBrake/strengthCheck.ts";
 export type { BarLimits } from "./ways/barLimits.ts";
 export type { Outcome } from "./ways/folds.ts";
@@ -187,8 +169,9 @@ export { writePdf } from "./drawing/pdfPen.ts";
 export type { PrintedWords, SvgOptions } from "./drawing/svgPen.ts";
 export { writeSvg } from "./drawing/svgPen.ts";
 export { templatePages } from "./drawing/template.ts";
-export { drawNarrowBrake } from "./narrowBrake/plans/narrowBrakeDrawing.ts";
-export { narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { drawnBrake, narrowBrakePlans } from "./narrowBrake/plans/narrowBrakePlans.ts";
+export { assemblyStl, pieceFiles } from "./narrowBrake/plans/pieceFiles.ts";
+export type { Assembly, Hole, Mounting, Piece, Prism, Round } from "./narrowBrake/solid.ts";
 export { drawBlank } from "./pictures/blankDrawing.ts";
 export { chartPages } from "./pictures/chartPage.ts";
 export { drawFlangeChart } from "./pictures/flangeChart.ts";

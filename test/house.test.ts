@@ -21,7 +21,7 @@ const PLACES = [
   ["part", "brake"],
   ["motion"],
   ["contact"],
-  ["order", "sequence"],
+  ["order"],
   ["section"],
   ["pattern"],
   ["blank"],

@@ -10,6 +10,8 @@ export interface Looked {
   readonly step: number;
   readonly theme: Theme;
   readonly stageOpen: boolean;
+  /** Counts how often the answer's own moment was asked for, so that the drawing goes back to it. */
+  readonly asked: number;
 }
 
 const THEME_KEY = "noseroom.theme";
@@ -31,7 +33,12 @@ export class Look {
   constructor(drawer: Storage | null) {
     this.drawer = drawer;
     const kept = keptTheme(drawer);
-    this.state = { step: 0, theme: kept === "light" || kept === "dark" ? kept : "auto", stageOpen: false };
+    this.state = {
+      step: 0,
+      theme: kept === "light" || kept === "dark" ? kept : "auto",
+      stageOpen: false,
+      asked: 0,
+    };
     this.showTheme();
   }
 
@@ -49,6 +56,7 @@ export class Look {
     if (
       next.step === this.state.step &&
       next.theme === this.state.theme &&
+      next.asked === this.state.asked &&
       next.stageOpen === this.state.stageOpen
     )
       return;

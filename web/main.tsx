@@ -79,18 +79,21 @@ function paintSoon(): void {
 function answer(): void {
   const { file } = store.snapshot();
   if (file === asked) return;
-  const sameJob = store.snapshot().shelf.openId === answeredId;
   asked = file;
-  answeredId = store.snapshot().shelf.openId;
-  if (!sameJob) fresh = true;
   standing = { ...standing, working: true, progress: null, restarted: null };
   answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
     if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
     if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
     // An outcome for what stood there before leaves the newest question open.
     const working = asked !== file;
-    if (reply.kind === "problems")
-      standing = { ...standing, file, problems: reply.problems, failed: null, working };
+    if (reply.kind === "problems") {
+      tellSlips(() => {
+        if (store.snapshot().file !== file) return;
+        standing = { ...standing, file, problems: reply.problems, failed: null, working: asked !== file };
+        paintSoon();
+      });
+      return;
+    }
     if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working };
     if (reply.kind === "answer") {
       standing = {
@@ -104,8 +107,9 @@ function answer(): void {
         working,
         progress: null,
       };
-      if (fresh) look.set({ step: worstStep(reply.answer) });
-      fresh = false;
+      // The drawing follows the answer: whatever step was open, it shows the one that fails or is tightest.
+      if (JSON.stringify(reply.answer.order) !== told) look.set({ step: worstStep(reply.answer) });
+      told = JSON.stringify(reply.answer.order);
       findWays(file, reply.answer.verdict);
       if (look.now.step >= reply.answer.order.length)
         look.set({ step: Math.max(0, reply.answer.order.length - 1) });
@@ -113,9 +117,28 @@ function answer(): void {
     paintSoon();
   });
 }
-let answeredId = "";
-/** True until the first answer of a newly opened job, which is shown at its worst moment. */
-let fresh = true;
+
+/** A slip is told when the field is left or after a pause in typing: half a figure is no slip. */
+const PAUSE_MS = 1000;
+let typedAtMs = Number.NEGATIVE_INFINITY;
+let slipTimer: ReturnType<typeof setTimeout> | undefined;
+let slip: (() => void) | null = null;
+function tellSlips(tell: () => void): void {
+  clearTimeout(slipTimer);
+  slip = tell;
+  slipTimer = setTimeout(tellNow, Math.max(0, typedAtMs + PAUSE_MS - performance.now()));
+}
+function tellNow(): void {
+  clearTimeout(slipTimer);
+  const tell = slip;
+  slip = null;
+  tell?.();
+}
+addEventListener("input", () => (typedAtMs = performance.now()), true);
+addEventListener("focusout", tellNow, true);
+
+/** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
+let told = "";
 
 const NO_WAYS = {
   sentence: "What would let it fold was not worked out. Change a figure to have it looked for again.",

@@ -9,9 +9,8 @@ import { judgeStage, type Step } from "../contact/step.ts";
 import type { Answer, HandFinishAnswer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
 import { finishedPart, type HandFinish, type Job } from "../jobFile/job.ts";
 import { stagesOf } from "../motion/stages.ts";
-import type { Partner } from "../sequence/partner.ts";
-import type { Watch } from "../sequence/reach.ts";
-import { searchOrders } from "../sequence/search.ts";
+import type { Watch } from "../order/judge.ts";
+import { searchSection } from "../section/searchSection.ts";
 import { oddSentence } from "../words/oddWords.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import { flangeAfter } from "./flangeAfter.ts";
@@ -21,11 +20,11 @@ import { warningsFor } from "./warnings.ts";
 
 /**
  * Answers a job. `watch` is told how far a long search is and may stop it (SearchStopped is thrown then).
- * Where the job gives an order, that order is judged; orders are counted all the same. A `partner` halves a long search.
+ * Where the job gives an order, that order is judged; orders are counted all the same.
  */
-export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
+export function check(job: Job, watch?: Watch): Answer {
   const { part, brake, marginMm } = job;
-  const found = searchOrders(part, brake, marginMm, watch, partner);
+  const found = searchSection(part, brake, marginMm, watch);
   const machine = new Machine(brake, part.thicknessMm);
   const order = job.order ?? found.order;
   const stages = stagesOf(part, brake, order);
@@ -42,8 +41,9 @@ export function check(job: Job, watch?: Watch, partner?: Partner): Answer {
       sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
       flange: flangeAfter(stage),
     })),
-    viableOrders: exact(found.viableOrders),
-    statesChecked: found.statesChecked,
+    viableOrders: found.orders === null ? null : exact(found.orders),
+    statesChecked: found.judged,
+    ...(found.kind === "unknown" && { decided: false }),
     blank: {
       developedWidth: whole.developedWidthMm,
       bends: whole.bends.map((line, i) => ({

@@ -2,7 +2,8 @@
  * `noseroom bar FILE`: a shop-made narrow brake for a job's part, or for the parts of a shop that no brake makes: how
  * thick its bar may be, what to buy and in which order to make it, with plans to print.
  */
-import { toDxf } from "../drawing/dxfPen.ts";
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import { readJob } from "../jobFile/readJob.ts";
@@ -10,8 +11,9 @@ import { isShop } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { ShopFile } from "../jobFile/shopFile.ts";
 import { writeJob } from "../jobFile/writeJob.ts";
-import { drawNarrowBrake } from "../narrowBrake/plans/narrowBrakeDrawing.ts";
-import { narrowBrakePlans } from "../narrowBrake/plans/narrowBrakePlans.ts";
+import type { Refused } from "../narrowBrake/narrowBrake.ts";
+import { drawnBrake, narrowBrakePlans } from "../narrowBrake/plans/narrowBrakePlans.ts";
+import { assemblyStl, pieceFiles } from "../narrowBrake/plans/pieceFiles.ts";
 import { withBrake } from "../ways/brakeWays.ts";
 import { type BarChoice, type BarForParts, barForParts } from "../ways/shopBar.ts";
 import { fitShop, unmadeFiles } from "../ways/shopFit.ts";
@@ -21,11 +23,13 @@ import { type DrawnFiles, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
 import { shopFrom } from "./openShop.ts";
+import { Refusal, systemSentence } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
+import { writeAllOut, writeOut } from "./writeOut.ts";
 
 export interface BarOptions extends WishOptions, DrawnFiles {
+  readonly stl?: string;
   readonly json?: boolean;
   /** Job of the first part on the made brake. */
   readonly job?: string;
@@ -51,7 +55,12 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
     // With one part its name says nothing; --json tells the reasons as well.
     const lines = files.length === 1 ? left.map(({ because }) => because) : left.map(leftWords);
     const text = lines.flatMap((line) => wrap(line, columns, "")).join("\n");
-    process.stdout.write(options.json ? `${JSON.stringify({ makes: [], left }, null, 2)}\n` : `${text}\n`);
+    const refused = left[0]?.refused ?? null;
+    process.stdout.write(
+      options.json
+        ? `${JSON.stringify({ makes: [], left, refused, assembly: null }, null, 2)}\n`
+        : `${text}\n`,
+    );
     return 1;
   }
   const { found } = choice;
@@ -59,10 +68,21 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
   const made = found.makes.map((i) => files[i]?.part.name ?? "");
   if (options.json) {
     const { bar, brake } = found;
-    const { limits, design, outcomes } = bar;
-    process.stdout.write(
-      `${JSON.stringify({ makes: made, left, limits, brake, outcomes, design }, null, 2)}\n`,
-    );
+    const { limits, design, outcomes, ranges } = bar;
+    const { plan, ...asked } = design;
+    const { assembly = null, ...rest } = plan ?? {};
+    const answer = {
+      makes: made,
+      left,
+      refused: null,
+      limits,
+      brake,
+      outcomes,
+      ranges,
+      assembly,
+      design: { ...asked, plan: rest },
+    };
+    process.stdout.write(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
     const lines = barLines(found, made, left.map(leftWords), inkFor(process.stdout, process.env), columns);
     process.stdout.write(`${[...lines, ...(written.length > 0 ? ["", ...written] : [])].join("\n")}\n`);
@@ -73,10 +93,20 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
 interface Left {
   readonly part: string;
   readonly because: string;
+  /** Longest in mm; 0 where no length would do. */
+  readonly refused: { readonly why: string; readonly longest: number };
 }
 
 function leftOf({ left }: BarChoice, files: readonly JobFile[]): Left[] {
-  return left.map(({ part, because }) => ({ part: files[part]?.part.name ?? "", because }));
+  return left.map(({ part, because, refused }) => ({
+    part: files[part]?.part.name ?? "",
+    because,
+    refused: refusedOf(refused),
+  }));
+}
+
+function refusedOf({ why, longestMm }: Refused): Left["refused"] {
+  return { why, longest: longestMm };
 }
 
 function leftWords({ part, because }: Left): string {
@@ -100,6 +130,7 @@ async function writePlans(
   options: BarOptions,
 ) {
   const { design } = bar;
+  const { plan } = design;
   const written: string[] = [];
   if (options.pdf !== undefined) {
     const pages = narrowBrakePlans(design, paperOption(options.paper, design.requirements.units));
@@ -107,16 +138,24 @@ async function writePlans(
     written.push(`Plans to print: ${options.pdf}`);
   }
   if (options.dxf !== undefined) {
-    await writeOut(options.dxf, toDxf(drawNarrowBrake(design)), options);
-    written.push(`DXF in millimetres: ${options.dxf}`);
-  }
-  if (options.svg !== undefined) {
-    await writeOut(
-      options.svg,
-      writeSvg(drawNarrowBrake(design), { title: "Shop-made narrow brake" }),
+    const folder = options.dxf;
+    await mkdir(folder, { recursive: true }).catch((reason: unknown) => {
+      throw new Refusal(systemSentence(folder, "written", reason));
+    });
+    const pieces = plan ? pieceFiles(plan) : [];
+    await writeAllOut(
+      pieces.map(({ name, text }) => [join(folder, name), text] as const),
       options,
     );
-    written.push(`Drawn at true size: ${options.svg}`);
+    written.push(`DXF in millimetres, one file for each of ${pieces.length} pieces: ${folder}`);
+  }
+  if (options.stl !== undefined && plan) {
+    await writeOut(options.stl, assemblyStl(plan.assembly), options);
+    written.push(`STL of the whole brake, millimetres: ${options.stl}`);
+  }
+  if (options.svg !== undefined) {
+    await writeOut(options.svg, writeSvg(drawnBrake(design), { title: "Shop-made narrow brake" }), options);
+    written.push(`Picture of the brake: ${options.svg}`);
   }
   const made = makes.flatMap((i) => files[i] ?? []);
   const [first] = made;

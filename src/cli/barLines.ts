@@ -3,10 +3,7 @@
  * Formulas and their handbooks are in the plans and in the JSON; here each check has its figure and its limit.
  */
 
-import { forceWords, torqueWords } from "../narrowBrake/forceWords.ts";
-import type { NarrowBrake } from "../narrowBrake/narrowBrake.ts";
-import { checkFigures } from "../narrowBrake/plans/checkFigures.ts";
-import { CROWN_PLACES, crownRows } from "../narrowBrake/plans/crownTable.ts";
+import { checkFigures } from "../narrowBrake/shopFigures.ts";
 import { formatLength } from "../units/length.ts";
 import type { BarForParts } from "../ways/shopBar.ts";
 import { weightWords } from "../words/weightWords.ts";
@@ -22,79 +19,59 @@ export function barLines(
   ink: Ink,
   columns = Number.POSITIVE_INFINITY,
 ): string[] {
-  const { design, guessedLengths } = bar;
+  const { design, guessedLengths, ranges } = bar;
   const { units } = design.requirements;
+  const { plan } = design;
+  if (plan === null) return left.flatMap((line) => wrap(line, columns, ""));
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ["", ink.strong(title), ...lines.map((line) => `  ${line}`)];
   const sentences = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ["", ink.strong(title), ...lines.flatMap((line) => wrap(line, columns, "  "))];
   const numbered = (lines: readonly string[]) => lines.map((line, i) => `${i + 1}. ${line}`);
-  const cuts = design.cutList.map(({ piece, count, stock, lengthMm, work }) => [
-    `${count}`,
+  const cuts = plan.cutList.map(({ item, count, piece, stock, lengthMm, bought }) => [
+    `${item}`,
+    `${count} ×`,
     piece,
-    stock,
-    `${formatLength(lengthMm, units)} ${units}`,
-    work,
+    stock.replace(` (${units})`, ""),
+    bought && !piece.includes("screw") ? "" : `${formatLength(lengthMm, units)} ${units}`,
   ]);
   const guess =
     guessedLengths.length === 0
       ? []
       : [`Length guessed for ${guessedLengths.join(", ")}: give it in the file.`];
+  const lowest = Math.min(...ranges.flatMap(({ bends }) => bends.map(({ lowDeg }) => lowDeg)));
+  const highest = Math.max(...ranges.flatMap(({ bends }) => bends.map(({ highDeg }) => highDeg)));
+  const degrees = (deg: number) => Number(deg.toFixed(1));
   return [
     ink.strong(design.windowSentence),
-    ...wrap(`Makes ${made.join(", ")}. Weight ${weightWords(design.weightKg, units)}.`, columns, ""),
+    ...wrap(`Makes ${made.join(", ")}. Weight ${weightWords(plan.weightKg, units)}.`, columns, ""),
+    ...wrap(
+      `Checked with the leaf at every bend's likely angle and at both ends of its range, ${degrees(lowest)} to ${degrees(highest)}° in all.`,
+      columns,
+      "",
+    ),
     ...left.flatMap((line) => wrap(line, columns, "")),
     ...guess,
-    ...section("Cut list", table(cuts, ["right", "left", "left", "right", "left"])),
     ...section(
-      "Hardware",
-      table(
-        design.hardware.map(({ count, item, size, remark }) => [`${count}`, item, size, remark]),
-        ["right", "left", "left", "left"],
-      ),
+      "Cut list; work on each piece and its drawing in --pdf",
+      table(cuts, ["right", "right", "left", "left", "right"]),
     ),
-    ...sentences("Tools", [`${design.tools.join(", ")}.`]),
-    ...sentences("What it carries", carried(design)),
+    ...sentences("Tools", [`${plan.tools.join(", ")}.`]),
+    ...sentences("What it carries", plan.carries),
     ...section(
       "Checks, each figure against its limit; formulas and handbooks in --pdf and --json",
       table(
-        design.checks.map((check) => [check.member, check.check, checkFigures(check, units)]),
+        plan.checks.map((check) => [check.member, check.check, checkFigures(check, units)]),
         ["left", "left", "left"],
       ),
     ),
-    ...sentences("Bow, what it does to the bend, and the crown that cancels it", bows(design)),
-    ...section(
-      "Packing for the crown, millimetres, by how far along the length",
-      table(
-        [["between", ...CROWN_PLACES], ...crownRows(design)],
-        ["left", "right", "right", "right", "right", "right"],
-      ),
-    ),
-    ...sentences("Taken for granted; options of this command change the figures", design.assumptions),
-    ...sentences("Making it", numbered(design.makingOrder)),
-    ...sentences("Proving it", numbered(design.proving)),
-    ...sentences("Where this stops", design.limits),
+    ...sentences("Not checked", plan.notChecked),
+    ...sentences("Crown", plan.crown),
+    ...sentences("Taken for granted; options of this command change the figures", plan.assumptions),
+    ...sentences("Making it", numbered(plan.making.map(({ words }) => words))),
+    ...sentences("Proving it", numbered(plan.proving)),
+    ...sentences("Where this stops", plan.limits),
     "",
-    ...wrap(design.cautions.join(" "), columns, "").map(ink.faint),
+    ...wrap(plan.cautions.join(" "), columns, "").map(ink.faint),
   ];
-}
-
-/** Loads in words: clamp, leaf, handles, bolts, screws, vise. */
-function carried({ plan, loads, requirements }: NarrowBrake): string[] {
-  if (plan === null) return [];
-  const { units } = requirements;
-  const force = (newtons: number) => forceWords(newtons, units);
-  const { bolts } = plan.holder;
-  const { screws, tongue, handle } = plan;
-  return [
-    `Clamp: ${force(loads.clampN.value)} along the bend, asked for by ${loads.clampN.part}; leaf: ${force(loads.leafN.value)}, by ${loads.leafN.part}. The load factor is in both.`,
-    `Bolts: ${force(bolts.tensionN)} each while folding, so tighten each to ${torqueWords(bolts.torqueNm, units)}, which pulls with ${force(bolts.preloadN)}.`,
-    `Handles: ${formatLength(handle.reachMm, units)} ${units} from pivot to hand, for ${force(handle.handForceN)} of both hands together.`,
-    `Setback screws: ${screws.count} of ${screws.thread.name}, ${force(screws.pushEachN)} on each; ${formatLength(screws.travelMm, units)} ${units} of travel is ${Number(screws.turns.toFixed(1))} turns.`,
-    `Vise: pulling the handles turns the tongue with ${torqueWords(tongue.turningNm, units)} at the jaws, which must grip with ${force(tongue.gripN)}; ${force(tongue.viseN)} is taken for the vise.`,
-  ];
-}
-
-function bows({ bows: reports }: NarrowBrake): string[] {
-  return reports.map(({ sentence }) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`);
 }

@@ -18,7 +18,7 @@ import { weightWords } from "../words/weightWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { openJob } from "./openJob.ts";
+import { type Chosen, openJob } from "./openJob.ts";
 import { lengthOption } from "./optionLengths.ts";
 import { blankPlan, blankWeight, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
@@ -127,7 +127,7 @@ interface BlankWishes {
   readonly nearest?: boolean;
 }
 
-export interface BlankOptions extends DrawnFiles {
+export interface BlankOptions extends DrawnFiles, Chosen {
   /** How far other bend allowances may differ. */
   readonly within?: string;
   readonly fractions?: boolean;
@@ -139,7 +139,7 @@ export interface BlankOptions extends DrawnFiles {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runBlank(path: string, options: BlankOptions): Promise<number> {
-  const job = await openJob(path);
+  const job = await openJob(path, options);
   if (options.fractions && job.units === "mm") {
     throw new Refusal("--fractions is for jobs in inches; this one counts in millimetres.");
   }

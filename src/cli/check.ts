@@ -7,14 +7,14 @@ import type { Job } from "../jobFile/job.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { openJobsOrWhole } from "./openJob.ts";
+import { type Chosen, openJobsOrWhole } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 import { checkWholeJob } from "./wholeCheck.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
-export interface CheckOptions extends WriteOptions {
+export interface CheckOptions extends WriteOptions, Chosen {
   readonly json?: boolean;
   /** Folder for one picture a step. */
   readonly svg?: string;
@@ -31,7 +31,7 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
-  const read = await openJobsOrWhole(path);
+  const read = await openJobsOrWhole(path, options);
   if ("whole" in read) return checkWholeJob(read.whole, options);
   const { jobs, ofShop } = read;
   const pieces: string[] = [];

@@ -20,6 +20,11 @@ interface Offered {
 type Option = readonly [flags: string, what: string];
 
 const JOB = ["<JOB>", "job file, or - for standard input"] as const;
+const JOB_OR_SHOP = ["<FILE>", "job or shop file, or - for standard input"] as const;
+const CHOICE: readonly Option[] = [
+  ["--part <NAME>", "of a shop file: which part, by name or number"],
+  ["--brake <NAME>", "of a shop file: on which brake, by name or number"],
+];
 const FORCE: Option = ["--force", "write over a file that is already there"];
 const PAPER: Option = ["--paper <SIZE>", "a4 or letter; letter for a file in inches if not given"];
 const UNITS: Option = ["--units <UNIT>", "mm or in; in if not given"];
@@ -31,8 +36,9 @@ const COMMANDS: readonly Offered[] = [
     summary: "say whether a job folds, and how, or where it hits",
     description:
       "Says whether a job folds, in which order and which way round, or at what leaf angle it hits and where.",
-    argument: JOB,
+    argument: JOB_OR_SHOP,
     options: [
+      ...CHOICE,
       json("the answer as one JSON object"),
       ["--svg <DIR>", "write one picture a step into DIR"],
       FORCE,
@@ -44,8 +50,9 @@ const COMMANDS: readonly Offered[] = [
     summary: "list the least changes that let it fold; take one",
     description:
       "Lists the smallest changes that let a job fold. Each is run again on the changed job. Takes one of them.",
-    argument: JOB,
+    argument: JOB_OR_SHOP,
     options: [
+      ...CHOICE,
       ["--shop <FILE>", "try the brakes of this shop file too"],
       ["--take <N>", "print the job with way N taken"],
       ["-o, --output <FILE>", "with --take: write the job into FILE"],
@@ -71,8 +78,9 @@ const COMMANDS: readonly Offered[] = [
     summary: "print where the blank's lines stand, or a template",
     description:
       "Prints the developed width and, from one edge, the bend tangent lines and sight lines. Says which bend allowance was used and how far others would differ.",
-    argument: JOB,
+    argument: JOB_OR_SHOP,
     options: [
+      ...CHOICE,
       ["--svg <FILE>", "draw the blank at true size into FILE"],
       ["--pdf <FILE>", "full-size template on pages of paper"],
       PAPER,
@@ -92,9 +100,9 @@ const COMMANDS: readonly Offered[] = [
     summary: "write the shop sheet to print, a row a bend",
     description:
       "Writes the shop sheet of a job as a PDF file: answer, blank, set-up, and a row a bend to tick.",
-    argument: JOB,
-    usage: "JOB --pdf FILE [options]",
-    options: [["!--pdf <FILE>", "file to write"], PAPER, FORCE],
+    argument: JOB_OR_SHOP,
+    usage: "FILE --pdf FILE [options]",
+    options: [...CHOICE, ["!--pdf <FILE>", "file to write"], PAPER, FORCE],
     run: async () => (await import("./sheet.ts")).runSheet as Run,
   },
   {
@@ -136,10 +144,7 @@ const COMMANDS: readonly Offered[] = [
       json("the blank as one JSON object"),
       FORCE,
     ],
-    run: async () => {
-      const { runPan } = await import("./pan.ts");
-      return ((_: undefined, options: Parameters<typeof runPan>[0]) => runPan(options)) as Run;
-    },
+    run: async () => withoutArgument((await import("./pan.ts")).runPan),
   },
   {
     name: "chart",
@@ -172,18 +177,22 @@ const COMMANDS: readonly Offered[] = [
       "Designs a shop-made narrow brake for a job's part, or for the parts of a shop file that no brake makes.",
     argument: ["<FILE>", "job or shop file, or - for standard input"],
     options: [
-      ["--pdf <FILE>", "write the plans: drawing, cut list, hardware, checks, order of making"],
+      ["--pdf <FILE>", "write the plans: picture and list, assembly, each piece, making, proving, checks"],
       PAPER,
-      ["--dxf <FILE>", "draw the brake at true size as DXF"],
-      ["--svg <FILE>", "draw the brake at true size as SVG"],
+      ["--dxf <FOLDER>", "write a DXF of each sawn piece into a folder"],
+      ["--stl <FILE>", "write the whole brake as STL, to turn it around"],
+      ["--svg <FILE>", "draw the picture with its numbers as SVG"],
       ["--job <FILE>", "write a job with the part on the made brake; one a part, numbered, for several"],
       ["--shop <FILE>", "write a shop file with the made brake and the parts it makes"],
       ["--load-factor <N>", "safety on the folding moment, 1.25 if not given"],
       ["--yield-factor <N>", "safety on the yield of bar, holder, bed, leaf, 1.67"],
-      ["--bolt-factor <N>", "safety on bolts and setback screws, 1.5"],
+      ["--bolt-factor <N>", "how far the nuts are tightened past the folding's pull, 1.4"],
       ["--pin-factor <N>", "safety on hinge pins, 2"],
-      ["--steel-yield <MPA>", "yield of the stock you buy, 250"],
-      ["--hand-force <N>", "both hands on the handles together in newtons, 200"],
+      [
+        "--steel-yield <MPA>",
+        "yield of all the stock you buy; 250 hot rolled, 370 cold finished if not given",
+      ],
+      ["--hand-force <N>", "one person's two hands on the handles in newtons, 200"],
       ["--vise-force <N>", "what the vise grips with in newtons, 15000"],
       ["--vise-jaws <W x H>", 'jaws of the vise, "100 x 40 mm"'],
       ["--nose-give <LENGTH>", "how far the nose may give, 0.05 mm"],
@@ -229,6 +238,14 @@ const COMMANDS: readonly Offered[] = [
     run: async () => (await import("./metals.ts")).runMetals as Run,
   },
   {
+    name: "keys",
+    summary: "list the keys of a brake, and how to measure each",
+    description:
+      "Lists every key of a brake in a job file: what it takes, what holds where you leave it out, how to measure it.",
+    options: [["--svg <FILE>", "draw where each is measured into FILE"], FORCE],
+    run: async () => withoutArgument((await import("./keys.ts")).runKeys),
+  },
+  {
     name: "example",
     summary: "list ready job and shop files, or write one",
     description:
@@ -241,6 +258,10 @@ const COMMANDS: readonly Offered[] = [
     run: async () => (await import("./example.ts")).runExample as Run,
   },
 ];
+
+function withoutArgument<Options>(run: (options: Options) => Promise<number>): Run {
+  return (_, options) => run(options);
+}
 
 /** Adds every command to the program; `finish` takes the exit status. */
 export function addCommands(program: Command, finish: (status: number) => void): void {

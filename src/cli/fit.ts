@@ -5,7 +5,7 @@
 import type { FitCell, ShopFit } from "../jobFile/shopFit.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { CAUTIONS } from "../words/cautions.ts";
-import { cellWords, shopSentence } from "../words/shopWords.ts";
+import { cellWords, foldingSentences, shopSentence } from "../words/shopWords.ts";
 import { answerShop } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openShop } from "./openShop.ts";
@@ -24,7 +24,7 @@ export async function runFit(path: string, options: { readonly json?: boolean })
   if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
   else {
     const ink = inkFor(process.stdout, process.env);
-    const lines = fitLines(fit, sentence, units, ink, columnsOf(process.stdout));
+    const lines = fitLines(fit, sentence, units, ink, columnsOf(process.stdout), path);
     process.stdout.write(`${lines.join("\n")}\n`);
   }
   return fit.unmade.length === 0 ? 0 : 1;
@@ -37,12 +37,14 @@ export function fitLines(
   units: LengthUnit,
   ink: Ink,
   columns = Number.POSITIVE_INFINITY,
+  path = "SHOP",
 ): string[] {
   const headings = ["", ...fit.brakes];
   const rows = fit.parts.map((part, i) => [
     part,
     ...(fit.cells[i] ?? []).map((cell) => cellLine(cell, units)),
   ]);
+  const how = foldingSentences(fit);
   const because = fit.cells.flatMap((row, i) =>
     row.flatMap((cell, b) =>
       cell.because === null ? [] : [`${fit.parts[i]} on ${fit.brakes[b]}: ${cell.because}`],
@@ -57,6 +59,16 @@ export function fitLines(
     ),
     ...(because.length > 0
       ? ["", ink.strong("Not for that brake"), ...because.flatMap((line) => wrap(line, columns, "  "))]
+      : []),
+    ...(how.length > 0
+      ? [
+          "",
+          ink.strong("How to fold them"),
+          ...how.flatMap((line) => wrap(line, columns, "  ")),
+          "",
+          "Print the sheet of one, to lie beside the brake:",
+          `  noseroom sheet ${path} --part NAME --brake NAME --pdf sheet.pdf`,
+        ]
       : []),
     "",
     ...wrap(CAUTIONS, columns, "").map(ink.faint),

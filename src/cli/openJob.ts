@@ -1,80 +1,114 @@
 /**
- * From a job's path to the job, or to the sentences that say what is wrong with it; from a shop file's to all its jobs.
+ * From a path to the job, or to the sentences that say what is wrong with it; from a shop file's to its jobs, or to one
+ * of its parts on one of its brakes.
  */
 import type { Job } from "../jobFile/job.ts";
-import { type AnyJobRead, readAnyJob } from "../jobFile/readAnyJob.ts";
-import type { JobRead } from "../jobFile/readJob.ts";
-import { isShop, readShop } from "../jobFile/readShop.ts";
+import { readAnyJob } from "../jobFile/readAnyJob.ts";
+import { type JobRead, jobOf } from "../jobFile/readJob.ts";
+import { isShop, jobFileOf, readShop } from "../jobFile/readShop.ts";
+import type { Shop } from "../jobFile/shopFile.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 
+type OpenedJob = Extract<JobRead, { ok: true }>;
+
+/** The jobs of a file: of a shop file all that it has. */
+interface Jobs {
+  readonly jobs: readonly OpenedJob[];
+  readonly ofShop: boolean;
+}
+
+/** Which part on which brake of a shop file, by name or by number from 1. */
+export interface Chosen {
+  readonly part?: string;
+  readonly brake?: string;
+}
+
 /**
  * Reads and resolves a job, and keeps the file as it was written beside it.
- * @throws Refusal naming each problem with its key's path
+ * @throws Refusal naming each problem with its key's path, or where a shop file leaves a choice
  */
-export async function openJobFile(path: string): Promise<Extract<JobRead, { ok: true }>> {
-  return jobFrom(path, await jobText(path));
-}
-
-/** A section's job; a whole part's is refused. */
-function jobFrom(path: string, text: string): Extract<JobRead, { ok: true }> {
-  const read = anyJobFrom(path, text);
-  if (read.kind === "section") return read;
+export async function openJobFile(path: string, chosen: Chosen = {}): Promise<OpenedJob> {
+  const { jobs } = await openJobs(path, chosen);
+  const [only, ...more] = jobs;
+  if (only !== undefined && more.length === 0) return only;
   throw new Refusal(
-    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. So far noseroom check takes such parts; this command takes sections.`,
+    `${jobName(path)} has ${jobs.length} jobs; this takes one. Choose with --part and --brake.`,
   );
-}
-
-function anyJobFrom(path: string, text: string): Extract<AnyJobRead, { ok: true }> {
-  const reading = readAnyJob(text);
-  if (reading.ok) return reading;
-  if (reading.problems.some((problem) => problem.path === "noseroomShop")) {
-    throw new Refusal(
-      `${jobName(path)} is a shop file; this takes a job file. Try noseroom check, sheet or fit with it.`,
-    );
-  }
-  throw slipsRefused(path, reading.problems);
 }
 
 /**
  * Reads and resolves a job.
- * @throws Refusal naming each problem with its key's path
+ * @throws Refusal naming each problem with its key's path, or where a shop file leaves a choice
  */
-export async function openJob(path: string): Promise<Job> {
-  return (await openJobFile(path)).job;
-}
-
-/** The jobs of a file: of a shop file all that it has. */
-interface Jobs {
-  readonly jobs: readonly Extract<JobRead, { ok: true }>[];
-  readonly ofShop: boolean;
+export async function openJob(path: string, chosen: Chosen = {}): Promise<Job> {
+  return (await openJobFile(path, chosen)).job;
 }
 
 /**
- * Reads a job, or every job of a shop file.
- * @throws Refusal naming each problem with its key's path, or where a shop file has no jobs
+ * Reads a job, every job of a shop file, or the part and brake that are chosen from it.
+ * @throws Refusal naming each problem with its key's path, or where a shop file has no jobs and nothing is chosen
  */
-export async function openJobs(path: string): Promise<Jobs> {
-  const text = await jobText(path);
-  return isShop(text) ? shopJobs(path, text) : { jobs: [jobFrom(path, text)], ofShop: false };
+export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs> {
+  const read = await openJobsOrWhole(path, chosen);
+  if (!("whole" in read)) return read;
+  throw new Refusal(
+    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. So far noseroom check takes such parts; this command takes sections.`,
+  );
 }
 
 /**
  * The same, or the job of a whole part.
  * @throws Refusal as openJobs does
  */
-export async function openJobsOrWhole(path: string): Promise<Jobs | { readonly whole: WholeJob }> {
+export async function openJobsOrWhole(
+  path: string,
+  chosen: Chosen = {},
+): Promise<Jobs | { readonly whole: WholeJob }> {
   const text = await jobText(path);
-  if (isShop(text)) return shopJobs(path, text);
-  const read = anyJobFrom(path, text);
-  return read.kind === "whole" ? { whole: read.job } : { jobs: [read], ofShop: false };
-}
-
-function shopJobs(path: string, text: string): Jobs {
+  const choice = chosen.part !== undefined || chosen.brake !== undefined;
+  if (!isShop(text)) {
+    if (choice) {
+      throw new Refusal(`--part and --brake choose from a shop file; ${jobName(path)} is a job file.`);
+    }
+    const reading = readAnyJob(text);
+    if (!reading.ok) throw slipsRefused(path, reading.problems);
+    return reading.kind === "whole" ? { whole: reading.job } : { jobs: [reading], ofShop: false };
+  }
   const read = readShop(text);
   if (!read.ok) throw slipsRefused(path, read.problems);
+  if (choice) return { jobs: [chosenJob(path, read.shop, chosen)], ofShop: false };
   if (read.jobs.length > 0) return { jobs: read.jobs, ofShop: true };
-  throw new Refusal(`${jobName(path)} has brakes and parts but no jobs. Try noseroom fit with it.`);
+  throw new Refusal(
+    `${jobName(path)} is a shop file. Choose with --part and --brake, or try noseroom fit with it.`,
+  );
+}
+
+function chosenJob(path: string, shop: Shop, chosen: Chosen): OpenedJob {
+  const part = oneOf(shop.parts, chosen.part, "--part");
+  const brake = oneOf(shop.brakes, chosen.brake, "--brake");
+  const read = jobOf(jobFileOf(shop, part, brake));
+  if (read.ok) return read;
+  throw slipsRefused(path, read.problems);
+}
+
+/** The one that is asked for, or the only one there is. */
+function oneOf<Named extends { readonly name: string }>(
+  all: readonly Named[],
+  asked: string | undefined,
+  option: string,
+): Named {
+  const wanted = asked?.trim().toLowerCase();
+  const found =
+    wanted === undefined
+      ? all.length === 1
+        ? all[0]
+        : undefined
+      : (all.find(({ name }) => name.toLowerCase() === wanted) ?? all[Number(wanted) - 1]);
+  if (found !== undefined) return found;
+  const names = all.map(({ name }, i) => `${i + 1} ${name}`).join(", ");
+  const said = asked === undefined ? `${option} is missing` : `${option} is "${asked}"`;
+  throw new Refusal(`${said}; it may be a name or number of: ${names}.`);
 }

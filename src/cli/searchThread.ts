@@ -3,7 +3,6 @@
  */
 import { parentPort, workerData } from "node:worker_threads";
 import type { TaskNews } from "./answerJob.ts";
-import { startPartner } from "./startPartner.ts";
 import { done, type Task } from "./task.ts";
 
 /** Oftener than this nobody can read. */
@@ -21,5 +20,4 @@ const watch = {
   // Stopping ends the whole process, thread and all.
   stopped: () => false,
 };
-const result = done(workerData as Task, watch, startPartner(new URL("./partnerThread.mjs", import.meta.url)));
-send({ result });
+send({ result: done(workerData as Task, watch) });

@@ -10,11 +10,11 @@ import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { pagesWords, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
-import { openJobs } from "./openJob.ts";
+import { type Chosen, openJobs } from "./openJob.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
-export interface SheetOptions extends WriteOptions {
+export interface SheetOptions extends WriteOptions, Chosen {
   readonly pdf: string;
   readonly paper?: string;
 }
@@ -25,7 +25,7 @@ export interface SheetOptions extends WriteOptions {
  * @throws Refusal for input that cannot be worked with, or a file that cannot be written
  */
 export async function runSheet(path: string, options: SheetOptions): Promise<number> {
-  const { jobs } = await openJobs(path);
+  const { jobs } = await openJobs(path, options);
   const ink = inkFor(process.stdout, process.env);
   const pages: Page[] = [];
   const said: string[] = [];

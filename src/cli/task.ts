@@ -13,8 +13,7 @@ import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
-import type { Partner } from "../sequence/partner.ts";
-import type { Watch } from "../sequence/reach.ts";
+import type { Watch } from "../order/judge.ts";
 import { fitShop } from "../ways/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
 
@@ -54,16 +53,16 @@ export type Done<T extends Task> = T extends JobTask
       ? WholeAnswer
       : DoubtsAnswer;
 
-/** Does the work; `watch` is told how far a search is, a `partner` takes half of a long one. */
-export function done<T extends Task>(task: T, watch?: Watch, partner?: Partner): Done<T> {
-  return resultOf(task, watch, partner) as Done<T>;
+/** Does the work; `watch` is told how far a search is. */
+export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
+  return resultOf(task, watch) as Done<T>;
 }
 
-function resultOf(task: Task, watch?: Watch, partner?: Partner): Done<Task> {
+function resultOf(task: Task, watch?: Watch): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "whole") return checkWhole(task.job, watch);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [] } = task;
-  const answer = check(job, watch, partner);
+  const answer = check(job, watch);
   return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
 }

@@ -9,13 +9,13 @@ import { CAUTIONS } from "../words/cautions.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { openJobFile } from "./openJob.ts";
+import { type Chosen, openJobFile } from "./openJob.ts";
 import { openShop } from "./openShop.ts";
 import { Refusal } from "./refusal.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
-export interface WaysOptions extends WriteOptions {
+export interface WaysOptions extends WriteOptions, Chosen {
   readonly json?: boolean;
   /** Shop file whose brakes are tried too. */
   readonly shop?: string;
@@ -32,7 +32,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   if (options.output !== undefined && options.take === undefined) {
     throw new Refusal("--output wants --take beside it, the number of the way to take.");
   }
-  const { job, file } = await openJobFile(path);
+  const { job, file } = await openJobFile(path, options);
   const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
   const answer = await answerJob(job, file, brakes);
   const { remedies } = answer;

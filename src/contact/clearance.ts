@@ -90,30 +90,6 @@ export class ClearanceChecks {
     }
   }
 
-  /** Lowers `record` to the distance between moving element `m` and clamped element `c`, of the runs what is not both. */
-  betweenElements(
-    m: number,
-    formedMoving: number,
-    c: number,
-    formedClamped: number,
-    record: ClearanceRecord,
-  ): void {
-    const { pieces, a, machine } = this;
-    const standing = machine.laidOutPiece(0);
-    const off = this.offRun("clamped", c, formedClamped);
-    if (off) {
-      this.fill(standing, "clamped", c, formedClamped, off);
-      this.fill(a, "moving", m, formedMoving, WHOLE);
-      this.measure(a, standing, pieces.turning, false, record);
-      this.measureCutStart(m, formedMoving, standing, record);
-    }
-    const movingOff = this.offRun("moving", m, formedMoving);
-    if (!movingOff || (WHOLE & ~off) === 0) return;
-    this.fill(standing, "clamped", c, formedClamped, WHOLE & ~off);
-    this.fill(a, "moving", m, formedMoving, movingOff);
-    this.measure(a, standing, pieces.turning, false, record);
-  }
-
   private layClamped(formed: number): { readonly onRun: Features[]; readonly offRun: Features[] } {
     const onRun: Features[] = [];
     const offRun: Features[] = [];

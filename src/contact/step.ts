@@ -1,6 +1,6 @@
 /**
  * One bend judged whole: first contact, clearance, loading and unloading, verdict. Gathers every pair of pieces.
- * The search (sequence/) asks the same questions piecewise; this is the full answer for one bend with its points.
+ * The search (section/) asks the same questions piecewise; this is the full answer for one bend with its points.
  */
 import type { Brake } from "../brake/brake.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";

@@ -10,7 +10,8 @@ import { paragraph } from "./paragraph.ts";
 
 /** Room between blocks, where nothing else is asked. */
 const GAP_MM: Mm = 3;
-const FOOT_WORDS_MM: Mm = 2.8;
+/** Eight points. */
+const FOOT_WORDS_MM: Mm = 2.83;
 /** A longer name is cut at the foot; it stands in full at the head. */
 const MOST_NAME = 60;
 

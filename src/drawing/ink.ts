@@ -48,6 +48,10 @@ const INKS: Readonly<Record<Layer, Ink>> = {
   sightLine: line(SIGHT),
   note: { weightMm: LIGHT, dashMm: [], ground: 1 },
   grain: line(LIGHT),
+  face: { weightMm: MIDDLE, dashMm: [], ground: 1 },
+  edge: line(MIDDLE),
+  hidden: line(LIGHT, 2, 1.2),
+  centre: line(LIGHT, 6, 1.2, 1, 1.2),
   waste: { weightMm: LIGHT, dashMm: [2, 1.2], hatch: { angleDeg: -15, spacingMm: 4 } },
 };
 

@@ -25,7 +25,12 @@ export type Layer =
   | "sightLine"
   | "note"
   | "grain"
-  | "waste";
+  | "waste"
+  /** A piece seen from outside, and its visible edges, hidden edges and centre lines. */
+  | "face"
+  | "edge"
+  | "hidden"
+  | "centre";
 
 export type Mark =
   | { readonly kind: "outline"; readonly layer: Layer; readonly outline: Outline; readonly caption?: string }

@@ -94,6 +94,8 @@ function rules(pageMm: number, c: Palette): string[] {
     `.bendUp path{stroke-dasharray:${page(6)} ${page(1.2)} ${page(1)} ${page(1.2)}}.bendDown path{stroke-dasharray:${page(3)} ${page(1.5)}}`,
     `.sightLine path{stroke-width:${heavy}}`,
     `.bendUp text,.bendDown text,.grain text{fill:${c.scribe};stroke:none}.grain path{stroke:${c.scribe}}`,
+    `.face .face{fill:${c.paper};stroke-width:${page(0.3)}}.edge path{stroke-width:${page(0.3)}}`,
+    `.hidden path{stroke-dasharray:${page(2)} ${page(1.2)}}.centre path{stroke-dasharray:${page(6)} ${page(1.2)} ${page(1)} ${page(1.2)}}`,
     ".waste .face{fill:url(#hatch-waste)}",
     `.note .face{fill:${c.paper};stroke:none}.note path{stroke:${c.ink}}`,
   ];

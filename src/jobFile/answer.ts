@@ -117,9 +117,12 @@ export interface HandFinishAnswer {
 export interface Answer {
   readonly verdict: Verdict;
   readonly order: readonly StepAnswer[];
-  /** Exact count; past 2^53 it is a bigint and prints as its digits. */
-  readonly viableOrders: number | bigint;
+  /** Exact count; past 2^53 it is a bigint and prints as its digits. Null where orders are not counted, for many bends. */
+  readonly viableOrders: number | bigint | null;
+  /** Strokes judged after some set of bends. */
   readonly statesChecked: number;
+  /** Of many bends: too much would have to be looked at to tell whether some order folds. */
+  readonly decided?: false;
   readonly blank: {
     readonly developedWidth: Mm;
     readonly bends: readonly BlankBendAnswer[];

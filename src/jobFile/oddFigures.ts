@@ -47,7 +47,7 @@ function fits(gauge: GaugeFamily, metal: GaugeFamily): boolean {
 }
 
 /** The family that a metal's gauge numbers are of, by its name; undefined for a name that says nothing of it. */
-function familyOf(metal: string): GaugeFamily | undefined {
+export function familyOf(metal: string): GaugeFamily | undefined {
   const name = metal.toLowerCase();
   if (/galvani/u.test(name)) return "galvanized";
   if (/stainless|^(30[1-9]|31[0-9]|321|347)\b|^1\.4\d{3}/u.test(name)) return "stainless";

@@ -3,6 +3,7 @@
  * works it out.
  */
 import type { Deg, Mm } from "../units/quantity.ts";
+import type { OrderedBend } from "./change.ts";
 import type { JobFile } from "./schema.ts";
 
 /** One part on one brake. */
@@ -15,6 +16,8 @@ export interface FitCell {
   readonly worstBend: number | null;
   /** Leaf angle at which the worst bend stops; null where it does not. */
   readonly stopsAt: Deg | null;
+  /** The order that was found; empty where it is unfit. */
+  readonly order: readonly OrderedBend[];
   /** Why it is unfit, as a sentence. */
   readonly because: string | null;
 }

@@ -5,6 +5,8 @@
  */
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import { clampForces, TORQUE_SCATTER } from "./checks/clampForces.ts";
+import { allowed, measured, type UnderLoad } from "./checks/under.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
 import { TIMOSHENKO_PLATE } from "./handbooks.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
@@ -36,9 +38,11 @@ export function barWindow(
   loads: GoverningLoads,
   stock: Stock,
 ): BarWindow {
-  const { steel, safety, give, overhangMm, noseRadiusMm, thickestByClearanceMm } = requirements;
+  const { steel, coldFinished, safety, give, overhangMm, noseRadiusMm, thickestByClearanceMm } = requirements;
   const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
-  const thinnestByStrengthMm = thinnestByStrength(plate, steel.yieldMpa / safety.yield);
+  // The bolts press harder than the folding asks for, as far as their torque may come out.
+  const tightened = { loadNPerMm: plate.loadNPerMm * safety.bolt * (1 + TORQUE_SCATTER), overhangMm };
+  const thinnestByStrengthMm = thinnestByStrength(tightened, coldFinished.yieldMpa / safety.yield);
   const thinnestByStiffnessMm = thinnestByStiffness(plate, give.noseMm, steel.modulusMpa);
   const thinnestByNoseMm = thinnestByNose(noseRadiusMm, requirements.frontBevelDeg);
   const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, thinnestByNoseMm);
@@ -87,47 +91,54 @@ function inWords(sizes: readonly string[]): string {
 }
 
 /** Stress and give of the bar that was picked. */
-export function barChecks(
-  requirements: ResolvedRequirements,
-  loads: GoverningLoads,
-  thicknessMm: Mm,
-): StrengthCheck[] {
-  const { steel, safety, give, overhangMm, thickestByClearanceMm } = requirements;
-  const plate = { loadNPerMm: loads.clampNPerMm.value, overhangMm };
-  const assumptions = [
-    "built in at the holder's front, load at the nose along the whole length",
-    `clamp load of ${loads.clampNPerMm.part}, with the load factor`,
-  ];
+export function barChecks(under: UnderLoad): StrengthCheck[] {
+  const { requirements, loads } = under;
+  const { steel, give, thickestByClearanceMm } = requirements;
+  const bar = measured(under, "bar");
+  const holder = measured(under, "holder");
+  const overhangMm = bar.maxX - holder.maxX;
+  const { noseNPerMm } = clampForces(under);
+  const lever = "built in at the holder's front, load at the nose along the whole length";
   return [
     checkOf({
       member: "clamp bar",
       check: "bending in front of the holder",
-      value: plateStress(plate, thicknessMm),
-      limit: steel.yieldMpa / safety.yield,
+      value: plateStress({ loadNPerMm: noseNPerMm, overhangMm }, bar.highMm),
+      limit: allowed(under).cold,
       unit: "MPa",
       formula: "σ = 6·q·c/t²",
       source: TIMOSHENKO_PLATE,
-      assumptions,
+      assumptions: [lever, "bolts tightened as far as their torque may come out, 28 % past its mark"],
+      pieces: ["bar", "holder"],
+      grows: null,
     }),
     checkOf({
       member: "clamp bar",
       check: "give at the nose",
-      value: plateDeflection(plate, thicknessMm, steel.modulusMpa),
+      value: plateDeflection(
+        { loadNPerMm: loads.clampNPerMm.value, overhangMm },
+        bar.highMm,
+        steel.modulusMpa,
+      ),
       limit: give.noseMm,
       unit: "mm",
       formula: "δ = q·c³/(3·D) + 6·q·c/(5·G·t), D = E·t³/(12·(1 − ν²))",
       source: TIMOSHENKO_PLATE,
-      assumptions,
+      assumptions: [lever, `clamp load of ${loads.clampNPerMm.part}, with the load factor`],
+      pieces: ["bar", "holder"],
+      grows: null,
     }),
     checkOf({
       member: "clamp bar",
       check: "thickness for clearance",
-      value: thicknessMm,
+      value: bar.highMm,
       limit: thickestByClearanceMm,
       unit: "mm",
       formula: "t ≤ t of the thickest bar that every part clears",
       source: "contact engine, section 6 of the model",
       assumptions: ["section is the same along the whole bend"],
+      pieces: ["bar"],
+      grows: null,
     }),
   ];
 }

@@ -1,77 +1,41 @@
 /**
- * What to saw for a narrow brake: pieces, stock by name, lengths, weights, and the work on each.
- * Weight from the sharp-cornered section and 7850 kg/m³ (strength/weight.ts).
- * Bound: lengths are finished lengths, the saw's kerf is extra; weights within 3 % of the tables.
+ * What to saw and what to buy for a narrow brake, read off its assembly: one line for all pieces of one number.
+ * Weight from the pieces' volumes and 7850 kg/m³. Lengths are finished lengths; the saw's kerf is extra.
+ * Bound: holes are not taken out, under 3 %.
  */
-import type { LengthUnit } from "../units/length.ts";
-import { formatLength } from "../units/length.ts";
-import type { Mm } from "../units/quantity.ts";
-import { HINGE_LENGTH_MM } from "./chooseLeaf.ts";
-import type { CutPiece, NarrowBrakePlan } from "./narrowBrake.ts";
-import { upToMark } from "./shopMark.ts";
-import type { StockSize } from "./stockSize.ts";
-import { sectionOf } from "./strength/section.ts";
-import { barWeight } from "./strength/weight.ts";
+import type { UnderLoad } from "./checks/under.ts";
+import type { CutPiece } from "./narrowBrake.ts";
+import { type Assembly, type Piece, sawnLength, volumeOf } from "./solid.ts";
+import { STEEL_DENSITY_KG_PER_MM3 } from "./strength/weight.ts";
+import { workOn } from "./words/pieceWork.ts";
 
-/** Handles are let into the leaf by this much. */
-const HANDLE_ROOT_MM = 40;
-/** From the pivot down along the end of bed or leaf, to be welded there. */
-const EAR_LENGTH_MM = 50;
+/** Bought ready: nothing to saw or drill. */
+const BOUGHT: ReadonlySet<string> = new Set([
+  "hold-down nut",
+  "lower nut",
+  "lift spring",
+  "bar screw",
+  "setback screw",
+  "lock nut",
+  "foot bolt",
+  "foot nut",
+]);
 
-/** The cut list of a plan. */
-export function cutList(plan: NarrowBrakePlan, thinnestSheetMm: Mm, units: LengthUnit): CutPiece[] {
-  const { bar, holder, bed, leaf, pin, handle, rail, tongue } = plan;
-  const words = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
-  const piece = (name: string, count: number, stock: StockSize, lengthMm: Mm, work: string): CutPiece => ({
-    piece: name,
-    count,
-    stock: `${stock.name} (${units})`,
-    lengthMm,
-    weightKg: count * barWeight(sectionOf(stock.shape).areaMm2, lengthMm),
-    work,
+export function cutList({ pieces }: Pick<Assembly, "pieces">, under: UnderLoad): CutPiece[] {
+  const items = [...new Set(pieces.map(({ item }) => item))].sort((a, b) => a - b);
+  return items.map((item) => {
+    const all = pieces.filter((piece) => piece.item === item);
+    const [one] = all as [Piece, ...Piece[]];
+    const volume = all.reduce((sum, { shape }) => sum + volumeOf(shape), 0);
+    return {
+      item,
+      piece: one.name,
+      count: all.length,
+      stock: `${one.stock} (${under.requirements.units})`,
+      lengthMm: sawnLength(one),
+      weightKg: volume * STEEL_DENSITY_KG_PER_MM3,
+      work: workOn(one, under),
+      bought: BOUGHT.has(one.name),
+    };
   });
-  const slots = holder.bolts.insideLength
-    ? `; two slots for the bolts, ${words(plan.screws.travelMm)} longer than the bolt is thick`
-    : "";
-  const leafWork = leaf.faceCutBack
-    ? `cut the face leg back to ${words(leaf.faceMm)}, dress its edge`
-    : "dress the face, break the edges";
-  const earMm = upToMark(EAR_LENGTH_MM, units);
-  return [
-    piece(
-      "clamp bar",
-      1,
-      bar.stock,
-      bar.lengthMm,
-      `round the bottom front edge to ${words(bar.noseRadiusMm)}${bar.frontBevelDeg > 0 ? `, lean the front back by ${bar.frontBevelDeg}°` : ""}, round the top front edge a little${slots}`,
-    ),
-    piece("holder", 1, holder.stock, holder.lengthMm, "two bolt holes, front edge straight"),
-    piece("bed", 1, bed.stock, bed.lengthMm, "two bolt holes, front top edge sharp and straight"),
-    piece("leaf", 1, leaf.stock, leaf.lengthMm, leafWork),
-    piece("hinge pin", 2, pin.stock, upToMark(2 * HINGE_LENGTH_MM, units), "turn or pick a free running fit"),
-    piece("hinge ear", 4, pin.ear, earMm, "drill together, so that all bores line up"),
-    piece(
-      "handle",
-      handle.count,
-      handle.stock,
-      upToMark(handle.reachMm + HANDLE_ROOT_MM, units),
-      "round the hand's end",
-    ),
-    piece("tongue", 1, tongue.stock, tongue.heightMm, "square to the bed"),
-    piece(
-      "screw rail",
-      1,
-      rail.stock,
-      bar.lengthMm,
-      `tap ${plan.screws.count} holes ${plan.screws.thread.name}; on edge against the back edge of the bed, up behind the bar`,
-    ),
-    {
-      piece: "heel strip",
-      count: 1,
-      stock: `sheet of the job, ${words(thinnestSheetMm)} and each other thickness`,
-      lengthMm: bar.lengthMm,
-      weightKg: 0,
-      work: "lies under the back edge of the bar, so that the bar stays level",
-    },
-  ];
 }

@@ -1,35 +1,40 @@
 /**
- * Designs the shop-made narrow brake: from parts and clearance to a plan of real stock, checked piece by piece.
- * Leaf → loads → bar window → holder and bolts → bar → bed → pins, handles, screws, tongue; formulas in strength/.
- * Bound: each file's own; a plan that fails a check is still shown, with the failure said in one sentence.
+ * Designs the shop-made narrow brake: the smallest sizes on the rack, put together, checked, and whatever fails made larger
+ * until nothing does. What it ends in is an assembly that passes every check, or the true reason why there is none.
+ * Bound: each check's own.
  */
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import { barChecks, barWindow, windowSentence } from "./barWindow.ts";
-import { bowReports } from "./bowReport.ts";
-import { chooseBed } from "./chooseBed.ts";
-import { chooseHandle, choosePin, chooseRail, chooseScrews, chooseTongue } from "./chooseFittings.ts";
-import { barLength, chooseHolder } from "./chooseHolder.ts";
-import { chooseLeaf, type LeafPlan, wantedFace } from "./chooseLeaf.ts";
+import { assemble } from "./assemble.ts";
+import { barWindow, windowSentence } from "./barWindow.ts";
+import { bedChecks } from "./checks/bedChecks.ts";
+import { clampChecks } from "./checks/clampChecks.ts";
+import { leafChecks } from "./checks/leafChecks.ts";
+import { mountChecks, weightOf } from "./checks/mountChecks.ts";
+import { swingCheck } from "./checks/swingCheck.ts";
+import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
-import { forceWords } from "./forceWords.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
-import { hardwareList } from "./hardwareList.ts";
-import { cautions, limitsOfUse, makingOrder, provingSteps, toolsFor } from "./makingOrder.ts";
-import { memberChecks } from "./memberChecks.ts";
-import { envelope } from "./memberPlan.ts";
-import type { NarrowBrake, NarrowBrakePlan } from "./narrowBrake.ts";
+import type { NarrowBrake, Refused } from "./narrowBrake.ts";
+import { barLength, boltsInside, placesOf } from "./places.ts";
 import {
+  MOST_LOST_IN_ALL,
   type NarrowBrakeRequirements,
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
-import { flatStock, stockIn } from "./stockSize.ts";
-import { GUESSED_ULTIMATE_OVER_YIELD } from "./strength/sheetMoment.ts";
-import { failureSentence } from "./strengthCheck.ts";
+import { type BrakeSizes, firstSizes, grown } from "./sizes.ts";
+import { type Stock, stockIn } from "./stockSize.ts";
+import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
+import { shopWords } from "./words/shopWords.ts";
 
-/** Handles longer than this are no hand brake any more: common practice, no source. */
-const LONGEST_HANDLE_MM = 1200;
+/** Far more than there are sizes on the rack. */
+const MOST_ROUNDS = 400;
+
+interface Sound {
+  readonly under: UnderLoad;
+  readonly checks: readonly StrengthCheck[];
+}
 
 /**
  * The narrow brake for a set of parts.
@@ -37,129 +42,159 @@ const LONGEST_HANDLE_MM = 1200;
  */
 export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   const requirements = resolveRequirements(asked);
-  const { units } = requirements;
-  const stock = stockIn(units);
-  const leaf = chooseLeaf(requirements, stock, (mm) => formatLength(mm, units));
-  const loads = governingLoads(requirements, leaf?.faceMm ?? wantedFace(requirements));
+  const made = soundest(requirements);
+  const stock = stockIn(requirements.units);
+  const loads =
+    typeof made === "string" ? governingLoads(requirements, faceWanted(requirements)) : made.under.loads;
   const window = barWindow(requirements, loads, stock);
-  const made = makePlan(requirements, loads, leaf, window.stockInsideMm[0]);
-  const plan = typeof made === "string" ? null : made;
-  const thinnestSheetMm = Math.min(...requirements.parts.map((part) => part.thicknessMm));
-  const checks = plan
-    ? [...barChecks(requirements, loads, plan.bar.thicknessMm), ...memberChecks(plan, requirements)]
-    : [];
-  const problems = [
-    ...(typeof made === "string" ? [made] : []),
-    ...checks.filter((check) => !check.passes).map(failureSentence),
-    ...bevelProblem(requirements),
-    ...(plan && plan.handle.reachMm > LONGEST_HANDLE_MM
-      ? [
-          `The handles would be ${formatLength(plan.handle.reachMm, units)} ${units} long: too much for a hand brake.`,
-        ]
-      : []),
-  ];
-  const cuts = plan ? cutList(plan, thinnestSheetMm, units) : [];
-  return {
+  const base = {
     requirements,
     loads,
     window,
-    windowSentence: windowSentence(window, units),
-    plan,
-    bows: plan ? bowReports(plan) : [],
-    checks,
-    problems,
-    feasible: plan !== null && problems.length === 0,
-    assumptions: assumptionsOf(requirements),
-    cutList: cuts,
-    weightKg: cuts.reduce((sum, { weightKg }) => sum + weightKg, 0),
-    hardware: plan ? hardwareList(plan, requirements.liftMm, units) : [],
-    tools: plan ? toolsFor(plan) : [],
-    makingOrder: plan ? makingOrder(plan, units) : [],
-    proving: plan ? provingSteps(plan, requirements) : [],
-    limits: limitsOfUse(),
-    cautions: cautions(),
+    windowSentence: windowSentence(window, requirements.units),
+  };
+  if (typeof made === "string") {
+    return { ...base, plan: null, refused: { why: made, longestMm: longestThatDoes(requirements) } };
+  }
+  const { under, checks } = made;
+  const assembly = assemble(requirements, under.sizes, under.places, stock);
+  const cuts = cutList(assembly, under);
+  return {
+    ...base,
+    refused: null,
+    plan: {
+      sizes: under.sizes,
+      places: under.places,
+      assembly,
+      checks: [...checks, swingCheck({ ...under, assembly })],
+      cutList: cuts,
+      weightKg: weightOf({ assembly }),
+      ...shopWords({ ...under, assembly }),
+    },
   };
 }
 
-/** The plan, or one sentence that says what stands against it. */
-function makePlan(
+/** Sizes that pass every check, or one sentence on what stands against them. */
+function soundest(requirements: ResolvedRequirements): Sound | string {
+  const { units, leafFaceMaxMm = Number.POSITIVE_INFINITY } = requirements;
+  const stock = stockIn(units);
+  const wantedFaceMm = faceWanted(requirements);
+  const firstLoads = governingLoads(requirements, Math.min(wantedFaceMm, 12.7));
+  const barMm = barThickness(requirements, firstLoads, stock);
+  if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
+  const barMmLong = barLength(firstLoads.longestPartMm, units);
+  let sizes = firstSizes(
+    {
+      ...(requirements.leafFaceMaxMm !== undefined && { leafFaceMaxMm }),
+      boltsInside: boltsInside(requirements),
+    },
+    stock,
+    barMm,
+    { barMm: barMmLong, wantedFaceMm },
+  );
+  let failed: StrengthCheck | undefined;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const under = underLoad(requirements, sizes, stock);
+    if (under === undefined) return rackEnds(failed, "no stock flat is wide enough");
+    const checks = checksOf(under);
+    failed = checks.find(({ passes }) => !passes);
+    if (failed === undefined) return { under, checks };
+    const next: BrakeSizes | undefined =
+      failed.grows === null ? undefined : grown(sizes, failed.grows, stock, leafFaceMaxMm);
+    if (next === undefined) return rackEnds(failed, "nothing larger is on the rack");
+    sizes = next;
+  }
+  return rackEnds(failed, "no set of sizes came out");
+}
+
+function rackEnds(failed: StrengthCheck | undefined, why: string): string {
+  if (failed === undefined) return `This brake can't be planned: ${why}.`;
+  const sentence = failureSentence(failed);
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1, -1)}: ${why}.`;
+}
+
+function underLoad(
+  requirements: ResolvedRequirements,
+  sizes: BrakeSizes,
+  stock: Stock,
+): UnderLoad | undefined {
+  const loads = governingLoads(requirements, sizes.leafMm);
+  const places = placesOf(requirements, sizes, stock, loads.turningNmm.value);
+  if (Object.values(places).some((place) => Number.isNaN(place))) return undefined;
+  const assembly = assemble(requirements, sizes, places, stock, false);
+  return { requirements, loads, sizes, places, assembly, stock };
+}
+
+function checksOf(under: UnderLoad): StrengthCheck[] {
+  const checks = [...leafChecks(under), ...clampChecks(under), ...bedChecks(under), ...mountChecks(under)];
+  return [...checks, lostInAll(checks, under)];
+}
+
+/** What leaf, bed and holder lose together: the bar's front leans back by as much. */
+function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad): StrengthCheck {
+  const lost = checks.filter(({ check }) => check.startsWith("bend angle lost"));
+  const of = (member: string) =>
+    lost.filter((one) => one.member === member).reduce((a, b) => (b.value > a.value ? b : a));
+  const worst = [of("leaf"), of("bed"), of("holder")];
+  return checkOf({
+    member: "brake",
+    check: "bend angle lost in all at mid-length",
+    value: worst.reduce((sum, { value }) => sum + value, 0),
+    limit: MOST_LOST_IN_ALL * requirements.give.angleDeg,
+    unit: "deg",
+    formula: "sum of what leaf, bed and holder lose",
+    source: "the checks above",
+    assumptions: [
+      "before the bar is set forward in the middle",
+      "the bar's front leans back so far that it clears",
+    ],
+    pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
+    grows: worst.reduce((a, b) => (b.value > a.value ? b : a)).grows,
+  });
+}
+
+/** The thinnest bar of the rack within the window; where none is, one that is planed down to it. */
+function barThickness(
   requirements: ResolvedRequirements,
   loads: GoverningLoads,
-  leaf: LeafPlan | undefined,
-  barThicknessMm: Mm | undefined,
-): NarrowBrakePlan | string {
-  const { units, overhangMm, noseRadiusMm, frontBevelDeg } = requirements;
-  const stock = stockIn(units);
-  const words = (mm: Mm) => formatLength(mm, units);
-  if (barThicknessMm === undefined)
-    return "No stock bar is both thick enough to hold and thin enough to clear.";
-  const holder = chooseHolder(requirements, loads, stock);
-  if (holder === undefined) return "No stock angle or tube is strong enough for the holder.";
-  const neededMm = overhangMm + envelope(holder.shape).widthMm;
-  const depthMm = stock.flatWidthsMm.find((width) => width >= neededMm);
-  if (depthMm === undefined) return "No stock flat is wide enough for the bar.";
-  const bar = {
-    stock: flatStock(barThicknessMm, depthMm, words),
-    thicknessMm: barThicknessMm,
-    depthMm,
-    lengthMm: barLength(loads.longestPartMm, units),
-    overhangMm,
-    noseRadiusMm,
-    frontBevelDeg,
-  };
-  const bed = chooseBed(requirements, loads, stock, holder, depthMm);
-  if (bed === undefined) return "No stock tube is deep and strong enough for the bed.";
-  if (leaf === undefined)
-    return "No stock angle, tube or flat gives a leaf with this face that is strong enough.";
-  const pin = choosePin(requirements, loads, stock, words);
-  if (pin === undefined) return "No stock round is thick enough for the hinge pins.";
-  const handle = chooseHandle(requirements, loads, stock);
-  if (handle === undefined) return "No stock round is strong enough for the handles.";
-  const screws = chooseScrews(requirements, loads, stock, bar.lengthMm);
-  if (screws === undefined) return "No stock screw holds the bar back.";
-  const tongue = chooseTongue(requirements, stock, handle.reachMm, envelope(bed.shape).heightMm, words);
-  if (tongue === undefined) return "No stock flat is strong enough for a tongue: bolt the bed to the bench.";
-  const rail = chooseRail(screws.thread, stock, words);
-  if (rail === undefined) return "No stock flat is thick enough for the screw rail.";
-  return { bar, holder, bed, leaf, pin, handle, screws, rail, tongue };
+  stock: Stock,
+): Mm | undefined {
+  const { thinnestMm, thickestMm, stockInsideMm } = barWindow(requirements, loads, stock);
+  if (stockInsideMm[0] !== undefined) return stockInsideMm[0];
+  const fine = requirements.units === "in" ? 25.4 / 64 : 0.1;
+  const planedMm = Math.ceil(thinnestMm / fine - 1e-9) * fine;
+  return planedMm <= thickestMm ? planedMm : undefined;
 }
 
-/** A front that leans back less than the overbend meets the flange it makes. */
-function bevelProblem({ parts, frontBevelDeg }: ResolvedRequirements): string[] {
-  const needed = Math.max(...parts.map((part) => part.overbendDeg)) - 90;
-  return frontBevelDeg < needed
-    ? [
-        `The bar's front leans back ${frontBevelDeg}°, and the overbend asks for ${Number(needed.toFixed(1))}°.`,
-      ]
-    : [];
+/** Face that the leaf should have: the longest of the shortest flanges, as far as the parts clear it. */
+function faceWanted({ parts, leafFaceMaxMm = Number.POSITIVE_INFINITY }: ResolvedRequirements): Mm {
+  return Math.min(Math.max(...parts.map((part) => part.shortestFlangeMm)), leafFaceMaxMm);
 }
 
-function assumptionsOf({
-  parts,
-  safety,
-  give,
-  steel,
-  handForceN,
-  vise,
-  units,
-}: ResolvedRequirements): string[] {
-  const length = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
-  const unknown = parts.filter((part) => part.metal.ultimateMpa === undefined).map((part) => part.name);
-  return [
-    "the sheet is wide and yields through its whole thickness at the mean of yield and ultimate",
-    ...(unknown.length > 0
-      ? [
-          `ultimate strength not given for ${unknown.join(", ")}: ${GUESSED_ULTIMATE_OVER_YIELD} times the yield is guessed`,
-        ]
-      : []),
-    "leaf and bed press evenly over the shortest flange and the shortest clamped flat, so that their levers are half of these",
-    `safety factors: load ${safety.load}, yield ${safety.yield}, bolts ${safety.bolt}, pins ${safety.pin}`,
-    `stock steel ${steel.yieldMpa} MPa yield, ${steel.modulusMpa} MPa modulus`,
-    `hand force ${forceWords(handForceN, units)} on both handles together`,
-    `vise ${forceWords(vise.forceN, units)} on jaws ${length(vise.jawWidthMm)} wide and ${length(vise.jawHeightMm)} high`,
-    `the nose may give by ${give.noseMm} mm, and the bend lose ${give.angleDeg}° at mid-length by the leaf and again by holder and bed, before any crown`,
-    "sharp corners in sections; shear deflection of holder, bed and leaf left out",
-    "welds are as strong as what they join: they were not reckoned",
-    "stock sizes from memory",
-  ];
+/** The longest brake for the same sheet and flats that can be planned, to half an inch or ten millimetres; 0 where none can. */
+function longestThatDoes(requirements: ResolvedRequirements): Mm {
+  const stepMm = requirements.units === "in" ? 12.7 : 10;
+  const does = (steps: number) =>
+    typeof soundest({
+      ...requirements,
+      parts: requirements.parts.map((part) => ({
+        ...part,
+        lengthMm: Math.min(part.lengthMm, steps * stepMm),
+      })),
+    }) !== "string";
+  let low = 0;
+  let high = Math.ceil(Math.max(...requirements.parts.map((part) => part.lengthMm)) / stepMm);
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (does(middle)) low = middle;
+    else high = middle;
+  }
+  return low * stepMm;
+}
+
+/** A refusal in words, with the longest that would do. */
+export function refusalSentence({ why, longestMm }: Refused, units: "mm" | "in"): string {
+  return longestMm > 0
+    ? `${why} The longest that would do is ${formatLength(longestMm, units)} ${units}.`
+    : `${why} No length would do.`;
 }

@@ -6,7 +6,6 @@
 import type { Mm } from "../units/quantity.ts";
 import type { ResolvedRequirements, SheetToFold } from "./requirements.ts";
 import { type FoldingForces, foldingForces } from "./strength/foldingForces.ts";
-import { leafMoment } from "./strength/handle.ts";
 import { foldingMoment } from "./strength/sheetMoment.ts";
 
 /** A load and the part that asks for it. */
@@ -56,7 +55,8 @@ export function governingLoads({ parts, safety }: ResolvedRequirements, leafFace
     leafN: worst((part) => force(part).leafNPerMm * part.lengthMm),
     clampN: worst((part) => force(part).clampNPerMm * part.lengthMm),
     pushN: worst((part) => force(part).pushNPerMm * part.lengthMm),
-    turningNmm: worst((part) => leafMoment(momentOf(part), part.lengthMm)),
+    // Virtual work of a hinge at the pivot: the leaf turns as far as the bend does.
+    turningNmm: worst((part) => momentOf(part) * part.lengthMm),
     leafLeverMm: Math.min(...parts.map((part) => leafLeverOf(part, leafFaceMm))),
     longestPartMm: Math.max(...parts.map((part) => part.lengthMm)),
   };

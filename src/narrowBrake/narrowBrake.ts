@@ -1,96 +1,73 @@
 /**
- * The shop-made narrow brake as plain data: what was asked, loads, bar window, plan, checks, lists, words.
- * Printed as plans, drawn by drawing/narrowBrake.ts, and read back as a brake by madeBrake.ts.
- * Lengths in mm, forces in N, torques in N·m.
+ * The shop-made narrow brake as plain data: what was asked, loads, bar window, and the plan with its assembly, checks, lists and
+ * words, or the reason why there is none. Lengths in mm, forces in N, torques in N·m.
  */
-import type { Deg, Mm } from "../units/quantity.ts";
+import type { Mm } from "../units/quantity.ts";
 import type { BarWindow } from "./barWindow.ts";
-import type { BedPlan } from "./chooseBed.ts";
-import type { HandlePlan, PinPlan, RailPlan, ScrewPlan, TonguePlan } from "./chooseFittings.ts";
-import type { HolderPlan } from "./chooseHolder.ts";
-import type { LeafPlan } from "./chooseLeaf.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
+import type { Places } from "./places.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
-import type { StockSize } from "./stockSize.ts";
-import type { CrownStation } from "./strength/crown.ts";
+import type { BrakeSizes } from "./sizes.ts";
+import type { Assembly } from "./solid.ts";
 import type { StrengthCheck } from "./strengthCheck.ts";
 
-export interface BarPlan {
-  readonly stock: StockSize;
-  readonly thicknessMm: Mm;
-  /** Front to back. */
-  readonly depthMm: Mm;
-  /** Along the bend. */
-  readonly lengthMm: Mm;
-  readonly overhangMm: Mm;
-  readonly noseRadiusMm: Mm;
-  readonly frontBevelDeg: Deg;
-}
-
-export interface NarrowBrakePlan {
-  readonly bar: BarPlan;
-  readonly holder: HolderPlan;
-  readonly bed: BedPlan;
-  readonly leaf: LeafPlan;
-  readonly pin: PinPlan;
-  readonly handle: HandlePlan;
-  readonly screws: ScrewPlan;
-  readonly rail: RailPlan;
-  readonly tongue: TonguePlan;
-}
-
 export interface CutPiece {
+  /** Number in the list, on the balloons and in the assembly. */
+  readonly item: number;
   readonly piece: string;
   readonly count: number;
-  /** Stock by name and unit: "1/4 × 2 flat (in)". */
+  /** Stock by name and unit: "1/4 × 2 cold-finished flat (in)". */
   readonly stock: string;
   readonly lengthMm: Mm;
   /** All of them together. */
   readonly weightKg: number;
   readonly work: string;
+  /** Bought as it is; nothing to saw or drill. */
+  readonly bought: boolean;
 }
 
-export interface HardwareItem {
-  readonly item: string;
-  readonly count: number;
-  readonly size: string;
-  readonly remark: string;
+/** Why there is no plan, and the longest brake for the same sheet that could be planned; 0 where none could. */
+export interface Refused {
+  readonly why: string;
+  readonly longestMm: Mm;
 }
 
-/** How a long member bows under the full load, and the packing that cancels it. */
-export interface BowReport {
-  readonly member: string;
-  /** Against its supports. */
-  readonly midDeflectionMm: Mm;
-  readonly bowMm: Mm;
-  /** What bow (and twist, in a leaf) takes off the bend angle at mid-length. */
-  readonly angleLostDeg: Deg;
-  readonly crown: readonly CrownStation[];
-  /** The same in words, hundredths of a millimetre. */
-  readonly sentence: string;
+/** A step of making, with the pieces that its picture shows. */
+export interface MakingStep {
+  readonly words: string;
+  readonly shows: readonly string[];
+}
+
+export interface ShopWords {
+  /** What the brake carries and how hard to tighten, pull, push. */
+  readonly carries: readonly string[];
+  readonly crown: readonly string[];
+  readonly assumptions: readonly string[];
+  readonly tools: readonly string[];
+  readonly making: readonly MakingStep[];
+  readonly proving: readonly string[];
+  readonly limits: readonly string[];
+  /** What no check covers. */
+  readonly notChecked: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface NarrowBrakePlan extends ShopWords {
+  readonly sizes: BrakeSizes;
+  readonly places: Places;
+  readonly assembly: Assembly;
+  readonly checks: readonly StrengthCheck[];
+  readonly cutList: readonly CutPiece[];
+  readonly weightKg: number;
 }
 
 export interface NarrowBrake {
   readonly requirements: ResolvedRequirements;
   readonly loads: GoverningLoads;
   readonly window: BarWindow;
-  /** Null where the window is empty or stock runs out; `problems` says why. */
-  readonly plan: NarrowBrakePlan | null;
   /** The window in words, in the user's unit. */
   readonly windowSentence: string;
-  readonly bows: readonly BowReport[];
-  readonly checks: readonly StrengthCheck[];
-  /** One sentence each; empty where all is well. */
-  readonly problems: readonly string[];
-  /** True where there is a plan and every check passes. */
-  readonly feasible: boolean;
-  readonly assumptions: readonly string[];
-  readonly cutList: readonly CutPiece[];
-  readonly weightKg: number;
-  readonly hardware: readonly HardwareItem[];
-  readonly tools: readonly string[];
-  readonly makingOrder: readonly string[];
-  readonly proving: readonly string[];
-  readonly limits: readonly string[];
-  readonly cautions: readonly string[];
+  /** Null where it is refused. */
+  readonly plan: NarrowBrakePlan | null;
+  readonly refused: Refused | null;
 }

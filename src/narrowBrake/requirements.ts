@@ -31,9 +31,9 @@ export interface SafetyFactors {
   readonly load: number;
   /** On the yield of bar, holder, bed, leaf, handle, tongue. */
   readonly yield: number;
-  /** On hold-down bolts and setback screws, over their proof load. */
+  /** How far the nuts are tightened past what the folding pulls, for torque that makes too little of it. */
   readonly bolt: number;
-  /** On hinge pins, over shear yield. */
+  /** On hinge pins, over their yield. */
   readonly pin: number;
 }
 
@@ -41,7 +41,7 @@ export interface SafetyFactors {
 export interface GiveLimits {
   /** Nose of the bar off the sheet, in front of the holder. */
   readonly noseMm: Mm;
-  /** Bend angle lost at mid-length by the leaf's bow, and again by the bow of holder and bed, before any crown. */
+  /** Bend angle lost at mid-length by the leaf's bow, again by the bed's, again by the holder's between its bolts. */
   readonly angleDeg: Deg;
 }
 
@@ -57,6 +57,7 @@ export interface NarrowBrakeWishes {
   readonly handForceN?: number;
   readonly safety?: Partial<SafetyFactors>;
   readonly give?: Partial<GiveLimits>;
+  /** What welded and hot rolled pieces are made of. */
   readonly steel?: Metal;
   readonly vise?: Partial<Vise>;
 }
@@ -84,7 +85,17 @@ export interface ResolvedRequirements extends NarrowBrakeRequirements {
   readonly safety: SafetyFactors;
   readonly give: GiveLimits;
   readonly steel: Metal;
+  /** What bar, holder, bed, leaf and pins are made of. */
+  readonly coldFinished: Metal;
   readonly vise: Vise;
+}
+
+/** All that may be lost at mid-length together, in shares of what one of them may lose. */
+export const MOST_LOST_IN_ALL = 2;
+
+/** What may give way, as wished or as taken. */
+export function resolvedGive({ give }: NarrowBrakeWishes): GiveLimits {
+  return { noseMm: 0.05, angleDeg: 1, ...give };
 }
 
 /** Structural steel as bought by the bar: 250 MPa yield (ASTM A36; S275 has more). */
@@ -95,8 +106,17 @@ export const STOCK_STEEL: Metal = {
   ultimateMpa: 400,
 };
 
+/** Cold-finished bar: 370 MPa (54 ksi) yield, Shigley's table A-20, 1018 cold drawn. */
+export const COLD_FINISHED: Metal = {
+  name: "cold-finished 1018 bar",
+  yieldMpa: 370,
+  modulusMpa: 200_000,
+  ultimateMpa: 440,
+};
+
 /**
- * Fills in what was left out.
+ * Fills in what was left out. A steel that the person names is taken for every piece.
+
  * @throws RangeError where there is no part to make, or a size or factor is not above zero; the text names it
  */
 export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedRequirements {
@@ -104,9 +124,10 @@ export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedReq
     ...asked,
     handForceN: asked.handForceN ?? 200,
     liftMm: asked.liftMm ?? 20,
-    safety: { load: 1.25, yield: 1.67, bolt: 1.5, pin: 2, ...asked.safety },
-    give: { noseMm: 0.05, angleDeg: 1, ...asked.give },
+    safety: { load: 1.25, yield: 1.67, bolt: 1.4, pin: 2, ...asked.safety },
+    give: resolvedGive(asked),
     steel: asked.steel ?? STOCK_STEEL,
+    coldFinished: asked.steel ?? COLD_FINISHED,
     vise: { jawWidthMm: 100, jawHeightMm: 40, forceN: 15_000, ...asked.vise },
   };
   if (resolved.parts.length === 0) throw new RangeError("a narrow brake needs at least one part to make");

@@ -1,10 +1,11 @@
 /**
- * One check of the narrow brake: a figure against its limit, with formula, handbook and assumptions beside it.
+ * One check of the narrow brake: a figure against its limit, with formula, handbook, assumptions and the pieces it was read off.
  * Plain data, so that page, command line and print show the same.
  * Exact: passes is value against limit, nothing rounded.
  */
+import type { Growth } from "./sizes.ts";
 
-export type CheckUnit = "mm" | "MPa" | "N" | "N·m" | "deg";
+export type CheckUnit = "mm" | "MPa" | "N" | "N·m" | "deg" | "kg";
 
 export interface StrengthCheck {
   /** What is looked at: "holder". */
@@ -18,6 +19,10 @@ export interface StrengthCheck {
   readonly formula: string;
   readonly source: string;
   readonly assumptions: readonly string[];
+  /** Ids of the pieces that its figures were taken from. */
+  readonly pieces: readonly string[];
+  /** What would have to be larger where it fails; null where nothing on the rack helps. */
+  readonly grows: Growth | null;
 }
 
 /** A check that passes where the value is at or under its limit. */

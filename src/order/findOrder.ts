@@ -1,39 +1,34 @@
 /**
- * Whether the bends can be made in any order at all, and in which, for parts of many bends and for questions asked again and
- * again. Sets of bends from the flat blank forward and from the finished part back, the smaller front first, until they meet or
- * one of them is empty. Exact, unless the strokes that may be judged run out.
+ * Whether the bends can be made in any order at all, for parts of many bends and for questions asked again and again. Sets of bends
+ * from the flat blank forward and from the goal back, the smaller front first, until they meet or one of them is empty.
+ * Exact, unless the strokes that may be judged run out.
  */
-import { Front } from "./front.ts";
 import { type BendSet, countOf, type Held, type Judge, SearchStopped, type Watch } from "./judge.ts";
 import { bestWays } from "./rank.ts";
-import type { Ways } from "./reach.ts";
 
 /** `unknown`: the strokes that may be judged ran out before there was an answer. */
 export type Finding =
-  /** The sets of bends made, from none to all. */
+  /** The sets of bends made, from none to the goal. */
   | { readonly kind: "order"; readonly sets: readonly BendSet[]; readonly judged: number }
   | { readonly kind: "none" | "unknown"; readonly judged: number };
 
 export interface FindOptions {
   /** The first so many of the judge's wishes are asked of every stroke. */
   readonly wishes?: number;
-  /** Orders of sets of bends tried first, held in any way. */
-  readonly hints?: readonly (readonly BendSet[])[];
+  /** An order tried first, held in any way: what is made stroke by stroke. */
+  readonly hint?: readonly BendSet[];
+  /** At least so many bends are to be made, whichever they are; all where it is not said. */
+  readonly bends?: number;
   readonly mostJudged?: number;
   readonly watch?: Watch;
 }
 
-/** A dive may judge so many strokes, and the fronts so many before it, in multiples of n²: a straight dive takes n²/2. */
-const DIVE = 1;
 /** The watcher is asked after so many strokes. */
 const STROKES_A_LOOK = 1024;
 
 /** Looks for an order. Throws SearchStopped when the watcher says so. */
 export function findOrder<S extends Held>(judge: Judge<S>, options: FindOptions = {}): Finding {
-  const finder = new OrderFinder(judge, options);
-  const sets = finder.run();
-  if (sets === "none" || sets === "unknown") return { kind: sets, judged: finder.judged };
-  return { kind: "order", sets, judged: finder.judged };
+  return new OrderFinder(judge, options).run();
 }
 
 /** The best strokes from set to set, the first `wishes` wishes granted by each. */
@@ -42,127 +37,129 @@ export function bestThrough<S extends Held>(
   sets: readonly BendSet[],
   wishes = 0,
 ): readonly S[] {
-  const asked = new Asked(judge, { wishes });
-  const ways: Ways<S> = new Map(sets.slice(0, -1).map((set, i) => [set, asked.all(set, set ^ sets[i + 1]!)]));
+  const next = (set: BendSet, makes: BendSet) =>
+    judge.strokes
+      .flatMap((made, stroke) => (made === makes ? judge.held(set, stroke) : []))
+      .filter((by) => isWished(judge, wishes, set, by));
+  const ways = new Map(sets.slice(1).map((set, i) => [sets[i]!, next(sets[i]!, set ^ sets[i]!)]));
   return bestWays(judge, ways, new Set([sets.at(-1)!]))[0]!.strokes;
 }
 
-/** Strokes asked for one by one, and counted. */
-export class Asked<S extends Held> {
-  judged = 0;
-  /** Each thing that a stroke can make, once. */
-  readonly makes: readonly BendSet[];
+function isWished<S extends Held>(judge: Judge<S>, wishes: number, set: BendSet, by: S): boolean {
+  for (let wish = 0; wish < wishes; wish++) if (!judge.grants(wish, set, by)) return false;
+  return true;
+}
 
+/** Sets come to from one end, each with the set that it was come to from, and those still to be gone on from by their bends. */
+class Front {
+  readonly from = new Map<BendSet, BendSet>();
+  readonly waiting: BendSet[][];
+
+  /** `level`: the bends of the sets to be gone on from first. */
   constructor(
-    readonly judge: Judge<S>,
-    private readonly options: Pick<FindOptions, "wishes" | "watch">,
+    starts: Iterable<BendSet>,
+    public level: number,
+    bends: number,
   ) {
-    this.makes = [...new Set(judge.strokes)];
+    this.waiting = Array.from({ length: bends + 1 }, () => []);
+    for (const start of starts) this.put(start, start);
   }
 
-  /** All ways to make just these bends next that grant what is wished. */
-  all(set: BendSet, makes: BendSet): S[] {
-    return this.judge.strokes.flatMap((made, stroke) =>
-      made === makes ? this.judge.held(set, stroke).filter((by) => this.isGranted(set, by)) : [],
-    );
+  put(set: BendSet, from: BendSet): void {
+    this.from.set(set, from);
+    this.waiting[countOf(set)]!.push(set);
   }
 
-  /** Whether just these bends can be made next. */
-  can(set: BendSet, makes: BendSet): boolean {
-    const { strokes } = this.judge;
-    const { watch } = this.options;
-    for (let stroke = 0; stroke < strokes.length; stroke++) {
-      if (strokes[stroke] !== makes) continue;
-      this.judged++;
-      if (watch && this.judged % STROKES_A_LOOK === 0 && watch.stopped()) throw new SearchStopped();
-      if (this.judge.held(set, stroke).some((by) => this.isGranted(set, by))) return true;
+  get size(): number {
+    return this.waiting[this.level]!.length;
+  }
+
+  take(): BendSet | undefined {
+    return this.waiting[this.level]!.pop();
+  }
+
+  get isEmpty(): boolean {
+    return this.waiting.every((sets) => sets.length === 0);
+  }
+
+  /** The sets from one back to where the front started. */
+  back(set: BendSet): BendSet[] {
+    const sets = [set];
+    for (let at = set, from = this.from.get(at)!; from !== at; from = this.from.get(at)!) {
+      at = from;
+      sets.push(at);
     }
-    return false;
-  }
-
-  private isGranted(set: BendSet, by: S): boolean {
-    for (let wish = 0; wish < (this.options.wishes ?? 0); wish++)
-      if (!this.judge.grants(wish, set, by)) return false;
-    return true;
-  }
-
-  /** Depth first from the flat blank, to the finished part or until nothing is left or `most` have been judged. */
-  dive(most: number): Front {
-    const front = new Front(0, 0, this.judge.bends);
-    const whole = 2 ** this.judge.bends - 1;
-    while (!front.isEmpty && !front.from.has(whole) && this.judged < most) {
-      const set = front.take();
-      if (set === undefined) {
-        front.level--;
-        continue;
-      }
-      for (const makes of this.makes) {
-        const next = set | makes;
-        if ((set & makes) !== 0 || front.from.has(next) || !this.can(set, makes)) continue;
-        front.put(next, set);
-        front.level = Math.max(front.level, countOf(next));
-      }
-    }
-    return front;
+    return sets;
   }
 }
 
-class OrderFinder<S extends Held> {
-  private readonly asked: Asked<S>;
-  private readonly whole: BendSet;
+export class OrderFinder<S extends Held> {
+  judged = 0;
+  /** Each thing that a stroke can make, once. */
+  private readonly makes: readonly BendSet[];
+  private readonly goal: number;
   private readonly most: number;
-  private readonly fore: Front;
-  private readonly aft: Front;
 
   constructor(
     private readonly judge: Judge<S>,
     private readonly options: FindOptions,
   ) {
-    this.asked = new Asked(judge, options);
-    this.whole = 2 ** judge.bends - 1;
+    this.makes = [...new Set(judge.strokes)];
+    this.goal = options.bends ?? judge.bends;
     this.most = options.mostJudged ?? Number.POSITIVE_INFINITY;
-    this.fore = new Front(0, 0, judge.bends);
-    this.aft = new Front(this.whole, judge.bends, judge.bends);
   }
 
-  get judged(): number {
-    return this.asked.judged;
-  }
-
-  /** The sets of an order, from the flat blank to the finished part. */
-  run(): BendSet[] | "none" | "unknown" {
-    for (const hint of this.options.hints ?? []) {
-      const sets = this.along(hint);
-      if (sets) return sets;
+  run(): Finding {
+    const { bends } = this.judge;
+    const fore = new Front([0], 0, bends);
+    const past = Math.min(bends, this.goal + Math.max(...this.makes.map(countOf)) - 1);
+    const aft = new Front(setsOf(this.goal, past, bends), past, bends);
+    // Most parts that fail do so within a bend or two of either end; most that fold do so in many orders: a straight dive
+    // judges n²/2 strokes.
+    const soon = () => Math.min(this.most, this.judged + bends ** 2);
+    const isFar = (sets: readonly BendSet[]) => countOf(sets.at(-1)!) >= this.goal;
+    let sets: readonly BendSet[] | "none" | undefined = this.along(this.options.hint ?? []);
+    if (!isFar(sets)) sets = this.meet(fore, aft, soon());
+    if (sets === undefined) {
+      const dived = this.dive(soon());
+      sets = isFar(dived) ? dived : this.meet(fore, aft, this.most);
     }
-    // Most parts that fail do so within a bend or two of either end; most that fold do so in many orders.
-    const dive = DIVE * this.judge.bends ** 2;
-    const soon = this.meet(Math.min(this.most, this.judged + dive));
-    if (soon !== "unknown") return soon;
-    const front = this.asked.dive(Math.min(this.most, this.judged + dive));
-    return front.from.has(this.whole) ? front.back(this.whole).reverse() : this.meet(this.most);
+    const { judged } = this;
+    return typeof sets === "object" ? { kind: "order", sets, judged } : { kind: sets ?? "unknown", judged };
   }
 
-  private along(hint: readonly BendSet[]): BendSet[] | undefined {
+  /** Depth first from the flat blank: the sets on the way to the most bends made. */
+  dive(most: number): readonly BendSet[] {
+    const front = new Front([0], 0, this.judge.bends);
+    let deepest = 0;
+    while (!front.isEmpty && this.judged < most && countOf(deepest) < this.goal) {
+      front.level = front.waiting.findLastIndex((sets) => sets.length > 0);
+      for (const next of this.goOn(front, front.take()!, true))
+        if (countOf(next) > countOf(deepest)) deepest = next;
+    }
+    return front.back(deepest).reverse();
+  }
+
+  /** As far as an order goes, held in any way. */
+  private along(order: readonly BendSet[]): readonly BendSet[] {
     const sets = [0];
-    for (const makes of hint) {
+    for (const makes of order) {
       const set = sets.at(-1)!;
-      if ((set & makes) !== 0 || !this.asked.can(set, makes)) return undefined;
+      if ((set & makes) !== 0 || !this.can(set, makes)) break;
       sets.push(set | makes);
     }
-    return sets.at(-1) === this.whole ? sets : undefined;
+    return sets;
   }
 
-  /** Goes on from all sets of as many bends of the smaller front, again and again, until they meet or one has nothing left. */
-  private meet(most: number): BendSet[] | "none" | "unknown" {
-    const { fore, aft } = this;
+  /** Goes on from all sets of as many bends of the smaller front, again and again; undefined where too much is judged. */
+  private meet(fore: Front, aft: Front, most: number): readonly BendSet[] | "none" | undefined {
     while (fore.level < aft.level) {
       const forward = fore.size < aft.size;
-      const front = forward ? fore : aft;
+      const [front, other] = forward ? [fore, aft] : [aft, fore];
       for (let set = front.take(); set !== undefined; set = front.take()) {
-        const met = forward ? this.goOn(set) : this.goBack(set);
+        const met = this.goOn(front, set, forward).find((next) => other.from.has(next));
         if (met !== undefined) return [...fore.back(met).reverse(), ...aft.back(met).slice(1)];
-        if (this.judged >= most) return "unknown";
+        if (this.judged >= most) return undefined;
       }
       front.level += forward ? 1 : -1;
       if (front.isEmpty) return "none";
@@ -170,25 +167,39 @@ class OrderFinder<S extends Held> {
     return "none";
   }
 
-  /** A set that both fronts have come to, one stroke on from `set`. */
-  private goOn(set: BendSet): BendSet | undefined {
-    for (const makes of this.asked.makes) {
-      const next = set | makes;
-      if ((set & makes) !== 0 || this.fore.from.has(next) || !this.asked.can(set, makes)) continue;
-      this.fore.put(next, set);
-      if (this.aft.from.has(next)) return next;
-    }
-    return undefined;
+  /** Takes in all sets one stroke on or back from `set`; which are new. */
+  private goOn(front: Front, set: BendSet, forward: boolean): BendSet[] {
+    return this.makes
+      .filter((makes) => {
+        const next = set ^ makes;
+        if ((set & makes) !== (forward ? 0 : makes) || front.from.has(next)) return false;
+        if (!this.can(Math.min(set, next), makes)) return false;
+        front.put(next, set);
+        return true;
+      })
+      .map((makes) => set ^ makes);
   }
 
-  /** A set that both fronts have come to, one stroke back from `set`. */
-  private goBack(set: BendSet): BendSet | undefined {
-    for (const makes of this.asked.makes) {
-      const before = set & ~makes;
-      if ((set & makes) !== makes || this.aft.from.has(before) || !this.asked.can(before, makes)) continue;
-      this.aft.put(before, set);
-      if (this.fore.from.has(before)) return before;
+  /** Whether just these bends can be made next. */
+  private can(set: BendSet, makes: BendSet): boolean {
+    const { judge, options } = this;
+    for (let stroke = 0; stroke < judge.strokes.length; stroke++) {
+      if (judge.strokes[stroke] !== makes) continue;
+      this.judged++;
+      if (options.watch && this.judged % STROKES_A_LOOK === 0) {
+        options.watch.progress(Math.min(1, this.judged / this.most));
+        if (options.watch.stopped()) throw new SearchStopped();
+      }
+      if (judge.held(set, stroke).some((by) => isWished(judge, options.wishes ?? 0, set, by))) return true;
     }
-    return undefined;
+    return false;
+  }
+}
+
+/** All sets of at least and at most so many bends. */
+function* setsOf(least: number, most: number, bends: number): Generator<BendSet> {
+  for (let set = 0; set < 2 ** bends; set++) {
+    const count = countOf(set);
+    if (count >= least && count <= most) yield set;
   }
 }

@@ -36,9 +36,9 @@ export interface Judge<S extends Held = Held> {
   grants(wish: number, set: BendSet, by: S): boolean;
   /** Least distance during a stroke; exact where it is less than `enoughMm`, else that or more. Infinity: nothing is measured. */
   clearanceMm(set: BendSet, by: S, enoughMm: number): number;
-  /** How far the leaf swings in a stroke that can't be made, before something is met. */
+  /** How far the leaf swings, before something is met, in a stroke that can't be made. */
   swingRad(set: BendSet, stroke: number): number;
-  /** The same stroke as it would be held, where it can't be made: what an order ends with that is blocked. */
+  /** How such a stroke would be held. */
   blocked(stroke: number): S;
 }
 

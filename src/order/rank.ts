@@ -4,7 +4,6 @@
  * depends on the set and the last hold alone.
  */
 import { type BendSet, countOf, type Held, type Judge } from "./judge.ts";
-import { type Label, Labels } from "./labels.ts";
 import type { Ways } from "./reach.ts";
 
 /** Clearances nearer than this are of equal rank. */
@@ -54,17 +53,43 @@ function isGranted<S extends Held>(judge: Judge<S>, wished: number, set: BendSet
   return true;
 }
 
-/** A stroke that leads on to a goal, and what it costs from there on, itself included. */
-interface Onward<S extends Held> {
-  readonly by: S;
+/** A way as far as it goes. */
+interface Label<S extends Held> {
+  readonly set: BendSet;
+  readonly bends: number;
   readonly cost: number;
+  /** Least clearance. */
+  readonly widthMm: number;
+  readonly by?: S;
+  readonly before?: Label<S>;
+}
+
+/** Keeps what is to be gone on from first at the end: the widest way, of equal ones that with most bends, then the cheapest. */
+function putInto<S extends Held>(labels: Label<S>[], label: Label<S>): void {
+  let [from, to] = [0, labels.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    const other = labels[middle]!;
+    const goesFirst =
+      label.widthMm - other.widthMm || label.bends - other.bends || other.cost - label.cost || 1;
+    if (goesFirst > 0) from = middle + 1;
+    else to = middle;
+  }
+  labels.splice(from, 0, label);
+}
+
+/** What leads on from a set to a goal. */
+interface Onward<S extends Held> {
+  readonly isGoal: boolean;
+  readonly strokes: S[];
+  /** What each costs with all that follows. */
+  readonly costs: number[];
+  /** Of the strokes of one hold the cheapest, by their places. */
+  readonly cheapest: number[];
 }
 
 class Ranking<S extends Held> {
-  /** By set, higher ones first: what leads on to a goal. */
-  private readonly onward = new Map<BendSet, readonly Onward<S>[]>();
-  /** By set: of the strokes of one hold the cheapest. */
-  private readonly cheapest = new Map<BendSet, readonly Onward<S>[]>();
+  private readonly onward = new Map<BendSet, Onward<S>>();
 
   constructor(
     private readonly judge: Judge<S>,
@@ -72,94 +97,82 @@ class Ranking<S extends Held> {
     private readonly goals: ReadonlySet<BendSet>,
     wished: number,
   ) {
+    for (const goal of goals) this.onward.set(goal, { isGoal: true, strokes: [], costs: [], cheapest: [] });
     for (const [set, strokes] of [...ways].reverse()) {
-      const leads = strokes.filter((by) => {
-        const next = set | by.makes;
-        return (goals.has(next) || this.onward.has(next)) && isGranted(judge, wished, set, by);
-      });
-      if (leads.length > 0) this.take(set, leads);
+      if (goals.has(set)) continue;
+      const on: Onward<S> = { isGoal: false, strokes: [], costs: [], cheapest: [] };
+      for (const by of strokes) {
+        const next = this.onward.get(set | by.makes);
+        if (next && (wished === 0 || isGranted(judge, wished, set, by)))
+          take(on, by, by.cost + this.costAfter(next, by));
+      }
+      if (on.strokes.length > 0) this.onward.set(set, on);
     }
   }
 
   best(): Way<S>[] {
-    const first = this.cheapest.get(0);
+    const first = this.onward.get(0);
     if (!first) return [];
-    const { judge } = this;
-    const rank = this.rankOf(Math.min(...first.map(({ cost }) => cost)));
-    const labels = new Labels<S>();
-    const settled = new Map<BendSet, Map<number, number>>();
+    const rank = this.rankOf(Math.min(...first.costs));
+    const labels: Label<S>[] = [];
+    const known = new Map<BendSet, Label<S>[]>();
     const found = new Map<BendSet, Label<S>>();
     let leastMm = 0;
-    this.goOn({ set: 0, bends: 0, cost: 0, widthMm: this.mostMm(), measured: true }, rank, labels);
-    while (labels.size > 0 && labels.first!.widthMm >= leastMm) {
-      const label = labels.take();
-      const { set, by, before } = label;
-      if (!isNews(settled, label)) continue;
-      if (!label.measured) {
-        const widthMm = judge.clearanceMm(before!.set, by!, label.widthMm);
-        if (widthMm < label.widthMm) {
-          labels.put({ ...label, widthMm, measured: true });
-          continue;
-        }
-      }
-      settle(settled, label);
-      if (!this.goals.has(set)) this.goOn(label, rank, labels);
-      else if (!found.has(set)) {
-        found.set(set, label);
+    this.goOn({ set: 0, bends: 0, cost: 0, widthMm: this.mostMm() }, rank, known, labels);
+    for (let label = labels.pop(); label && label.widthMm >= leastMm; label = labels.pop()) {
+      if (!this.onward.get(label.set)!.isGoal) this.goOn(label, rank, known, labels);
+      else if (!found.has(label.set)) {
+        if (found.size === 0) leastMm = label.widthMm - SAME_MM;
+        found.set(label.set, label);
         if (found.size === this.goals.size) break;
-        if (found.size === 1) leastMm = label.widthMm - SAME_MM;
       }
     }
     return [...found].sort(([a], [b]) => a - b).map(([goal, label]) => ({ goal, strokes: strokesOf(label) }));
   }
 
-  /** Keeps what leads on from a set, with the least that each stroke costs up to a goal. */
-  private take(set: BendSet, leads: readonly S[]): void {
-    const onward = leads.map((by) => ({ by, cost: by.cost + this.costAfter(set | by.makes, by) }));
-    this.onward.set(set, onward);
-    const byHold = new Map<number, Onward<S>>();
-    for (const one of onward) {
-      const known = byHold.get(one.by.hold);
-      if (!known || one.cost < known.cost) byHold.set(one.by.hold, one);
-    }
-    this.cheapest.set(set, [...byHold.values()]);
-  }
-
-  private costAfter(set: BendSet, held: S): number {
+  private costAfter(set: Onward<S>, held: S): number {
+    if (set.isGoal) return 0;
     let least = Number.POSITIVE_INFINITY;
-    for (const { by, cost } of this.cheapest.get(set) ?? [])
-      least = Math.min(least, this.judge.between(held, by) + cost);
-    return this.goals.has(set) ? 0 : least;
+    for (const i of set.cheapest) {
+      const cost = this.judge.between(held, set.strokes[i]!) + set.costs[i]!;
+      if (cost < least) least = cost;
+    }
+    return least;
   }
 
   private rankOf(cost: number): number {
     return Math.floor(cost / this.judge.costGrain + 0.5);
   }
 
-  /** Puts on all ways that go on from one and may still be of the least cost. */
-  private goOn(before: Label<S>, rank: number, labels: Labels<S>): void {
-    for (const { by, cost } of this.onward.get(before.set)!) {
-      const sofar = before.cost + (before.by ? this.judge.between(before.by, by) : 0);
-      if (this.rankOf(sofar + cost) > rank) continue;
+  /** Puts on all ways that go on from one, may still be of the least cost, and are wider or cheaper than those known. */
+  private goOn(before: Label<S>, rank: number, known: Map<BendSet, Label<S>[]>, labels: Label<S>[]): void {
+    const { judge } = this;
+    const { strokes, costs } = this.onward.get(before.set)!;
+    for (let i = 0; i < strokes.length; i++) {
+      const by = strokes[i]!;
+      const sofar = before.cost + (before.by ? judge.between(before.by, by) : 0);
+      if (this.rankOf(sofar + costs[i]!) > rank) continue;
       const set = before.set | by.makes;
-      labels.put({
-        set,
-        bends: countOf(set),
-        cost: sofar + by.cost,
-        widthMm: before.widthMm,
-        measured: false,
-        by,
-        before,
-      });
+      const others = known.get(set);
+      const cost = sofar + by.cost;
+      const isBeaten = (mm: number) =>
+        others?.some((one) => one.by!.hold === by.hold && one.widthMm >= mm && one.cost <= cost);
+      if (isBeaten(before.widthMm)) continue;
+      const widthMm = Math.min(before.widthMm, judge.clearanceMm(before.set, by, before.widthMm));
+      if (isBeaten(widthMm)) continue;
+      const label = { set, bends: before.bends + countOf(by.makes), cost, widthMm, by, before };
+      if (others) others.push(label);
+      else known.set(set, [label]);
+      putInto(labels, label);
     }
   }
 
   /** No way is wider than the widest last stroke: past that all are alike, and the widest first dives for the goal. */
   private mostMm(): number {
     let most = 0;
-    for (const [set, onward] of this.onward) {
-      for (const { by } of onward) {
-        if (this.goals.has(set | by.makes))
+    for (const [set, { strokes }] of this.onward) {
+      for (const by of strokes) {
+        if (this.onward.get(set | by.makes)!.isGoal)
           most = Math.max(most, this.judge.clearanceMm(set, by, Number.POSITIVE_INFINITY));
       }
     }
@@ -167,22 +180,12 @@ class Ranking<S extends Held> {
   }
 }
 
-/** Whether no way as wide and as cheap has come to this set and hold. */
-function isNews<S extends Held>(
-  settled: ReadonlyMap<BendSet, ReadonlyMap<number, number>>,
-  { set, by, cost }: Label<S>,
-): boolean {
-  const known = settled.get(set)?.get(by!.hold);
-  return known === undefined || cost < known;
-}
-
-function settle<S extends Held>(
-  settled: Map<BendSet, Map<number, number>>,
-  { set, by, cost }: Label<S>,
-): void {
-  const known = settled.get(set);
-  if (known) known.set(by!.hold, cost);
-  else settled.set(set, new Map([[by!.hold, cost]]));
+function take<S extends Held>({ strokes, costs, cheapest }: Onward<S>, by: S, cost: number): void {
+  const place = cheapest.findIndex((i) => strokes[i]!.hold === by.hold);
+  if (place < 0) cheapest.push(strokes.length);
+  else if (cost < costs[cheapest[place]!]!) cheapest[place] = strokes.length;
+  strokes.push(by);
+  costs.push(cost);
 }
 
 function strokesOf<S extends Held>(label: Label<S>): S[] {

@@ -9,6 +9,7 @@ import type { Job } from "../jobFile/job.ts";
 import { stageAt } from "../jobFile/stageAt.ts";
 import { type Scene, stageScene } from "../motion/scene.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
+import { leastMomentDeg } from "./leastMoment.ts";
 import { stepPicture } from "./stepPicture.ts";
 
 const STEP_DEG: Deg = 3;
@@ -21,10 +22,15 @@ function stepAt(answer: Answer, stepIndex: number): StepAnswer {
 
 /** Scenes of a step at as many leaf angles as the picture wants. */
 function scenesOf(job: Job, answer: Answer, stepIndex: number): Scene[] {
-  const { reached } = stepAt(answer, stepIndex);
+  const step = stepAt(answer, stepIndex);
+  const { reached } = step;
   const count = Math.max(1, Math.ceil(reached / STEP_DEG));
   const leafDegs = Array.from({ length: count + 1 }, (_, i) => (reached * i) / count);
-  return scenesAt(job, answer, stepIndex, leafDegs);
+  const stage = stageAt(job, answer, stepIndex);
+  // The moment of least clearance itself, so that what is measured ends on metal.
+  const least = leastMomentDeg((leafDeg) => stageScene(stage, toRad(leafDeg)), reached, step);
+  const all = least === undefined ? leafDegs : [...new Set([...leafDegs, least])].sort((a, b) => a - b);
+  return scenesAt(job, answer, stepIndex, all);
 }
 
 /** Scenes of step `stepIndex` (from 0) at these leaf angles. */

@@ -19,7 +19,9 @@ export class Seated {
   private readonly clamped: Shared<Beginning>;
   private readonly itself: Itself;
   /** The nose pinches nothing; the leaf swings far enough and meets neither bed nor clamp by itself. */
-  private readonly leafPasses: boolean;
+  private readonly isPossible: boolean;
+  private readonly open = openRoom();
+  private beginnings = 0;
   private readonly zoneToLoad: Room = openRoom();
   private readonly zoneToUnload: Room = openRoom();
 
@@ -35,7 +37,7 @@ export class Seated {
     this.itself = new Itself(checks, measure);
     const alone = noContact();
     checks.leafWithBrake(alone);
-    this.leafPasses =
+    this.isPossible =
       !seat.pinched && seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
@@ -43,38 +45,33 @@ export class Seated {
 
   /** Whether the bend can be made after the bends in `set`. */
   canMake(set: number): boolean {
-    if (!this.leafPasses) return false;
-    const moving = this.moving.of(set, isDecided);
+    if (!this.isPossible) return false;
+    const moving = this.moving.of(set);
     if (moving.barred) return false;
-    const clamped = this.clamped.of(set, isDecided);
+    const clamped = this.clamped.of(set);
     if (clamped.barred) return false;
     if (!this.goes(moving.load, clamped.load, this.zoneToLoad)) return false;
     if (!this.goes(moving.unload, clamped.unload, this.zoneToUnload)) return false;
     if (this.itself.areParted(moving, clamped)) return true;
-    return !this.itself.meets(this.moving.of(set, never), this.clamped.of(set, never));
+    return !this.itself.meets(this.moving.upTo(set, never), this.clamped.upTo(set, never));
   }
 
   /** Clearance of a bend that can be made; exact where it is less than `enoughMm`, else that or more. */
   clearanceMm(set: number, enoughMm: number): number {
-    const fromBrake = Math.min(
-      this.moving.of(set, isClearOn).clearanceMm,
-      this.clamped.of(set, isClearOn).clearanceMm,
+    const { moving, clamped, itself } = this;
+    const isClearOn = (side: Beginning) => side.isClearOn;
+    const brakeMm = Math.min(
+      moving.upTo(set, isClearOn).clearanceMm,
+      clamped.upTo(set, isClearOn).clearanceMm,
     );
-    const enough = Math.min(fromBrake, enoughMm);
-    if (
-      this.itself.distanceMm(this.moving.of(set, isDecided), this.clamped.of(set, isDecided), enough) >=
-      enough
-    )
-      return fromBrake;
-    return Math.min(
-      fromBrake,
-      this.itself.distanceMm(this.moving.of(set, never), this.clamped.of(set, never), enough),
-    );
+    const enough = Math.min(brakeMm, enoughMm);
+    if (itself.leastMm(moving.of(set), clamped.of(set)) >= enough) return brakeMm;
+    return Math.min(brakeMm, itself.distanceMm(moving.upTo(set, never), clamped.upTo(set, never), enough));
   }
 
-  private goes(moving: Room, clamped: Room, zone: Room): boolean {
-    if (isOpen(moving) && isOpen(clamped) && isOpen(zone)) return true;
-    return this.loading.handling(moving, clamped, zone) !== "blocked";
+  private goes(moving: Room | undefined, clamped: Room | undefined, zone: Room): boolean {
+    if (!moving && !clamped && isOpen(zone)) return true;
+    return this.loading.handling(moving ?? this.open, clamped ?? this.open, zone) !== "blocked";
   }
 
   private sideOf(side: Side, checks: SideChecks, measure: ClearanceChecks): Shared<Beginning> {
@@ -91,15 +88,10 @@ export class Seated {
       slideMm: side === "moving" ? pieces.turning.maxInward : 0,
       runTopMm: Math.max(0, seat.thicknessMm - seat.pivot.y),
       fairRad: side === "moving" ? half : Math.PI - half,
+      count: () => this.beginnings++,
     };
-    const numbers = { next: 0 };
-    const first = new Beginning(setting, 0, 0, undefined, numbers);
-    const next = (before: Beginning, made: boolean) =>
-      new Beginning(setting, before.k + 1, before.formed | (Number(made) << before.k), before, numbers);
-    return new Shared(Array.from(bendNumber), first, next);
+    return new Shared(Array.from(bendNumber), new Beginning(setting));
   }
 }
 
-const isDecided = ({ barred, freeOn }: Beginning) => barred || freeOn;
-const isClearOn = (side: Beginning) => side.isClearOn;
 const never = () => false;

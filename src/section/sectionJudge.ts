@@ -32,6 +32,9 @@ export class SectionJudge implements Judge<Move> {
   private readonly moves: readonly (readonly Move[])[];
   private readonly seated: (Seated | undefined)[] = [];
   private readonly changeCost: number;
+  /** Then a bend with one end clamped is its counterpart with the other end clamped, the set of bends done mirrored. */
+  private readonly sameFromBothEnds: boolean;
+  private mirrored: readonly [set: number, back: number] = [0, 0];
 
   constructor(
     private readonly part: Part,
@@ -46,6 +49,7 @@ export class SectionJudge implements Judge<Move> {
     const swungMost = (Math.ceil(n * Math.max(...widths)) + 1) * SWUNG_PARTS;
     const weights = new Weights([2 * n, swungMost - (swungMost % GRAIN) + GRAIN - 1]);
     this.changeCost = weights.cost(1, 0);
+    this.sameFromBothEnds = readsBack(part.flatsMm) && readsBack(part.bends);
     this.moves = this.strokes.map((makes, stroke) => {
       const bend = stroke >> 1;
       const hold = (stroke & 1) + (part.bends[bend]!.turn === "up" ? 2 : 0);
@@ -55,7 +59,7 @@ export class SectionJudge implements Judge<Move> {
   }
 
   held(set: number, stroke: number): readonly Move[] {
-    return this.of(stroke).canMake(set) ? this.moves[stroke]! : NONE;
+    return this.seatedFor(stroke).canMake(this.seenBy(stroke, set)) ? this.moves[stroke]! : NONE;
   }
 
   /** A change of the clamped end and a change of face. */
@@ -69,7 +73,7 @@ export class SectionJudge implements Judge<Move> {
   }
 
   clearanceMm(set: number, by: Move, enoughMm: number): number {
-    return this.of(by.stroke).clearanceMm(set, enoughMm);
+    return this.seatedFor(by.stroke).clearanceMm(this.seenBy(by.stroke, set), enoughMm);
   }
 
   swingRad(set: number, stroke: number): number {
@@ -91,13 +95,34 @@ export class SectionJudge implements Judge<Move> {
     return this.moves[stroke]![0]!;
   }
 
-  private of(stroke: number): Seated {
-    this.seated[stroke] ??= new Seated(
-      seatFor(this.part, this.machine.brake, stroke >> 1, ENDS[stroke & 1]!),
+  private seatedFor(stroke: number): Seated {
+    const at = this.isCounterpart(stroke) ? this.strokes.length - 1 - stroke : stroke;
+    this.seated[at] ??= new Seated(
+      seatFor(this.part, this.machine.brake, at >> 1, ENDS[at & 1]!),
       this.machine,
     );
-    return this.seated[stroke];
+    return this.seated[at];
   }
+
+  /** A set of bends as the seat that is asked has it. */
+  private seenBy(stroke: number, set: number): number {
+    if (!this.isCounterpart(stroke)) return set;
+    if (this.mirrored[0] !== set) {
+      let back = 0;
+      for (let bend = 0; bend < this.bends; bend++) back |= ((set >>> bend) & 1) << (this.bends - 1 - bend);
+      this.mirrored = [set, back];
+    }
+    return this.mirrored[1];
+  }
+
+  private isCounterpart(stroke: number): boolean {
+    return this.sameFromBothEnds && (stroke & 1) === 1;
+  }
+}
+
+/** Whether a list is the same from its end. */
+function readsBack(list: readonly object[] | readonly number[]): boolean {
+  return list.every((one, i) => JSON.stringify(one) === JSON.stringify(list.at(-1 - i)));
 }
 
 const NONE: readonly Move[] = [];

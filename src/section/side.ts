@@ -3,12 +3,13 @@
  * reaches as seen from the pivot, and how clear it stays. What one more element adds is worked out once for all that begin alike.
  */
 import type { Beyond } from "../contact/beyond.ts";
-import type { ClearanceChecks, ClearanceRecord } from "../contact/clearance.ts";
+import { type ClearanceChecks, noClearance } from "../contact/clearance.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
 import { noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+import { Told } from "../order/shared.ts";
 
 /** The checks of one side. */
 export interface SideSetting {
@@ -23,6 +24,8 @@ export interface SideSetting {
   readonly runTopMm: number;
   /** The sector that is this side's own to fill: half of what the sweep leaves between the two sides. */
   readonly fairRad: number;
+  /** Numbers the beginnings of the seat. */
+  readonly count: () => number;
 }
 
 /** Where an element lies: distances and direction from the pivot at rest; undefined in the run along bed or leaf. */
@@ -32,66 +35,75 @@ interface Place {
   readonly directionRad: number;
 }
 
-const OPEN: Room = openRoom();
-
 /** The flats of a side up to number k, with the joints between them as in `formed` (joint 0, nearest to the bend, in bit 0). */
-export class Beginning {
+export class Beginning extends Told<Beginning> {
+  readonly number: number;
   /** It meets the brake, or leaves no way in or out. */
   readonly barred: boolean;
-  /** Whatever comes beyond keeps off the brake and in this side's sector. */
-  readonly freeOn: boolean;
-  /** What it blocks before the bend is made, and after. */
-  readonly load: Room;
-  readonly unload: Room;
+  /** It is barred, or whatever comes beyond keeps off the brake and in this side's sector. */
+  readonly decides: boolean;
+  /** What it blocks before the bend is made, and after; undefined where nothing. */
+  readonly load: Room | undefined;
+  readonly unload: Room | undefined;
   /** Moving side: largest direction from the pivot at rest; clamped: smallest one. Only of what lies off the run. */
-  angleRad: number;
+  readonly angleRad: number;
   /** Least distance from the pivot of what lies off the run. */
-  nearMm: number;
-  /** Its number among the beginnings of the seat. */
-  readonly number: number;
+  readonly nearMm: number;
+  /** Direction in which a run of the other side is seen where this side may be met. */
+  readonly riseRad: number;
   private lastPlace: Place | undefined | "unknown" = "unknown";
   private mm: number | undefined;
   private wide: boolean | undefined;
 
   constructor(
     private readonly setting: SideSetting,
-    readonly k: number,
-    readonly formed: number,
-    readonly before: Beginning | undefined,
-    numbers: { next: number },
+    readonly k = 0,
+    readonly formed = 0,
+    readonly before?: Beginning,
   ) {
-    this.number = numbers.next++;
-    const { side } = setting;
-    this.angleRad = before?.angleRad ?? (side === "moving" ? 0 : Math.PI);
-    this.nearMm = before?.nearMm ?? Number.POSITIVE_INFINITY;
-    this.load = before?.load ?? OPEN;
-    this.unload = before?.unload ?? OPEN;
-    this.barred = this.freeOn = before?.freeOn ?? false;
-    if (this.freeOn) {
-      this.barred = false;
-      return;
+    super();
+    const { side, loading, beyond, joints } = setting;
+    const moving = side === "moving";
+    const wider = moving ? Math.max : Math.min;
+    this.number = setting.count();
+    let angleRad = before?.angleRad ?? (moving ? 0 : Math.PI);
+    let nearMm = before?.nearMm ?? Number.POSITIVE_INFINITY;
+    this.load = before?.load;
+    this.unload = before?.unload;
+    this.barred = false;
+    this.decides = before?.decides === true;
+    if (!this.decides) {
+      this.barred = this.meetsBrake();
+      if (!this.barred && this.place) {
+        angleRad = wider(angleRad, this.place.directionRad);
+        nearMm = Math.min(nearMm, this.place.nearMm);
+      }
+      if (!this.barred && setting.checks.machine.brake.openEnds) this.barred = this.liesOnLeaf();
+      else if (!this.barred) {
+        this.load = this.roomWith(before?.load, false);
+        this.unload = moving ? this.roomWith(before?.unload, true) : this.load;
+        this.barred = [this.load, this.unload].some((room) => room && !loading.lets(room));
+      }
+      this.decides = this.barred;
+      if (!this.barred && k < joints && this.restIsFree(angleRad)) {
+        this.decides = true;
+        angleRad = wider(angleRad, beyond.direction);
+        nearMm = Math.min(nearMm, beyond.near);
+      }
     }
-    this.barred = this.meetsBrake();
-    if (this.barred) return;
-    if (this.place) this.widen(this.place.nearMm, this.place.directionRad);
-    if (setting.checks.machine.brake.openEnds) this.barred = this.liesOnLeaf();
-    else {
-      this.load = this.roomWith(this.load, false);
-      this.unload = side === "moving" ? this.roomWith(this.unload, true) : this.load;
-      this.barred = !setting.loading.lets(this.load) || !setting.loading.lets(this.unload);
-    }
-    this.freeOn = !this.barred && k < setting.joints && this.restIsFree();
+    this.angleRad = angleRad;
+    this.nearMm = nearMm;
+    this.riseRad = this.runRises(nearMm);
+  }
+
+  protected next(made: boolean): Beginning {
+    return new Beginning(this.setting, this.k + 1, this.formed | (Number(made) << this.k), this);
   }
 
   /** Where element k lies. */
   get place(): Place | undefined {
     if (this.lastPlace === "unknown") this.lastPlace = this.placeOfLast();
     return this.lastPlace;
-  }
-
-  /** Direction in which a run of the other side is seen where this side may be met. */
-  get riseRad(): number {
-    return this.runRises(this.nearMm);
   }
 
   /** Direction in which a run of sheet is seen, above bed or leaf, where it may meet what this side has so far out. */
@@ -105,13 +117,7 @@ export class Beginning {
   get clearanceMm(): number {
     if (this.mm !== undefined) return this.mm;
     const { before, setting } = this;
-    const record: ClearanceRecord = {
-      mm: Number.POSITIVE_INFINITY,
-      partX: 0,
-      partY: 0,
-      otherX: 0,
-      otherY: 0,
-    };
+    const record = noClearance();
     if (before) record.mm = before.clearanceMm;
     setting.measure.withBrake(setting.side, this.k, this.formed, record);
     this.mm = record.mm;
@@ -151,12 +157,6 @@ export class Beginning {
     return { nearMm: a.near - FACE_INSET_MM, farMm: a.far + FACE_INSET_MM, directionRad };
   }
 
-  private widen(nearMm: number, directionRad: number): void {
-    const wider = this.setting.side === "moving" ? Math.max : Math.min;
-    this.angleRad = wider(this.angleRad, directionRad);
-    this.nearMm = Math.min(this.nearMm, nearMm);
-  }
-
   /** Sliding in along the bend line is always left where ends are open: then only the leaf gone back to rest may be in the way. */
   private liesOnLeaf(): boolean {
     const { side, checks, loading } = this.setting;
@@ -165,26 +165,25 @@ export class Beginning {
     return loading.finishedOverlapsLeaf(checks.a, this.k, this.formed);
   }
 
-  private roomWith(before: Room, finished: boolean): Room {
+  private roomWith(before: Room | undefined, finished: boolean): Room | undefined {
     const room = openRoom();
     this.setting.loading.element(this.setting.side, this.k, this.formed, finished, room);
     if (isOpen(room)) return before;
+    if (!before) return room;
     room.overlaps ||= before.overlaps;
     room.sheet.addAll(before.sheet);
     room.clamp.addAll(before.clamp);
     return room;
   }
 
-  private restIsFree(): boolean {
+  private restIsFree(angleRad: number): boolean {
     const { beyond, side, fairRad, checks } = this.setting;
     beyond.after(this.k, this.formed);
-    const moving = side === "moving";
-    const bound = moving ? Math.max(this.angleRad, fairRad) : Math.min(this.angleRad, fairRad);
+    const { direction } = beyond;
     // A direction that is not known is not a number: no comparison holds.
-    if (!(moving ? beyond.direction <= bound : beyond.direction >= bound)) return false;
-    if (!beyond.keepsOff()) return false;
-    const open = checks.machine.brake.openEnds || (beyond.letsPass(false) && beyond.letsPass(true));
-    if (open) this.widen(beyond.near, beyond.direction);
-    return open;
+    const isApart =
+      side === "moving" ? direction <= Math.max(angleRad, fairRad) : direction >= Math.min(angleRad, fairRad);
+    if (!isApart || !beyond.keepsOff()) return false;
+    return checks.machine.brake.openEnds || (beyond.letsPass(false) && beyond.letsPass(true));
   }
 }

@@ -36,7 +36,8 @@ const LONG_LEAF_MM: Mm = 60;
 const MOST_OVERHANG_MM: Mm = 120;
 const LEAST_OVERHANG_MM: Mm = 6;
 const MOST_LIFT_MM: Mm = 120;
-const LEAST_LIFT_MM: Mm = 20;
+/** Room for the sheet and a finger's push; each turn of a nut gives a pitch of it. */
+const LEAST_LIFT_MM: Mm = 4;
 const TOLERANCE_MM: Mm = 0.005;
 /** Near enough for figures that are rounded up by more than this. */
 const ROUGH_MM: Mm = 0.2;

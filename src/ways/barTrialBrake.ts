@@ -1,11 +1,11 @@
 /**
- * A bar brake to try parts on before it is designed: bar, holder, bed and leaf as plain outlines in a job file's terms.
+ * A bar brake to try parts on before it is designed: bar, holder, bolts, bed and leaf as plain outlines in a job file's terms.
  * Holder, bed and leaf stand for their sections by their envelopes, so that what clears them clears the sections too.
  */
 
 import type { JobFile } from "../jobFile/schema.ts";
-import { envelope } from "../narrowBrake/memberPlan.ts";
 import type { NarrowBrakePlan } from "../narrowBrake/narrowBrake.ts";
+import { boxOfShape, pieceOf } from "../narrowBrake/solid.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { BarTrial } from "./barLimits.ts";
@@ -19,10 +19,12 @@ export interface BarMembers {
   readonly bedDepthMm: Mm | null;
   readonly bedHighMm: Mm;
   readonly leafHighMm: Mm;
+  /** From the holder's front back to the bolts; null where they stand beyond the ends of the part. */
+  readonly boltsBehindMm: Mm | null;
 }
 
 /** As large as any holder of the stock list: what clears it clears the real one. */
-export const LARGE_MEMBERS: BarMembers = {
+export const LARGE_MEMBERS: Omit<BarMembers, "boltsBehindMm"> = {
   holderDepthMm: 60,
   holderHighMm: 60,
   bedDepthMm: null,
@@ -31,24 +33,30 @@ export const LARGE_MEMBERS: BarMembers = {
 };
 
 /** As small as any, for parts that leave no room for a large one. */
-export const SMALL_MEMBERS: BarMembers = { ...LARGE_MEMBERS, holderDepthMm: 20, holderHighMm: 20 };
+export const SMALL_MEMBERS: typeof LARGE_MEMBERS = { ...LARGE_MEMBERS, holderDepthMm: 20, holderHighMm: 20 };
+
+/** Where the bolts may stand, the nearest first: nearer ones bend the holder less; last, beyond the ends of the part. */
+export const BOLT_PLACES: readonly (Mm | null)[] = [16, 40, 65, null];
 
 const BAR_DEPTH_MM: Mm = 50;
+const BOLT_MM: Mm = 12;
 const SWING_DEG = 135;
 
-/** Holder, bed and leaf of a plan. */
-export function membersOf({ holder, bed, leaf }: NarrowBrakePlan): BarMembers {
-  const [holderBox, bedBox] = [envelope(holder.shape), envelope(bed.shape)];
+/** Holder, bolts, bed and leaf of a plan. */
+export function membersOf({ assembly, places }: NarrowBrakePlan): BarMembers {
+  const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
+  const [holder, cap, leaf] = [box("holder"), box("cap"), box("leaf")];
   return {
-    holderDepthMm: holderBox.widthMm,
-    holderHighMm: holderBox.heightMm,
-    bedDepthMm: bedBox.widthMm,
-    bedHighMm: bedBox.heightMm,
-    leafHighMm: leaf.standingMm,
+    holderDepthMm: holder.max[0] - holder.min[0],
+    holderHighMm: holder.max[1] - holder.min[1],
+    bedDepthMm: cap.max[0] - cap.min[0],
+    bedHighMm: cap.max[1] - cap.min[1],
+    leafHighMm: leaf.max[1] - leaf.min[1],
+    boltsBehindMm: places.inside ? holder.max[0] - box("bolt-1").max[0] : null,
   };
 }
 
-/** @example sameMembers(LARGE_MEMBERS, SMALL_MEMBERS) // false */
+/** @example sameMembers({ ...LARGE_MEMBERS, boltsBehindMm: 16 }, { ...SMALL_MEMBERS, boltsBehindMm: 16 }) // false */
 export function sameMembers(a: BarMembers, b: BarMembers): boolean {
   return (Object.keys(a) as (keyof BarMembers)[]).every((key) => a[key] === b[key]);
 }
@@ -57,19 +65,31 @@ export function sameMembers(a: BarMembers, b: BarMembers): boolean {
 export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthUnit): BrakeFile {
   // Plain numbers: reading written lengths would take longer than trying them.
   const inUnit = (lengthMm: Mm) => (units === "in" ? lengthMm / MM_PER_INCH : lengthMm);
-  const rectangle = (fromX: Mm, toX: Mm, highMm: Mm): BrakeFile["bed"]["profile"] => [
-    [inUnit(fromX), inUnit(-highMm)],
-    [inUnit(toX), inUnit(-highMm)],
-    [inUnit(toX), 0],
-    [inUnit(fromX), 0],
+  const rectangle = (fromX: Mm, toX: Mm, fromY: Mm, toY: Mm): BrakeFile["bed"]["profile"] => [
+    [inUnit(fromX), inUnit(fromY)],
+    [inUnit(toX), inUnit(fromY)],
+    [inUnit(toX), inUnit(toY)],
+    [inUnit(fromX), inUnit(toY)],
   ];
   const { overhangMm } = bar;
+  const { boltsBehindMm } = members;
   const depthMm = overhangMm === null ? BAR_DEPTH_MM : overhangMm + members.holderDepthMm;
   const holder = overhangMm !== null && {
     holderBack: inUnit(overhangMm),
     holderHeight: inUnit(members.holderHighMm),
     holderDepth: inUnit(members.holderDepthMm),
   };
+  const bolts =
+    overhangMm !== null && boltsBehindMm !== null
+      ? [
+          rectangle(
+            -overhangMm - boltsBehindMm - BOLT_MM,
+            -overhangMm - boltsBehindMm,
+            0,
+            members.holderHighMm,
+          ),
+        ]
+      : [];
   return {
     name: "clamp bar to be made",
     clamp: {
@@ -80,8 +100,9 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
       noseAngle: 90 - bar.frontBevelDeg,
       ...holder,
     },
-    bed: { profile: rectangle(-(members.bedDepthMm ?? depthMm), 0, members.bedHighMm) },
-    leaf: { profile: rectangle(0, bar.leafFaceMm, members.leafHighMm), swing: SWING_DEG },
+    bed: { profile: rectangle(-(members.bedDepthMm ?? depthMm), 0, -members.bedHighMm, 0) },
+    leaf: { profile: rectangle(0, bar.leafFaceMm, -members.leafHighMm, 0), swing: SWING_DEG },
+    ...(bolts.length > 0 && { frame: bolts }),
     lift: inUnit(bar.liftMm),
     openEnds: false,
   };

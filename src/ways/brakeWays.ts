@@ -9,10 +9,11 @@ import { jobOf } from "../jobFile/readJob.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
 import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
+import { MOST_RANKED } from "../section/searchSection.ts";
 import { lengthIn, outcomeWords } from "../words/wayWords.ts";
 import { THICKEST_MM, windowWords } from "../words/windowWords.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "./cost.ts";
-import { type Outcome, outcomeOf, WHOLE_SEARCH } from "./folds.ts";
+import { type Outcome, outcomeOf } from "./folds.ts";
 import { type Goal, reaches } from "./handling.ts";
 import { type ShopMadeBar, shopMadeBar } from "./shopMadeBar.ts";
 import { Work } from "./work.ts";
@@ -57,7 +58,7 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
       because: barReasons(bar, job),
       ...told(outcome, brake),
       cost: SHOP_BAR_COST,
-      to: bar.design.plan?.bar.thicknessMm ?? window.thinnestMm,
+      to: bar.design.plan?.sizes.barMm ?? window.thinnestMm,
       bar: {
         thinnest: window.thinnestMm,
         thickest: window.thickestMm,
@@ -78,7 +79,7 @@ function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefin
 function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFile) {
   const { verdict, clearanceMm, order } = outcome;
   // Where not all orders are ranked, the one that was found goes with the brake.
-  const along: FileChange[] = order.length > WHOLE_SEARCH ? [{ kind: "order", order }] : [];
+  const along: FileChange[] = order.length > MOST_RANKED ? [{ kind: "order", order }] : [];
   return { changes: [{ kind: "brake", brake }, ...along], verdict, clearance: clearanceMm, order } as const;
 }
 

@@ -1,18 +1,15 @@
 /**
  * How a part comes out on a brake: whether it folds in any order at all, its best order and what that leaves to spare.
- * Up to WHOLE_SEARCH bends the order is the best of all; beyond, one that is clear where there is one, else one that folds.
+ * Up to as many bends as are ranked the order is the best of all; beyond, one that is clear where there is one, else one that folds.
  */
 import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
 import { stagesOf } from "../motion/stages.ts";
-import { searchOrders } from "../sequence/search.ts";
+import { searchSection } from "../section/searchSection.ts";
 import type { Mm } from "../units/quantity.ts";
 import { findOrder } from "./findOrder.ts";
 import type { Machines } from "./machines.ts";
-
-/** Up to so many bends a search that ranks all orders takes some tens of milliseconds. */
-export const WHOLE_SEARCH = 12;
 
 /** Whether there is an order with every clearance at least `leastMm`; 0 asks for no contact only. */
 export function folds(trial: Trial, leastMm: Mm, machines?: Machines): boolean {
@@ -31,7 +28,6 @@ export interface Outcome {
 export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBend[]): Outcome {
   const { part, brake } = trial;
   const order = given ?? goodOrder(trial, marginMm);
-  if (order === undefined) return { verdict: "hits", clearanceMm: null, order: [] };
   const machine = new Machine(brake, part.thicknessMm);
   const steps = order.map(({ bend, clamped, to }) => ({
     bend: bend - 1,
@@ -52,21 +48,7 @@ export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBe
   };
 }
 
-/** One part may take so many states before it is given up: some seconds. */
-const MOST_STATES = 300_000;
-
-/** The best of all orders up to WHOLE_SEARCH bends, or the furthest; beyond, one that folds, clear where it can be. */
-function goodOrder(trial: Trial, marginMm: Mm): readonly OrderedBend[] | undefined {
-  const { part, brake } = trial;
-  if (part.bends.length <= WHOLE_SEARCH) {
-    return searchOrders(part, brake, marginMm).order.map(({ bend, clamped }) => ({
-      bend: bend + 1,
-      clamped,
-    }));
-  }
-  for (const leastMm of marginMm > 0 ? [marginMm, 0] : [0]) {
-    const found = findOrder(trial, { leastMm, mostStates: MOST_STATES });
-    if (found.kind === "order") return found.order;
-  }
-  return undefined;
+/** The best of all orders up to as many bends as are ranked, or the furthest; beyond, one that folds, clear where it can be. */
+function goodOrder({ part, brake }: Trial, marginMm: Mm): readonly OrderedBend[] {
+  return searchSection(part, brake, marginMm).order.map(({ bend, clamped }) => ({ bend: bend + 1, clamped }));
 }

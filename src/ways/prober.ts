@@ -6,9 +6,10 @@
 
 import type { Change, OrderedBend, Trial, Tryout } from "../jobFile/change.ts";
 import type { Way, WayKind } from "../jobFile/way.ts";
+import { MOST_RANKED } from "../section/searchSection.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type Finding, findOrder } from "./findOrder.ts";
-import { type Outcome, outcomeOf, WHOLE_SEARCH } from "./folds.ts";
+import { type Outcome, outcomeOf } from "./folds.ts";
 import { type Goal, reaches } from "./handling.ts";
 import type { Machines } from "./machines.ts";
 import type { Work } from "./work.ts";
@@ -33,7 +34,8 @@ const MOST_STATES = 60_000;
 
 export class Prober {
   private readonly bends: number;
-  private passed: readonly OrderedBend[];
+  /** Bends in the order that passed last, from 1. */
+  private passed: readonly number[];
 
   constructor(private readonly setting: ProberSetting) {
     this.bends = setting.trial.part.bends.length;
@@ -68,7 +70,7 @@ export class Prober {
    * was found goes with it.
    */
   completed(changes: readonly Change[], order?: readonly OrderedBend[]): Change[] {
-    if (this.bends > WHOLE_SEARCH && order) return [...changes, { kind: "order", order }];
+    if (this.bends > MOST_RANKED && order) return [...changes, { kind: "order", order }];
     return this.setting.own ? [...changes, { kind: "order", order: null }] : [...changes];
   }
 
@@ -79,27 +81,26 @@ export class Prober {
 
   private findIn(trial: Trial, leastMm: Mm): Finding {
     const { work, machines } = this.setting;
-    const hints = [this.passed];
-    const found = findOrder(trial, { leastMm, hints, mostStates: MOST_STATES, machines });
+    const found = findOrder(trial, { leastMm, hint: this.passed, mostStates: MOST_STATES, machines });
     // Laying out what each bend needs costs as much as judging some states.
     work.spend(found.states + this.bends ** 2);
-    if (found.kind === "order") this.passed = found.order;
+    if (found.kind === "order") this.passed = found.bends;
     return found;
   }
 
   private outcome(trial: Trial): Outcome | undefined {
     const { marginMm, leastMm } = this.setting.goal;
-    if (this.bends <= WHOLE_SEARCH) return outcomeOf(trial, marginMm);
+    if (this.bends <= MOST_RANKED) return outcomeOf(trial, marginMm);
     for (const mm of leastMm < marginMm ? [marginMm, leastMm] : [leastMm]) {
       const found = this.findIn(trial, mm);
-      if (found.kind === "order") return outcomeOf(trial, marginMm, found.order);
+      if (found.kind === "order") return outcomeOf(trial, marginMm, found.order());
     }
     return undefined;
   }
 }
 
 /** An order as far as it got, with the bends that it never came to at its end. */
-function wholeOrder(reached: readonly OrderedBend[], bends: number): OrderedBend[] {
-  const rest = Array.from({ length: bends }, (_, i): OrderedBend => ({ bend: i + 1, clamped: "start" }));
-  return [...reached, ...rest.filter(({ bend }) => reached.every((step) => step.bend !== bend))];
+function wholeOrder(reached: readonly OrderedBend[], bends: number): number[] {
+  const all = Array.from({ length: bends }, (_, i) => i + 1);
+  return [...new Set([...reached.map(({ bend }) => bend), ...all])];
 }

@@ -4,6 +4,8 @@
  * Greedy in the order of the file: another choice of parts may make as many, never one bar for all that was missed.
  */
 import type { JobFile } from "../jobFile/schema.ts";
+import { refusalSentence } from "../narrowBrake/designNarrowBrake.ts";
+import type { Refused } from "../narrowBrake/narrowBrake.ts";
 import { type ShopMadeBar, type ShopMadeBarOptions, shopMadeBar } from "./shopMadeBar.ts";
 
 export interface BarForParts {
@@ -20,6 +22,8 @@ export interface LeftPart {
   readonly part: number;
   /** Why, as a sentence. */
   readonly because: string;
+  /** The same with the longest brake that would do; 0 where none would. */
+  readonly refused: Refused;
 }
 
 export interface BarChoice {
@@ -46,7 +50,8 @@ export function barForParts(files: readonly JobFile[], wishes?: ShopMadeBarOptio
     if (bar?.brake) found = { bar, brake: bar.brake, makes };
     else {
       const alone = makes.length === 1 ? bar : barOf([part]);
-      left.push({ part, because: alone?.brake ? NOT_WITH_THE_REST : whyNot(alone) });
+      const because = alone?.brake ? NOT_WITH_THE_REST : whyNot(alone);
+      left.push({ part, because, refused: alone?.design.refused ?? { why: because, longestMm: 0 } });
     }
   }
   return { found, left };
@@ -58,8 +63,7 @@ function whyNot(alone: ShopMadeBar | undefined): string {
   if (alone === undefined) {
     return "No clamp bar makes it: however thin, the part meets it, its holder, the bed, the leaf or itself.";
   }
-  const { window, windowSentence, problems } = alone.design;
-  if (window.thinnestMm > window.thickestMm) return windowSentence;
-  const why = problems.length === 0 ? ["As planned, the made brake would not fold it."] : problems;
-  return ["No brake can be planned from common stock.", ...why, windowSentence].join(" ");
+  const { design } = alone;
+  if (design.refused) return refusalSentence(design.refused, design.requirements.units);
+  return `As planned, the made brake would not fold it. ${design.windowSentence}`;
 }

@@ -47,7 +47,14 @@ export function fitShop(shop: Shop): ShopFit {
 }
 
 function unfit(because: string | undefined): FitCell {
-  return { verdict: "unfit", clearance: null, worstBend: null, stopsAt: null, because: because ?? null };
+  return {
+    verdict: "unfit",
+    clearance: null,
+    worstBend: null,
+    stopsAt: null,
+    order: [],
+    because: because ?? null,
+  };
 }
 
 function cellOf(answer: Answer): FitCell {
@@ -58,6 +65,7 @@ function cellOf(answer: Answer): FitCell {
     clearance: worst?.verdict === "hits" ? null : (worst?.clearance ?? null),
     worstBend: worst?.bend ?? null,
     stopsAt: stops,
+    order: answer.order.map(({ bend, clamped }) => ({ bend, clamped })),
     because: null,
   };
 }
@@ -81,7 +89,7 @@ function barFor(shop: Shop, unmade: readonly number[]): ShopBar | null {
     thickest: thickestMm,
     stock: stockInsideMm,
     overhang: found.bar.limits.overhangMm,
-    length: plan.bar.lengthMm,
+    length: plan.places.barLongMm,
     makes: found.makes.map((i) => unmade[i]!),
     brake: found.brake,
   };

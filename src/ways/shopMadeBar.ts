@@ -1,7 +1,7 @@
 /**
- * One shop-made bar brake for all the parts that it must make: window of its thickness, plan of real stock, and the
- * made brake put back under every part. Thickest by clearance from the engine, thinnest by strength and stiffness.
- * Designed, then tried again with the holder, bed and leaf that came out, until these stay the same.
+ * One shop-made bar brake for all the parts that it must make: window of its thickness, plan of real stock, and the made brake put
+ * back under every part, over the whole range of leaf angles. Thickest by clearance from the engine, thinnest by strength.
+ * Designed, then tried again with the holder, bolts, bed and leaf that came out, until these stay the same.
  * Bound: lengths that a file does not give are guessed; the result says so.
  */
 
@@ -13,12 +13,18 @@ import type { JobFile } from "../jobFile/schema.ts";
 import { designNarrowBrake } from "../narrowBrake/designNarrowBrake.ts";
 import { madeBrakeFile } from "../narrowBrake/madeBrakeFile.ts";
 import type { NarrowBrake } from "../narrowBrake/narrowBrake.ts";
-import type { NarrowBrakeWishes, SheetToFold } from "../narrowBrake/requirements.ts";
+import {
+  MOST_LOST_IN_ALL,
+  type NarrowBrakeWishes,
+  resolvedGive,
+  type SheetToFold,
+} from "../narrowBrake/requirements.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { type BarLimits, type BarTrial, barLimits } from "./barLimits.ts";
 import {
   type BarMembers,
+  BOLT_PLACES,
   barTrialBrake,
   LARGE_MEMBERS,
   membersOf,
@@ -27,6 +33,7 @@ import {
 } from "./barTrialBrake.ts";
 import { Folders } from "./folders.ts";
 import { type Outcome, outcomeOf } from "./folds.ts";
+import { atEnd, type OverbendRange, overbendRange } from "./overbendRange.ts";
 import { harderOf, sheetToFold } from "./sheetToFold.ts";
 import { Work } from "./work.ts";
 
@@ -39,6 +46,8 @@ export interface ShopMadeBar {
   readonly brake: BrakeFile | null;
   /** How each part comes out on it, in the order of the parts; empty without a brake. */
   readonly outcomes: readonly Outcome[];
+  /** Leaf angles over which each part was checked on it. */
+  readonly ranges: readonly OverbendRange[];
   /** Names of parts whose length was guessed. */
   readonly guessedLengths: readonly string[];
 }
@@ -52,8 +61,8 @@ export interface ShopMadeBarOptions {
 
 /** Taken where a part gives no length along its bends. */
 const GUESSED_LENGTH_MM: Mm = 300;
-/** The front leans back this much more than the overbend asks for: common practice, no source. */
-const BEVEL_SPARE_DEG: Deg = 1;
+/** The front leans back this much more than the largest leaf angle asks for: common practice, no source. */
+const BEVEL_SPARE_DEG: Deg = 0.5;
 /** Face of the leaf where no part limits it. */
 const LONG_LEAF_MM: Mm = 60;
 /** Holder, bed and leaf mostly stay the same from the second round on. */
@@ -69,16 +78,25 @@ export function shopMadeBar(
 ): ShopMadeBar | undefined {
   const asked = files.map(onSharpBar);
   if (files.length === 0 || asked.some((job) => job === undefined)) return undefined;
-  const round = new Round(
-    files,
-    asked.filter((job) => job !== undefined),
-    wishes,
-    work,
-  );
-  let members = LARGE_MEMBERS;
+  const jobs = asked.filter((job) => job !== undefined);
+  const round = new Round(files, jobs, wishes, work);
+  let refused: ShopMadeBar | undefined;
+  for (const sized of [LARGE_MEMBERS, SMALL_MEMBERS]) {
+    for (const boltsBehindMm of BOLT_PLACES) {
+      const found = settled(round, { ...sized, boltsBehindMm });
+      if (found?.brake || work.isDone) return found;
+      refused ??= found;
+    }
+  }
+  return refused;
+}
+
+/** Tried again with what came out, until it stays the same. */
+function settled(round: Round, first: BarMembers): ShopMadeBar | undefined {
+  let members = first;
   let found: ShopMadeBar | undefined;
   for (let count = 0; count < MOST_ROUNDS; count++) {
-    const bar = round.heldBy(members) ?? (count === 0 ? round.heldBy(SMALL_MEMBERS) : undefined);
+    const bar = round.heldBy(members);
     // A round that comes out worse leaves the one before.
     if (bar === undefined || (found?.brake && !bar.brake)) return found;
     found = bar;
@@ -94,6 +112,10 @@ class Round {
   private readonly folders: Folders;
   private readonly units: LengthUnit;
   private readonly nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">;
+  private readonly ranges: readonly OverbendRange[];
+  /** The same parts with the leaf angle at the high and the low end of its range. */
+  private readonly high: readonly JobFile[];
+  private readonly low: readonly JobFile[];
 
   constructor(
     private readonly files: readonly JobFile[],
@@ -103,27 +125,33 @@ class Round {
   ) {
     this.folders = new Folders(work);
     this.units = files[0]?.units ?? "in";
+    const lostDeg = MOST_LOST_IN_ALL * resolvedGive(wishes).angleDeg;
+    this.ranges = jobs.map((job, i) => overbendRange(files[i]!, job, lostDeg));
+    this.high = files.map((file, i) => atEnd(file, this.ranges[i]!, "highDeg"));
+    this.low = files.map((file, i) => atEnd(file, this.ranges[i]!, "lowDeg"));
     this.nose = {
       noseRadiusMm: Math.min(...jobs.flatMap((job) => job.askedInsideRadiiMm)),
-      frontBevelDeg: bevelFor(jobs),
+      frontBevelDeg: bevelFor(this.ranges),
     };
   }
 
   /** The bar that these members hold, designed; undefined where none makes the parts or the work ran out. */
   heldBy(members: BarMembers): ShopMadeBar | undefined {
-    const { nose, files, work } = this;
-    const trialsWith = (bar: BarTrial) => trialsOn(files, (units) => barTrialBrake(bar, members, units));
+    const { nose, files, high, work } = this;
+    const on = (of: readonly JobFile[], bar: BarTrial) =>
+      trialsOn(of, (units) => barTrialBrake(bar, members, units));
     const makes = (bar: BarTrial) =>
-      trialsWith(bar)?.every((trial, i) => this.folders.fold(i, trial)) ?? false;
+      [...(on(high, bar) ?? [undefined]), ...(on(files, bar) ?? [undefined])].every(
+        (trial, i) => trial !== undefined && this.folders.fold(i, trial),
+      );
     const limits = barLimits(nose, makes, this.units);
     if (limits === undefined || work.isDone) return undefined;
     const { thickestMm, overhangMm, leafFaceMaxMm, liftMm } = limits;
     const leafFaceMm = leafFaceMaxMm ?? LONG_LEAF_MM;
-    const trials = trialsWith({ ...nose, thicknessMm: thickestMm, overhangMm, leafFaceMm, liftMm });
+    const trials = on(high, { ...nose, thicknessMm: thickestMm, overhangMm, leafFaceMm, liftMm });
     if (trials === undefined) return undefined;
-    const designed = this.designed(trials, limits);
     const guessedLengths = trials.flatMap(({ part }) => (part.lengthMm === undefined ? [part.name] : []));
-    return { limits, ...designed, guessedLengths };
+    return { limits, ranges: this.ranges, ...this.designed(trials, limits), guessedLengths };
   }
 
   /** The design, strong enough for the order in which each part is folded on the brake that comes of it. */
@@ -134,20 +162,34 @@ class Round {
     let sheets = trials.map((trial, i) => sheetOf(trial, outcomeOf(trial, this.marginOf(i))));
     for (;;) {
       const design = this.designFor(sheets, limits);
-      const made = design.feasible
-        ? trialsOn(this.files, (units) => madeBrakeFile(design, units))
-        : undefined;
-      const outcomes = made?.map((trial, i) => outcomeOf(trial, this.marginOf(i)));
-      // Offered only where every part folds on the planned brake.
-      if (!made || !outcomes || outcomes.some(({ verdict }) => verdict === "hits")) {
-        return { design, brake: null, outcomes: [] };
-      }
-      const harder = sheets.map((sheet, i) => harderOf(sheet, sheetOf(made[i]!, outcomes[i]!)));
+      if (design.plan === null) return { design, brake: null, outcomes: [] };
+      const brakeIn = (units: LengthUnit) => madeBrakeFile(design, units);
+      const made = this.overRange(brakeIn);
+      // Offered only where every part folds on the planned brake, at every leaf angle of its range.
+      if (made === undefined) return { design, brake: null, outcomes: [] };
+      const harder = sheets.map((sheet, i) => harderOf(sheet, sheetOf(made.trials[i]!, made.outcomes[i]!)));
       if (harder.every((sheet, i) => asksTheSame(sheet, sheets[i]!))) {
-        return { design, brake: madeBrakeFile(design, this.units), outcomes };
+        return { design, brake: brakeIn(this.units), outcomes: made.outcomes };
       }
       sheets = harder;
     }
+  }
+
+  /** How the parts come out at the likely leaf angle in an order that also does at both ends of the range; undefined where some don't. */
+  private overRange(brakeIn: (units: LengthUnit) => BrakeFile) {
+    const [likely, high, low] = [this.files, this.high, this.low].map((of) => trialsOn(of, brakeIn));
+    if (!likely || !high || !low) return undefined;
+    const outcomes: Outcome[] = [];
+    for (const [i, trial] of likely.entries()) {
+      const margin = this.marginOf(i);
+      const orders = [outcomeOf(trial, margin), outcomeOf(high[i]!, margin)].map(({ order }) => order);
+      const does = orders.find((order) =>
+        [trial, high[i]!, low[i]!].every((one) => outcomeOf(one, margin, order).verdict !== "hits"),
+      );
+      if (does === undefined) return undefined;
+      outcomes.push(outcomeOf(trial, margin, does));
+    }
+    return { trials: high, outcomes };
   }
 
   private designFor(parts: readonly SheetToFold[], limits: BarLimits): NarrowBrake {
@@ -203,7 +245,8 @@ function onSharpBar(file: JobFile): Job | undefined {
   return read.ok ? read.job : undefined;
 }
 
-function bevelFor(jobs: readonly Job[]): Deg {
-  const overbends = jobs.flatMap((job) => job.part.bends.map((bend) => bend.overbendDeg));
-  return Math.max(0, Math.ceil(Math.max(...overbends) - 90 + BEVEL_SPARE_DEG));
+/** The bar's front clears the flange at the largest leaf angle of any bend. */
+function bevelFor(ranges: readonly OverbendRange[]): Deg {
+  const highest = Math.max(...ranges.flatMap(({ bends }) => bends.map(({ highDeg }) => highDeg)));
+  return Math.max(0, Math.ceil(highest - 90 + BEVEL_SPARE_DEG));
 }

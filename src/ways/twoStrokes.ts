@@ -8,9 +8,8 @@ import { judgeStage, type Step } from "../contact/step.ts";
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
 import { type Stage, stagesOf } from "../motion/stages.ts";
 import type { End } from "../part/part.ts";
-import { changesBetween, type Hold } from "../sequence/moves.ts";
+import { ENDS, SectionJudge } from "../section/sectionJudge.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { ENDS, WholeStrokes } from "./wholeStrokes.ts";
 
 /** Which bend is begun (from 0) and how far, with which end in the throat. */
 export interface Begun {
@@ -23,13 +22,14 @@ export interface Begun {
 interface Standing {
   readonly set: number;
   readonly phase: 0 | 1 | 2;
-  readonly hold: Hold | undefined;
+  /** How the last bend was held: end clamped (0 start, 1 end) plus 2 where the marked face was up. */
+  readonly hold: number | undefined;
   readonly by?: OrderedBend;
   readonly before?: Standing;
 }
 
 export class TwoStrokes {
-  private readonly flat: WholeStrokes;
+  private readonly flat: SectionJudge;
   private readonly n: number;
   /** Sets that are reached from the flat blank, and those from which the whole part is, in whole strokes. */
   private readonly reached: Uint8Array;
@@ -40,7 +40,7 @@ export class TwoStrokes {
     private readonly machine: Machine,
     private readonly leastMm: Mm,
   ) {
-    this.flat = new WholeStrokes(trial.part, machine, leastMm);
+    this.flat = new SectionJudge(trial.part, machine, leastMm);
     this.n = trial.part.bends.length;
     this.reached = new Uint8Array(1 << this.n);
     this.leadOn = new Uint8Array(1 << this.n);
@@ -66,7 +66,7 @@ export class TwoStrokes {
   }
 
   /** Whether there is an order at all: from the sets that lead on, back to one that is reached in whole strokes. */
-  private leads(begun: Begun, [first, second]: readonly [Stage, Stage], halfWay: WholeStrokes): boolean {
+  private leads(begun: Begun, [first, second]: readonly [Stage, Stage], halfWay: SectionJudge): boolean {
     const own = 1 << begun.bend;
     const waiting = this.setsWith(own).filter(
       (set) => this.leadOn[set] && this.passes(this.judged(second, set & ~own)),
@@ -77,7 +77,7 @@ export class TwoStrokes {
       for (let bend = 0; bend < this.n; bend++) {
         const before: number = set & ~(1 << bend);
         if (bend === begun.bend || before === set || seen.has(before)) continue;
-        if (!halfWay.passes(before, bend, 0) && !halfWay.passes(before, bend, 1)) continue;
+        if (!canMake(halfWay, before, bend, 0) && !canMake(halfWay, before, bend, 1)) continue;
         seen.add(before);
         waiting.push(before);
       }
@@ -92,7 +92,7 @@ export class TwoStrokes {
   private each(set: number, visit: (next: number) => void): void {
     for (let bend = 0; bend < this.n; bend++) {
       const next = set | (1 << bend);
-      if (next !== set && (this.flat.passes(set, bend, 0) || this.flat.passes(set, bend, 1))) visit(next);
+      if (next !== set && (canMake(this.flat, set, bend, 0) || canMake(this.flat, set, bend, 1))) visit(next);
     }
   }
 
@@ -100,7 +100,7 @@ export class TwoStrokes {
   order(begun: Begun): OrderedBend[] | undefined {
     const stages = this.stages(begun);
     if (!stages) return undefined;
-    const halfWay = new WholeStrokes(stages[0].part, this.machine, this.leastMm);
+    const halfWay = new SectionJudge(stages[0].part, this.machine, this.leastMm);
     if (!this.leads(begun, stages, halfWay)) return undefined;
     const whole = (1 << this.n) - 1;
     const seen = new Set<number>();
@@ -127,7 +127,7 @@ export class TwoStrokes {
     standing: Standing,
     begun: Begun,
     [first, second]: readonly [Stage, Stage],
-    halfWay: WholeStrokes,
+    halfWay: SectionJudge,
   ): Standing[] {
     const { set, phase } = standing;
     const own = 1 << begun.bend;
@@ -136,7 +136,7 @@ export class TwoStrokes {
       if (bend === begun.bend || (set >>> bend) & 1) return;
       const strokes = phase === 1 ? halfWay : this.flat;
       for (const end of [0, 1] as const) {
-        if (!strokes.passes(set, bend, end)) continue;
+        if (!canMake(strokes, set, bend, end)) continue;
         next.push(this.after(standing, { bend: bend + 1, clamped: ENDS[end]! }, set | (1 << bend), phase));
       }
     });
@@ -177,6 +177,17 @@ export class TwoStrokes {
   private passes({ verdict }: Step): boolean {
     return verdict === "clear" || (verdict === "tight" && this.leastMm <= 0);
   }
+}
+
+/** Whether a bend can be made in one stroke with every clearance as large as is asked. */
+function canMake(strokes: SectionJudge, set: number, bend: number, end: number): boolean {
+  return strokes.held(set, 2 * bend + end).some((by) => strokes.wishes === 0 || strokes.grants(0, set, by));
+}
+
+/** Changes of end and face from one hold to the next. */
+function changesBetween(before: number, hold: number): number {
+  const other = before ^ hold;
+  return (other & 1) + (other >>> 1);
 }
 
 function stepsTo(standing: Standing): OrderedBend[] {

@@ -21,15 +21,26 @@ function grouped(count: number | bigint): string {
 /** @example ordersSentence(job, answer) // "2 of the 8 orders work; this one is the best." */
 export function ordersSentence(job: Job, answer: Answer): string {
   const all = allOrders(job.part.bends.length);
-  const viable = BigInt(answer.viableOrders);
+  const viable = answer.viableOrders === null ? null : BigInt(answer.viableOrders);
   if (job.order !== undefined) {
     if (answer.verdict !== "hits") return "Checked in the order that the job gives.";
-    return viable > 0n
+    return viable !== null && viable > 0n
       ? `Checked in the order that the job gives; ${grouped(viable)} of the ${grouped(all)} orders would work. Leave "order" out to see the best.`
       : "Checked in the order that the job gives.";
   }
+  if (viable === null) return manyBendsSentence(answer, all);
   if (viable === 0n) return `None of the ${grouped(all)} orders works; this one gets furthest.`;
   if (viable === all) return `All ${grouped(all)} orders work; this one is the best.`;
   if (viable === 1n) return `Of the ${grouped(all)} orders this is the only one that works.`;
   return `${grouped(viable)} of the ${grouped(all)} orders work; this one is the best.`;
+}
+
+/** For more bends than are ranked. */
+function manyBendsSentence({ verdict, decided, statesChecked }: Answer, all: bigint): string {
+  const tried = `${grouped(statesChecked)} bends were tried one by one`;
+  if (decided === false) {
+    return `Not decided: ${tried} and no order of all bends was found, but not every order was ruled out. This one gets furthest of those tried.`;
+  }
+  if (verdict === "hits") return `None of the ${grouped(all)} orders works; this one makes the most bends.`;
+  return "This order works. With so many bends Noseroom looks for one that works, not for the best.";
 }

@@ -8,6 +8,7 @@ import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
+import { orderWords } from "./wayWords.ts";
 import { windowWords } from "./windowWords.ts";
 
 const NUMBERS = [
@@ -27,7 +28,10 @@ const NUMBERS = [
 /** Such as "Your finger brake makes 9 of 12. One clamp bar 3/16 to 1/4 in thick, 13 in long, makes the other three." */
 export function shopSentence(fit: ShopFit, units: LengthUnit): string {
   const total = fit.parts.length;
-  const taken = takenBrakes(fit);
+  const taken = takenBrakes(fit).map(({ brake, parts }) => ({
+    name: fit.brakes[brake] ?? "",
+    makes: parts.length,
+  }));
   const [first, ...others] = taken;
   const sentences: string[] = [];
   if (first === undefined) sentences.push(`None of your brakes makes any of the ${total}.`);
@@ -58,16 +62,26 @@ function rest({ unmade, bar, parts }: ShopFit, units: LengthUnit): string[] {
   return left.length === 0 ? [sentence] : [sentence, `Nothing makes ${names(left, parts)}.`];
 }
 
-/** Brakes that together make all that can be made, each with what it adds. */
-function takenBrakes({ brakes, cells }: ShopFit): { name: string; makes: number }[] {
-  const taken: { name: string; makes: number }[] = [];
+/** How each part is folded on the brake that is taken for it, a sentence each. */
+export function foldingSentences(fit: ShopFit): string[] {
+  return takenBrakes(fit).flatMap(({ brake, parts }) =>
+    parts.map((part) => {
+      const order = fit.cells[part]?.[brake]?.order ?? [];
+      return `${fit.parts[part]} on ${fit.brakes[brake]}: ${orderWords(order, order.length)}.`;
+    }),
+  );
+}
+
+/** Brakes that together make all that can be made, each with the parts that it adds. */
+function takenBrakes({ brakes, cells }: ShopFit): { brake: number; parts: readonly number[] }[] {
+  const taken: { brake: number; parts: readonly number[] }[] = [];
   let open = cells.map((_, i) => i);
   for (;;) {
     const made = brakes.map((_, b) => open.filter((part) => cells[part]?.[b] && isMade(cells[part][b])));
     const most = Math.max(0, ...made.map(({ length }) => length));
     const best = made.findIndex(({ length }) => length === most);
     if (most === 0 || best < 0) return taken;
-    taken.push({ name: brakes[best] ?? "", makes: most });
+    taken.push({ brake: best, parts: made[best] ?? [] });
     open = open.filter((part) => !made[best]?.includes(part));
   }
 }

@@ -8,7 +8,7 @@ import type { Shape } from "./benchJobs.ts";
 import { searchAlone, searchRows } from "./searchBench.ts";
 import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
-import { answerRows, clearanceRows, coldRow, pageRows } from "./wholeBench.ts";
+import { answerRows, clearanceRows, coldRow, fitRow, pageRows } from "./wholeBench.ts";
 
 function wholeTable(withPage: boolean): void {
   const rows = [
@@ -16,13 +16,13 @@ function wholeTable(withPage: boolean): void {
     ...clearanceRows(),
     ...searchRows(),
     ...answerRows(),
+    ...fitRow(),
     ...coldRow(),
     ...(withPage ? pageRows() : []),
   ];
   const width = Math.max(...rows.map(({ what }) => what.length));
   for (const { what, medianUs, lowUs, highUs, note } of rows) {
-    // Growth rows hold a plain ratio, whose exponent is in the note.
-    const times = what.includes("growth") ? "" : `${said(medianUs)}  (${said(lowUs)} … ${said(highUs)})`;
+    const times = `${said(medianUs)}  (${said(lowUs)} … ${said(highUs)})`;
     console.log(`${what.padEnd(width)}  ${times.padStart(36)}  ${note}`);
   }
   writeFileSync("bench.json", `${JSON.stringify(rows, null, 1)}\n`);

@@ -1,6 +1,5 @@
 /**
- * Timing for the benchmark: contestants take turns after a warm-up, medians are quoted with the spread, and growth is the
- * slope between two sizes, told as a power of two a bend.
+ * Timing for the benchmark: contestants take turns after a warm-up, medians are quoted with the spread.
  */
 export interface Row {
   readonly what: string;
@@ -43,11 +42,6 @@ export function row(what: string, times: readonly number[], note: string): Row {
 export function ratio(slow: readonly number[], fast: readonly number[]): string {
   const times = Math.min(...slow) / Math.min(...fast);
   return `${times < 10 ? times.toFixed(1) : Math.round(times)} times`;
-}
-
-/** The growth from one size to the next as the exponent a of 2^(a·n). */
-export function exponent(from: number, to: number, bends: number): string {
-  return (Math.log2(to / from) / bends).toFixed(2);
 }
 
 /** A time as it is read. */

@@ -7,7 +7,16 @@ import { existsSync, readFileSync } from "node:fs";
 import { ClearanceChecks, noClearance } from "../../src/contact/clearance.ts";
 import { Machine } from "../../src/contact/machine.ts";
 import { SideChecks } from "../../src/contact/sideChecks.ts";
-import { check, flangeChart, type Job, type JobFile, readJob, waysOut } from "../../src/index.ts";
+import {
+  check,
+  fitShop,
+  flangeChart,
+  type Job,
+  type JobFile,
+  readJob,
+  readShop,
+  waysOut,
+} from "../../src/index.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { flattenClearance, jstsClearance } from "./sampled.ts";
@@ -50,7 +59,7 @@ export function clearanceRows(): Row[] {
 
 export function answerRows(): Row[] {
   const rows: Row[] = [];
-  for (const name of ["cable-trough-bar", "eight-bends"]) {
+  for (const name of ["cable-trough-bar", "cable-trough-square-bar", "z-clip", "eight-bends"]) {
     const { job, file } = example(name);
     const answer = check(job);
     const [whole, ways, chart] = inTurn(5, [
@@ -63,6 +72,20 @@ export function answerRows(): Row[] {
     rows.push(row(`chart of return flanges, ${name}`, chart!, `${flangeChart(job).curves.length} curves`));
   }
   return rows;
+}
+
+/** All parts of the observatory on its brakes. */
+export function fitRow(): Row[] {
+  const read = readShop(readFileSync("examples/shop/observatory.json", "utf8"));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const [times] = inTurn(5, [{ calls: 1, call: () => fitShop(read.shop) }]);
+  return [
+    row(
+      "fit of the observatory",
+      times!,
+      `${read.shop.parts.length} parts on ${read.shop.brakes.length} brakes`,
+    ),
+  ];
 }
 
 /** The whole command from a cold start, and a bare Node beside it. */

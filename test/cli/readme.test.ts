@@ -8,17 +8,15 @@ const root = join(EXAMPLES, "..");
 const readme = readFileSync(join(root, "README.md"), "utf8");
 
 describe("README.md", () => {
-  it.each(["cable-trough-finger", "cable-trough-bar"])(
-    "shows for %s what the command prints",
-    async (name) => {
-      const { out } = await noseroom(["check", `examples/${name}.json`], { cwd: root });
-      expect(readme).toContain(`$ noseroom check examples/${name}.json\n${out}`);
-    },
-  );
+  it("shows what the command prints", async () => {
+    const { out } = await noseroom(["check", "examples/cable-trough-finger.json"], { cwd: root });
+    expect(readme).toContain(`$ noseroom check examples/cable-trough-finger.json\n${out}`);
+  });
 
   it("shows the picture that the command draws", async () => {
     const folder = mkdtempSync(join(tmpdir(), "noseroom-readme-"));
     await noseroom(["check", join(EXAMPLES, "cable-trough-finger.json"), "--svg", folder]);
+    await noseroom(["keys", "--svg", join(folder, "keys.svg")]);
     const kept = join(EXAMPLES, "pictures");
     expect(readdirSync(kept).sort()).toEqual(readdirSync(folder).sort());
     for (const file of readdirSync(kept)) {

@@ -18,3 +18,4 @@ const readme = readFileSync(`${root}README.md`, "utf8")
 writeFileSync(`${root}README.md`, readme);
 rmSync(`${root}examples/pictures`, { recursive: true, force: true });
 noseroom("check", "examples/cable-trough-finger.json", "--svg", "examples/pictures");
+noseroom("keys", "--svg", "examples/pictures/keys.svg");

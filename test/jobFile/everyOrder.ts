@@ -14,6 +14,8 @@ export interface Move {
 export interface OrderRank {
   readonly verdict: "clear" | "tight" | "hits";
   readonly changes: number;
+  /** Developed width beyond the bend on the moving side, summed over the bends, to 0.01 mm. */
+  readonly swungMm: number;
   /** Least clearance; Infinity where no bend has anything to measure. */
   readonly clearanceMm: number;
 }
@@ -55,7 +57,7 @@ export class Judge {
     });
   }
 
-  /** src/model.md, section 8: verdict; then changes of clamped end plus changes of face; then least clearance. */
+  /** src/model.md, section 8: verdict; then changes of clamped end plus changes of face; then swung width; then least clearance. */
   rank(moves: readonly Move[]): OrderRank {
     const steps = this.along(moves);
     const { bends } = this.job.part;
@@ -67,7 +69,22 @@ export class Judge {
     }
     const worst = (["hits", "tight"] as const).find((word) => steps.some((step) => step.verdict === word));
     const clearances = steps.map((step) => step.clearanceMm ?? Infinity);
-    return { verdict: worst ?? "clear", changes, clearanceMm: Math.min(Infinity, ...clearances) };
+    const swung = moves.reduce((sum, move) => sum + this.widthBeyond(move), 0);
+    return {
+      verdict: worst ?? "clear",
+      changes,
+      swungMm: Math.round(swung * 100) / 100,
+      clearanceMm: Math.min(Infinity, ...clearances),
+    };
+  }
+
+  private widthBeyond({ bend, clamped }: Move): number {
+    const { flatsMm, bends } = this.job.part;
+    const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
+    const allowances = bends.map(({ allowanceMm }) => allowanceMm);
+    return clamped === "start"
+      ? sum(flatsMm.slice(bend + 1)) + sum(allowances.slice(bend + 1))
+      : sum(flatsMm.slice(0, bend + 1)) + sum(allowances.slice(0, bend));
   }
 }
 
@@ -78,6 +95,7 @@ export const SAME_MM = 1e-6;
 export function compareRanks(a: OrderRank, b: OrderRank): number {
   if (a.verdict !== b.verdict) return PLACE[a.verdict] - PLACE[b.verdict];
   if (a.changes !== b.changes) return a.changes - b.changes;
+  if (a.swungMm !== b.swungMm) return a.swungMm - b.swungMm;
   if (a.clearanceMm === b.clearanceMm || Math.abs(a.clearanceMm - b.clearanceMm) < SAME_MM) return 0;
   return b.clearanceMm - a.clearanceMm;
 }
@@ -88,7 +106,7 @@ export function listOrders(judge: Judge): Listed {
   const moves: Move[] = [];
   let [viableOrders, most] = [0, 0];
   let best: OrderRank | undefined;
-  let bestOfMost: OrderRank = { verdict: "clear", changes: 0, clearanceMm: Infinity };
+  let bestOfMost: OrderRank = { verdict: "clear", changes: 0, swungMm: 0, clearanceMm: Infinity };
   const goOn = (done: number): void => {
     const rank = judge.rank(moves);
     if (moves.length > most || (moves.length === most && compareRanks(rank, bestOfMost) < 0))

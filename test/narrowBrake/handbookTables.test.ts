@@ -8,7 +8,7 @@ import {
   stressArea,
   tighteningTorque,
 } from "../../src/narrowBrake/strength/bolt.ts";
-import { sectionOf } from "../../src/narrowBrake/strength/section.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/rectangles.ts";
 import { barWeight } from "../../src/narrowBrake/strength/weight.ts";
 import { STEEL_ANGLES } from "../sources/steelAngles.ts";
 import {
@@ -30,7 +30,11 @@ function expectThreeFigures(value: number, printed: number) {
 describe("sectionOf angle: Mott, table A16-1", () => {
   test.each(STEEL_ANGLES)("L$long × $short × $t", (row) => {
     const { long, short, t } = row;
-    const s = sectionOf({ kind: "angle", widthMm: short * IN, heightMm: long * IN, thicknessMm: t * IN });
+    // An angle is two rectangles: its short leg on the ground, the long one standing.
+    const s = sectionOf([
+      { minX: 0, maxX: short * IN, minY: 0, maxY: t * IN },
+      { minX: 0, maxX: t * IN, minY: t * IN, maxY: long * IN },
+    ]);
     expectThreeFigures(s.areaMm2 / IN ** 2, row.area);
     expectThreeFigures(s.secondMomentXMm4 / IN ** 4, row.ix);
     expectThreeFigures(s.modulusXMm3 / IN ** 3, row.sx);

@@ -1,20 +1,16 @@
 /**
- * Deflections against an independent double integration of M/EI (and V/GA), sections against polygon integration,
- * torsion of a flat against Saint-Venant's series. Statics is worked out anew here, nothing is taken from src but the answers.
+ * Deflections against an independent double integration of M/EI (and V/GA), sections against sums over small squares, welds against rings of
+ * short runs, torsion of a flat against Saint-Venant's series. Statics is worked out anew here, nothing is taken from src but the answers.
  */
 import { describe, expect, test } from "vitest";
+import { centralMoment, centralSag, middleTwist } from "../../src/narrowBrake/strength/centralLoad.ts";
 import {
   plateDeflection,
   plateShear,
   thinnestByStiffness,
 } from "../../src/narrowBrake/strength/plateCantilever.ts";
-import { type Shape, sectionOf } from "../../src/narrowBrake/strength/section.ts";
-import { middleTwist, torsionConstant } from "../../src/narrowBrake/strength/torsion.ts";
-import {
-  beamDeflection,
-  largestMoment,
-  type UniformBeam,
-} from "../../src/narrowBrake/strength/uniformBeam.ts";
+import { sectionOf } from "../../src/narrowBrake/strength/rectangles.ts";
+import { type WeldLine, weldStress } from "../../src/narrowBrake/strength/weldLines.ts";
 
 const STEPS = 20_000;
 
@@ -27,56 +23,31 @@ function integrated(samples: readonly number[], step: number): number[] {
   return sums;
 }
 
-/** Deflection (down positive) along the whole beam, zero at the two supports, from the reactions up. */
-function integratedBeam(beam: UniformBeam, ei: number) {
-  const { loadNPerMm: w, spanMm, overhangLeftMm: a, overhangRightMm: b } = beam;
-  const whole = a + spanMm + b;
-  const right = (w * whole * (whole / 2 - a)) / spanMm;
-  const left = w * whole - right;
-  const step = whole / STEPS;
-  const moments = Array.from({ length: STEPS + 1 }, (_, i) => {
-    const s = i * step;
-    return (-w * s * s) / 2 + left * Math.max(0, s - a) + right * Math.max(0, s - a - spanMm);
-  });
-  const slopes = integrated(
-    moments.map((moment) => -moment / ei),
-    step,
-  );
-  const raw = integrated(slopes, step);
-  const at = (s: number) => {
-    const i = Math.min(STEPS - 1, Math.floor(s / step));
-    return raw[i]! + ((raw[i + 1]! - raw[i]!) * (s - i * step)) / step;
-  };
-  const tilt = (at(a + spanMm) - at(a)) / spanMm;
-  return {
-    deflection: (x: number) => at(a + x) - at(a) - tilt * x,
-    largestMoment: Math.max(...moments.map(Math.abs)),
-  };
-}
-
-describe("beamDeflection against double integration of M/EI", () => {
-  const beams: readonly UniformBeam[] = [
-    { loadNPerMm: 12, spanMm: 350, overhangLeftMm: 0, overhangRightMm: 0 },
-    { loadNPerMm: 12, spanMm: 184, overhangLeftMm: 65, overhangRightMm: 65 },
-    { loadNPerMm: 5, spanMm: 400, overhangLeftMm: 180, overhangRightMm: 40 },
-    { loadNPerMm: 5, spanMm: 400, overhangLeftMm: 0, overhangRightMm: 210 },
-    { loadNPerMm: 7, spanMm: 90, overhangLeftMm: 120, overhangRightMm: 10 },
-  ];
-  test.each(beams)("span $spanMm, overhangs $overhangLeftMm and $overhangRightMm", (beam) => {
+describe("centralMoment and centralSag against double integration of M/EI", () => {
+  test.each([
+    [12, 350, 350],
+    [5, 300, 400],
+    [40, 80, 900],
+  ])("%s N/mm on %s of %s mm", (loadNPerMm, loadedMm, spanMm) => {
     const ei = 2e5 * 9e4;
-    const reference = integratedBeam(beam, ei);
-    const { spanMm, overhangLeftMm, overhangRightMm } = beam;
-    const size = Math.max(
-      ...[-overhangLeftMm, spanMm / 2, spanMm + overhangRightMm].map((x) =>
-        Math.abs(reference.deflection(x)),
+    const step = spanMm / STEPS;
+    const start = (spanMm - loadedMm) / 2;
+    const moments = Array.from({ length: STEPS + 1 }, (_, i) => {
+      const x = i * step;
+      const under = Math.min(Math.max(x - start, 0), loadedMm);
+      return ((loadNPerMm * loadedMm) / 2) * x - loadNPerMm * under * (x - start - under / 2);
+    });
+    const raw = integrated(
+      integrated(
+        moments.map((moment) => -moment / ei),
+        step,
       ),
+      step,
     );
-    for (const share of [0, 0.1, 0.27, 0.5, 0.61, 0.8, 0.93, 1]) {
-      const x = -overhangLeftMm + share * (overhangLeftMm + spanMm + overhangRightMm);
-      expect(Math.abs(beamDeflection(beam, ei, x) - reference.deflection(x))).toBeLessThan(2e-6 * size);
-    }
-    // The samples miss the peaks at the supports by up to a step.
-    expect(Math.abs(largestMoment(beam) / reference.largestMoment - 1)).toBeLessThan(2e-4);
+    const sag = raw[STEPS / 2]! - raw.at(-1)! / 2;
+    const beam = { loadNPerMm, loadedMm, spanMm };
+    expect(centralSag(beam, ei) / sag).toBeCloseTo(1, 5);
+    expect(centralMoment(beam) / Math.max(...moments)).toBeCloseTo(1, 6);
   });
 });
 
@@ -111,132 +82,79 @@ describe("plateDeflection against double integration", () => {
   });
 });
 
-interface Loop {
-  readonly points: readonly (readonly [number, number])[];
-  readonly sign: 1 | -1;
-}
-
-/** Area, centroid and central second moments of closed loops by Green's theorem, in coordinates far from the centroid. */
-function polygonProperties(loops: readonly Loop[]) {
-  let [area, sx, sy, ixx, iyy] = [0, 0, 0, 0, 0];
-  for (const { points, sign } of loops) {
-    points.forEach(([x0, y0], i) => {
-      const [x1, y1] = points[(i + 1) % points.length]!;
-      const cross = (x0 * y1 - x1 * y0) * sign;
-      area += cross / 2;
-      sx += (cross * (x0 + x1)) / 6;
-      sy += (cross * (y0 + y1)) / 6;
-      ixx += (cross * (y0 * y0 + y0 * y1 + y1 * y1)) / 12;
-      iyy += (cross * (x0 * x0 + x0 * x1 + x1 * x1)) / 12;
+describe("sectionOf against a sum over small squares", () => {
+  test.each([
+    [[{ minX: 0, maxX: 40, minY: 0, maxY: 12 }]],
+    [
+      [
+        { minX: -100, maxX: 0, minY: -20, maxY: 0 },
+        { minX: -60, maxX: -50, minY: -120, maxY: -20 },
+      ],
+    ],
+  ])("%j", (rectangles) => {
+    const size = 0.25;
+    const cells = rectangles.flatMap(({ minX, maxX, minY, maxY }) => {
+      const found: [number, number][] = [];
+      for (let x = minX + size / 2; x < maxX; x += size)
+        for (let y = minY + size / 2; y < maxY; y += size) found.push([x, y]);
+      return found;
     });
-  }
-  const [cx, cy] = [sx / area, sy / area];
-  return { area, cx, cy, ix: ixx - area * cy * cy, iy: iyy - area * cx * cx };
-}
-
-const rectangle = (x: number, y: number, w: number, h: number, sign: 1 | -1 = 1): Loop => ({
-  points: [
-    [x, y],
-    [x + w, y],
-    [x + w, y + h],
-    [x, y + h],
-  ],
-  sign,
+    const area = cells.length * size * size;
+    const mean = (i: 0 | 1) => cells.reduce((sum, cell) => sum + cell[i], 0) / cells.length;
+    const [cx, cy] = [mean(0), mean(1)];
+    const second = (i: 0 | 1, c: number) =>
+      cells.reduce((sum, cell) => sum + (cell[i] - c) ** 2 * size * size, 0);
+    const s = sectionOf(rectangles);
+    expect(s.areaMm2 / area).toBeCloseTo(1, 9);
+    expect(s.centroidXMm).toBeCloseTo(cx, 6);
+    expect(s.centroidYMm).toBeCloseTo(cy, 6);
+    expect(s.secondMomentXMm4 / second(1, cy)).toBeCloseTo(1, 3);
+    expect(s.secondMomentYMm4 / second(0, cx)).toBeCloseTo(1, 3);
+  });
 });
 
-const circle = (r: number, at: number, sign: 1 | -1 = 1): Loop => ({
-  points: Array.from({ length: 20_000 }, (_, i) => {
-    const angle = (2 * Math.PI * i) / 20_000;
-    return [at + r * Math.cos(angle), at + r * Math.sin(angle)] as const;
-  }),
-  sign,
-});
-
-describe("sectionOf against polygon integration", () => {
-  const cases: readonly (readonly [Shape, readonly Loop[]])[] = [
-    [{ kind: "flat", widthMm: 40, heightMm: 12 }, [rectangle(0, 0, 40, 12)]],
-    [
-      { kind: "angle", widthMm: 60, heightMm: 40, thicknessMm: 6 },
-      [
-        {
-          points: [
-            [0, 0],
-            [60, 0],
-            [60, 6],
-            [6, 6],
-            [6, 40],
-            [0, 40],
-          ],
-          sign: 1,
-        },
-      ],
-    ],
-    [
-      { kind: "tube", widthMm: 80, heightMm: 50, wallMm: 4 },
-      [rectangle(0, 0, 80, 50), rectangle(4, 4, 72, 42, -1)],
-    ],
-    [
-      { kind: "channel", widthMm: 100, heightMm: 45, webMm: 5, flangeMm: 8 },
-      [
-        {
-          points: [
-            [0, 0],
-            [100, 0],
-            [100, 45],
-            [92, 45],
-            [92, 5],
-            [8, 5],
-            [8, 45],
-            [0, 45],
-          ],
-          sign: 1,
-        },
-      ],
-    ],
-    [{ kind: "round", diameterMm: 20 }, [circle(10, 10)]],
-    [{ kind: "roundTube", diameterMm: 48, wallMm: 4 }, [circle(24, 24), circle(20, 24, -1)]],
-  ];
-  test.each(cases)("$kind", (shape, loops) => {
-    const s = sectionOf(shape);
-    const reference = polygonProperties(loops);
-    expect(s.areaMm2 / reference.area).toBeCloseTo(1, 6);
-    expect(s.centroidXMm).toBeCloseTo(reference.cx, 6);
-    expect(s.centroidYMm).toBeCloseTo(reference.cy, 6);
-    expect(s.secondMomentXMm4 / reference.ix).toBeCloseTo(1, 6);
-    expect(s.secondMomentYMm4 / reference.iy).toBeCloseTo(1, 6);
-    const ys = loops.flatMap(({ points }) => points.map(([, y]) => Math.abs(y - reference.cy)));
-    const xs = loops.flatMap(({ points }) => points.map(([x]) => Math.abs(x - reference.cx)));
-    expect((s.modulusXMm3 * Math.max(...ys)) / reference.ix).toBeCloseTo(1, 6);
-    expect((s.modulusYMm3 * Math.max(...xs)) / reference.iy).toBeCloseTo(1, 6);
+describe("weldStress against a ring of many short runs", () => {
+  test("a round weld bent out of its plane: M/(π·r²·throat); twisted: T/(2·π·r²·throat) (Shigley, tables 9-1 and 9-2)", () => {
+    const r = 20;
+    const count = 720;
+    const at = (i: number) =>
+      [r * Math.cos((2 * Math.PI * i) / count), r * Math.sin((2 * Math.PI * i) / count)] as const;
+    const ring: WeldLine[] = Array.from({ length: count }, (_, i) => [at(i), at(i + 1)]);
+    const throat = Math.SQRT1_2 * 6;
+    const far = 1e5;
+    const bent = weldStress(ring, 6, { force: [0, 1], at: [0, 0], offMm: far }) / far;
+    expect(bent * Math.PI * r * r * throat).toBeCloseTo(1, 3);
+    const twisted = weldStress(ring, 6, { force: [0, 1], at: [far, 0], offMm: 0 }) / far;
+    expect(twisted * 2 * Math.PI * r * r * throat).toBeCloseTo(1, 3);
   });
 
-  test("a wall that leaves no room is refused", () => {
-    expect(() => sectionOf({ kind: "tube", widthMm: 10, heightMm: 10, wallMm: 5 })).toThrow(RangeError);
-    expect(() => sectionOf({ kind: "roundTube", diameterMm: 10, wallMm: 6 })).toThrow(RangeError);
-    expect(() => sectionOf({ kind: "flat", widthMm: 0, heightMm: 10 })).toThrow(RangeError);
+  test("two upright runs pulled along themselves share it: V/(2·l·throat)", () => {
+    const lines: WeldLine[] = [
+      [
+        [0, 0],
+        [0, 50],
+      ],
+      [
+        [12, 0],
+        [12, 50],
+      ],
+    ];
+    const stress = weldStress(lines, 5, { force: [0, 1000], at: [6, 0], offMm: 0 });
+    expect(stress).toBeCloseTo(1000 / (2 * 50 * 5 * Math.SQRT1_2), 9);
   });
 });
 
 describe("torsion", () => {
   test.each([
-    [8, 8],
     [20, 10],
     [50, 6],
     [76.2, 7.9375],
-  ])("torsionConstant of a flat %s × %s against Saint-Venant's series (Timoshenko & Goodier)", (b, t) => {
+  ])("torsionMm4 of a flat %s × %s against Saint-Venant's series (Timoshenko & Goodier)", (b, t) => {
     let series = 0;
     for (let n = 1; n < 200; n += 2) series += Math.tanh((n * Math.PI * b) / (2 * t)) / n ** 5;
     const exact = ((b * t ** 3) / 3) * (1 - ((192 * t) / (Math.PI ** 5 * b)) * series);
-    expect(Math.abs(torsionConstant({ kind: "flat", widthMm: b, heightMm: t }) / exact - 1)).toBeLessThan(
-      0.005,
-    );
-  });
-
-  test("torsionConstant of square tube is Bredt's t·a³ for side a of the mid-line", () => {
-    expect(torsionConstant({ kind: "tube", widthMm: 40, heightMm: 40, wallMm: 3 })).toBeCloseTo(
-      3 * 37 ** 3,
-      6,
-    );
+    const { torsionMm4 } = sectionOf([{ minX: 0, maxX: b, minY: 0, maxY: t }]);
+    expect(Math.abs(torsionMm4 / exact - 1)).toBeLessThan(0.01);
   });
 
   test("middleTwist against integration of the torque", () => {

@@ -60,7 +60,7 @@ describe("steps", () => {
     await page
       .locator(".step")
       .first()
-      .getByRole("button", { name: /^Clamp the other side/ })
+      .getByRole("button", { name: /^Put the other end in the throat/ })
       .click();
     await settled(page);
     expect(await words(first)).not.toBe(before);
@@ -233,14 +233,14 @@ describe("the rest of the card", () => {
     await until(() => words(page.locator(".answer")), /1 figure to put right|One figure to put right/);
     expect(await field.inputValue()).toBe("about 3");
     expect(await field.getAttribute("aria-invalid")).toBe("true");
-    expect(await words(page.locator(".field.wrong .problem"))).toMatch(/^It should be a length/);
+    expect(await words(page.locator(".field.wrong .problem"))).toMatch(/^It should be /);
     await undo();
     expect(await verdict(page)).toBe("hits");
   });
 
   it("takes gauge numbers and says how they were read", async () => {
     await page.getByLabel("Thickness", { exact: true }).fill("20 ga steel");
-    await until(() => words(page.locator(".kind-thickness").first()), /20 ga steel = 0\.036 in, 0\.91 mm/);
+    await until(() => words(page.locator(".kind-thickness").first()), /20 ga steel = 0\.036 in = 0\.91 mm/);
   });
 
   it("keeps a metal of the person's own for other jobs, over a reload, and forgets it when told", async () => {

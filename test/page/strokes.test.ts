@@ -79,7 +79,7 @@ describe.each([
   it("is finished after another bend when that is moved up; the angle is typed", async () => {
     await press(page, "Bend 2 earlier");
     await settled(page);
-    await page.getByRole("button", { name: "Clamp the other side for bend 1" }).first().click();
+    await page.getByRole("button", { name: "Put the other end in the throat for bend 1" }).first().click();
     await settled(page);
     await type(page, "Leave bend 1 at °", "30");
     expect(await steps()).toEqual([
@@ -88,10 +88,7 @@ describe.each([
       "Bend 1, second stroke, taken up at 30°, leaf to 92°.",
     ]);
     await type(page, "Leave bend 1 at °", "95");
-    await until(
-      () => words(page.locator(".answer .problems")),
-      /order\[0\]\.to.*less than the bend's own 90/,
-    );
+    await until(() => words(page.locator(".answer .problems")), /Step 1: .*less than the bend's own 90/);
     await type(page, "Leave bend 1 at °", "30");
   });
 
@@ -133,12 +130,12 @@ describe.each([
   });
 
   it("has both strokes clamped by the same end, and is one stroke again", async () => {
-    const buttons = page.getByRole("button", { name: "Clamp the other side for bend 1" });
+    const buttons = page.getByRole("button", { name: "Put the other end in the throat for bend 1" });
     await buttons.first().click();
     const { text } = await saved(page, () => press(page, "Save as a file"));
     const ends = JSON.parse(text).order.filter((step: OrderFile) => step.bend === 1);
     expect(new Set(ends.map((step: OrderFile) => step.clamped)).size).toBe(1);
-    await page.getByRole("button", { name: "Undo: clamp the other side for bend 1" }).click();
+    await page.getByRole("button", { name: "Undo: put the other end in the throat for bend 1" }).click();
     await press(page, "Make bend 1 in one stroke");
     expect((await steps()).length).toBe(2);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -2,7 +2,7 @@
  * The shop sheet of parts with 9 to 20 bends: two pages of A4 and of Letter at most, nothing cut off or overlapping, no
  * type under 7.5 points (common practice, no source), and each step whole. Read back from the PDF by pdfjs-dist.
  */
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { A4, LETTER } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
@@ -11,11 +11,6 @@ import { type JobRead, readJob } from "../../src/jobFile/readJob.ts";
 import { shopSheet } from "../../src/pictures/shopSheet.ts";
 import { LONGEST_WAYS, manyBends, SHAPES, type Units } from "./manyBends.ts";
 import { type ReadPage, type ReadWords, readPdf } from "./readPdf.ts";
-
-// The orders are given, and the sheet doesn't tell how many others there are: counting 2^20 sets would only take time.
-vi.mock("../../src/sequence/search.ts", () => ({
-  searchOrders: () => ({ order: [], viableOrders: 0n, statesChecked: 0 }),
-}));
 
 const MARGIN_MM = 10;
 const LEAST_TYPE_MM = (7.5 * 25.4) / 72;

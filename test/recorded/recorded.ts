@@ -37,6 +37,7 @@ export interface RecordedSearch {
   readonly rank: {
     readonly verdict: Verdict;
     readonly changes: number;
+    readonly swung: number;
     readonly clearance: number | null;
   } | null;
   readonly furthest: number;

@@ -1,5 +1,5 @@
 /**
- * The quick search for any order against the one that ranks and counts all of them (sequence/search.ts, itself held to
+ * The quick search for any order against the one that ranks and counts all of them (section/searchSection.ts, itself held to
  * the independent reference), and what it says when it may not look at everything.
  */
 import fc from "fast-check";
@@ -22,7 +22,7 @@ describe("whether any order folds the part", () => {
       const found = findOrder(job, { leastMm: 0 });
       kinds[found.kind]++;
       expect(found.kind).toBe(check(job).verdict === "hits" ? "none" : "order");
-      if (found.kind === "order") expect(outcomeOf(job, 0.5, found.order).verdict).not.toBe("hits");
+      if (found.kind === "order") expect(outcomeOf(job, 0.5, found.order()).verdict).not.toBe("hits");
     }
     expect(kinds.order).toBeGreaterThan(20);
     expect(kinds.none).toBeGreaterThan(20);
@@ -32,7 +32,7 @@ describe("whether any order folds the part", () => {
     const clear = jobs.map((job) => {
       const found = findOrder(job, { leastMm: job.marginMm });
       expect(found.kind).toBe(check(job).verdict === "clear" ? "order" : "none");
-      if (found.kind === "order") expect(outcomeOf(job, job.marginMm, found.order).verdict).toBe("clear");
+      if (found.kind === "order") expect(outcomeOf(job, job.marginMm, found.order()).verdict).toBe("clear");
       return found.kind === "order";
     });
     expect(clear.filter(Boolean).length).toBeGreaterThan(10);
@@ -52,15 +52,9 @@ describe("whether any order folds the part", () => {
   test("takes an order that is given first, with other ends where these do not pass", () => {
     const job = jobs.find((one) => one.part.bends.length > 3 && check(one).verdict !== "hits")!;
     const found = findOrder(job, { leastMm: 0 });
-    const order = found.kind === "order" ? found.order : [];
-    const turned = order.map(({ bend, clamped }) => ({
-      bend,
-      clamped: clamped === "start" ? ("end" as const) : ("start" as const),
-    }));
-    const again = findOrder(job, { leastMm: 0, hints: [turned] });
-    expect(again.kind === "order" && again.order.map(({ bend }) => bend)).toEqual(
-      order.map(({ bend }) => bend),
-    );
-    expect(again.states).toBeLessThanOrEqual(2 * order.length);
+    const bends = found.kind === "order" ? found.bends : [];
+    const again = findOrder(job, { leastMm: 0, hint: bends });
+    expect(again.kind === "order" && again.bends).toEqual(bends);
+    expect(again.states).toBeLessThanOrEqual(2 * bends.length);
   });
 });

@@ -58,24 +58,40 @@ describe("the made brake", () => {
   const bar = shopMadeBar([file])!;
   const { clamp, bed } = bar.brake as unknown as { clamp: Record<string, string>; bed: { profile: string[][] } };
   const inches = (written: string | number) => {
-    const [whole = "0", fraction] = String(written).split(" ");
+    const text = String(written);
+    const [whole = "0", fraction] = text.replace("-", "").split(" ");
     const parts = [whole, fraction ?? "0"].map((one) => one.split("/").map(Number));
-    return parts.reduce((sum, [above = 0, below = 1]) => sum + above / below, 0);
+    const size = parts.reduce((sum, [above = 0, below = 1]) => sum + above / below, 0);
+    return text.startsWith("-") ? -size : size;
   };
 
-  test("has the holder of its own plan, and its bar reaches back under all of it", () => {
-    const { holder } = bar.design.plan!;
-    const { widthMm, heightMm } = holder.shape as { widthMm: number; heightMm: number };
-    expect(inches(clamp.holderDepth!) * IN).toBeCloseTo(widthMm, 3);
-    expect(inches(clamp.holderHeight!) * IN).toBeCloseTo(heightMm, 3);
-    expect(inches(clamp.depth!)).toBeGreaterThanOrEqual(
-      inches(clamp.holderBack!) + inches(clamp.holderDepth!),
-    );
-    expect(bed.profile).toHaveLength(4);
+  test("has the holder of its own plan, and a cap and a spine for its bed", () => {
+    const { holder, cap } = sizesOf(["holder", "cap"]);
+    expect(inches(clamp.holderDepth!) * IN).toBeCloseTo(holder!.deepMm, 3);
+    expect(inches(clamp.holderHeight!) * IN).toBeCloseTo(holder!.highMm, 3);
+    expect(Math.min(...bed.profile.map(([x]) => inches(x!))) * IN).toBeCloseTo(-cap!.deepMm, 3);
+    expect(bed.profile).toHaveLength(8);
   });
 
   test("stands out as far as its own holder asks for", () => {
-    expect(bar.limits.overhangMm).toBe(bar.design.plan!.bar.overhangMm);
+    const { bar: strip, holder } = sizesOf(["bar", "holder"]);
+    expect(strip!.frontMm - holder!.frontMm).toBeCloseTo(bar.limits.overhangMm, 6);
     expect(inches(clamp.holderBack!) * IN).toBeCloseTo(bar.limits.overhangMm, 3);
   });
+
+  function sizesOf(ids: readonly string[]) {
+    const { pieces } = bar.design.plan!.assembly;
+    return Object.fromEntries(
+      ids.map((id) => {
+        const { shape } = pieces.find((piece) => piece.id === id)!;
+        const profile = "profile" in shape ? shape.profile : [];
+        const [xs, ys] = [profile.map(([x]) => x), profile.map(([, y]) => y)];
+        const frontMm = Math.max(...xs);
+        return [
+          id,
+          { frontMm, deepMm: frontMm - Math.min(...xs), highMm: Math.max(...ys) - Math.min(...ys) },
+        ];
+      }),
+    );
+  }
 });

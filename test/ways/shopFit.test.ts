@@ -99,6 +99,7 @@ describe("other shops in a sentence", () => {
       clearance: null,
       worstBend: 1,
       stopsAt: 0,
+      order: [],
       because: null,
     }) as const;
   const shopOf = (rows: readonly string[], bar: ShopFit["bar"] = null): ShopFit => ({

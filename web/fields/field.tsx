@@ -2,12 +2,12 @@
  * One figure of the job: label, box, the reading echoed below it, and one line that says what would be right.
  * What is typed is never changed by the page; a wrong figure stays as typed.
  */
-import { useRef } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { pathText } from "../../src/jobFile/problem.ts";
 import { usePage } from "../page.ts";
 import { getAt, type JobFile, type KeyPath, type Typed } from "../store/jobFile.ts";
-import { FractionKeys } from "./fractionKeys.tsx";
-import { asTyped, echo, type Kind } from "./typed.ts";
+import { SignKeys } from "./signKeys.tsx";
+import { echo, type Kind, valueTyped, writesComma } from "./typed.ts";
 
 export interface FieldProps {
   readonly label: string;
@@ -43,20 +43,28 @@ export function Field({ label, path, kind, optional, unit, note, wide, through }
   const box = useRef<HTMLInputElement>(null);
   const value = through ? through.show(snapshot.file) : getAt(snapshot.file, path);
   const problem = useProblem(path);
-  const text = value === undefined ? "" : String(value);
+  const { material } = snapshot.file.part;
+  const hand = {
+    comma: writesComma(navigator.language),
+    metal: typeof material === "string" ? material : material.name,
+  };
+  // What was typed stands in the box as long as it means what the file holds: a comma is not turned into a point.
+  const [draft, setDraft] = useState<string | null>(null);
+  const asDraft = draft !== null && value !== undefined && valueTyped(draft, kind, hand) === value;
+  const text = asDraft ? draft : value === undefined ? "" : String(value);
   const reading = problem ? "" : echo(value, kind, snapshot.file.units);
   const below = [problem ? `${id}-p` : "", reading ? `${id}-e` : "", note ? `${id}-n` : ""]
     .filter(Boolean)
     .join(" ");
 
   const type = (typed: string) => {
-    const next =
-      optional !== undefined && typed.trim() === "" ? undefined : kind === "words" ? typed : asTyped(typed);
+    setDraft(typed);
+    const read = valueTyped(typed, kind, hand);
+    const next = optional !== undefined && typed.trim() === "" ? undefined : read;
     const did = `change ${label.toLowerCase()}`;
-    if (through) store.type((file) => through.put(file, asTyped(typed)), did, label);
+    if (through) store.type((file) => through.put(file, read), did, label);
     else store.set(path, next, did, true);
   };
-  const fractions = snapshot.file.units === "in" && (kind === "length" || kind === "thickness");
 
   return (
     <div class={`field kind-${kind}${wide ? " wide" : ""}${problem ? " wrong" : ""}`}>
@@ -79,7 +87,9 @@ export function Field({ label, path, kind, optional, unit, note, wide, through }
           aria-describedby={below || undefined}
           onInput={(event) => type(event.currentTarget.value)}
         />
-        {fractions ? <FractionKeys label={label} box={box} onType={type} /> : null}
+        {kind === "words" ? null : (
+          <SignKeys label={label} box={box} onType={type} fractions={snapshot.file.units === "in"} />
+        )}
       </span>
       {problem ? (
         <span class="below problem" id={`${id}-p`}>

@@ -4,7 +4,7 @@
 import { useRef } from "preact/hooks";
 import type { LengthUnit } from "../../src/units/length.ts";
 import type { Typed } from "../store/jobFile.ts";
-import { FractionKeys } from "./fractionKeys.tsx";
+import { SignKeys } from "./signKeys.tsx";
 import { asTyped, echo } from "./typed.ts";
 
 export function ReadingField({
@@ -44,9 +44,12 @@ export function ReadingField({
           aria-describedby={said ? `${id}-b` : undefined}
           onInput={(event) => onType(asTyped(event.currentTarget.value))}
         />
-        {units === "in" ? (
-          <FractionKeys label={label} box={box} onType={(text) => onType(asTyped(text))} />
-        ) : null}
+        <SignKeys
+          label={label}
+          box={box}
+          onType={(text) => onType(asTyped(text))}
+          fractions={units === "in"}
+        />
       </span>
       {said ? (
         <span class={`below ${problem ? "problem" : "echo"}`} id={`${id}-b`}>

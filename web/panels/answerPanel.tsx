@@ -7,12 +7,14 @@ import type { Verdict } from "../../src/jobFile/answer.ts";
 import { doubtSentences } from "../../src/words/doubtWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
 import { tightestStep, verdictSentence } from "../../src/words/verdictWords.ts";
+import { pathWords } from "../fields/pathWords.ts";
 import { usePage } from "../page.ts";
+import { worstStep } from "../stage/stepPose.ts";
 
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 
 export function AnswerPanel() {
-  const { standing } = usePage();
+  const { standing, look } = usePage();
   const { problems, job, answer, failed, working, progress, restarted } = standing;
   const bad = problems.length > 0;
   const verdict = bad || failed ? "unread" : (answer?.verdict ?? "waiting");
@@ -32,6 +34,11 @@ export function AnswerPanel() {
   const doubtful =
     !bad && !failed && answer?.verdict === "tight" && answer.doubts?.worst ? answer.doubts : null;
   const again = doubtful && job ? doubtSentences(doubtful, job.units).slice(1).join(" ") : null;
+  const showMoment = () => {
+    if (answer === null) return;
+    look.set({ step: worstStep(answer), asked: look.now.asked + 1, stageOpen: true });
+    document.getElementById("drawing")?.scrollIntoView({ block: "nearest" });
+  };
   return (
     <section
       class={`answer ${verdict}`}
@@ -48,7 +55,13 @@ export function AnswerPanel() {
           {verdict in VERDICT_SIGNS ? <Sign name={VERDICT_SIGNS[verdict as Verdict]} /> : "…"}
         </span>
         <span class="said">
-          {sentence}
+          {bad || failed || answer === null ? (
+            sentence
+          ) : (
+            <button type="button" class="to-moment" title="Show it in the drawing" onClick={showMoment}>
+              {sentence}
+            </button>
+          )}
           {way ? <span class="way"> {way}</span> : null}
           {spare ? <span class="way"> {spare}</span> : null}
           {again ? <span class="way"> {again}</span> : null}
@@ -57,7 +70,9 @@ export function AnswerPanel() {
       {bad ? (
         <ul class="problems">
           {problems.slice(0, 4).map((problem) => (
-            <li key={problem.path}>{problem.sentence}</li>
+            <li key={problem.path}>
+              {pathWords(problem.path)}: it should be {problem.allowed}.
+            </li>
           ))}
           {problems.length > 4 ? <li>And {problems.length - 4} more.</li> : null}
         </ul>

@@ -8,6 +8,7 @@ import { formatLength } from "../../src/units/length.ts";
 import { allowanceSentences } from "../../src/words/allowanceWords.ts";
 import { lengthFigure, placeFigures, placeWords } from "../../src/words/lengthWords.ts";
 import { markingSentences } from "../../src/words/markingWords.ts";
+import { throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { fileName, fileText } from "../store/jobFile.ts";
 import { DyedStrip } from "./dyedStrip.tsx";
@@ -74,7 +75,11 @@ export function BlankPanel() {
                 </td>
                 <td>
                   {placeFigures(sights[i]!.at, units).join(" ")}
-                  <span class="note">, {sights[i]!.clamped} clamped</span>
+                  <span class="note">
+                    {" "}
+                    with {throatWords({ bend: bend.bend, clamped: sights[i]!.clamped }, blank.bends.length)}{" "}
+                    in the throat
+                  </span>
                 </td>
                 <td>{lengthFigure(bend.allowance, units)}</td>
                 <td>{lengthFigure(bend.deduction, units)}</td>

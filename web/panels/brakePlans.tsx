@@ -1,16 +1,18 @@
 /**
- * The plans of a brake to be made: what stands against it, the drawing to look at, print and save, cut list, hardware,
- * order of making.
+ * The plans of a brake to be made: what stands against it, the numbered picture, cut list, each piece and each step with its own
+ * small drawing, files to print and save. Small screens get the picture drawn for them.
  */
+import { useState } from "preact/hooks";
 import { usePage } from "../page.ts";
 import { printPages } from "../paper/printPages.ts";
 import { fileName } from "../store/jobFile.ts";
-import type { ShownBrake } from "../worker/messages.ts";
+import type { ShownBrake, ShownSketch } from "../worker/messages.ts";
 import { ListTable } from "./listTable.tsx";
 import { Picture } from "./picture.tsx";
 
-const CUT_HEADS = ["count", "piece", "stock", "length", "work"];
-const HARDWARE_HEADS = ["count", "item", "size", "remark"];
+const CUT_HEADS = ["no.", "count", "piece", "stock", "length", "work"];
+/** Narrower than this a screen shows the small picture. */
+const SMALL_SCREEN = "(max-width: 700px)";
 
 export function BrakePlans({
   plans,
@@ -24,14 +26,7 @@ export function BrakePlans({
   readonly onPutOn: (() => void) | null;
   readonly putOnWords: string;
 }) {
-  const { save: saveFile } = usePage();
   const { drawing } = plans;
-  const save = (as: "svg" | "dxf", text: string) =>
-    saveFile(
-      fileName(`${name} narrow brake`).replace(/json$/, as),
-      text,
-      as === "svg" ? "image/svg+xml" : "image/vnd.dxf",
-    );
   return (
     <>
       {plans.problems.length > 0 ? (
@@ -41,36 +36,17 @@ export function BrakePlans({
           ))}
         </ul>
       ) : null}
+      {drawing ? <Pictures drawing={drawing} name={name} onPutOn={onPutOn} putOnWords={putOnWords} /> : null}
+      <ListTable caption="Cut list" heads={CUT_HEADS} rows={plans.cuts} wordy />
       {drawing ? (
         <>
-          <Picture svg={drawing.preview} words={drawing.sentence} name="Drawing of the narrow brake" fine />
-          <div class="row">
-            <button type="button" onClick={() => void printPages(drawing.pages)}>
-              Print the plans
-            </button>
-            <button type="button" onClick={() => save("dxf", drawing.dxf)}>
-              Narrow brake as DXF
-            </button>
-            <button type="button" onClick={() => save("svg", drawing.svg)}>
-              Narrow brake at true size, SVG
-            </button>
-            {onPutOn ? (
-              <button type="button" onClick={onPutOn}>
-                {putOnWords}
-              </button>
-            ) : null}
-          </div>
+          <Sketches heading="Each piece" sketches={drawing.pieces} />
+          <Sketches heading="Order of making" sketches={drawing.steps} open numbered />
         </>
       ) : null}
-      <ListTable caption="Cut list" heads={CUT_HEADS} rows={plans.cuts} wordy />
-      <ListTable caption="Hardware" heads={HARDWARE_HEADS} rows={plans.hardware} wordy />
       {plans.lists.map(({ heading, lines }) =>
         lines.length === 0 ? null : (
-          <details
-            key={heading}
-            class="more"
-            open={heading === "Order of making" || heading === "Where this stops"}
-          >
+          <details key={heading} class="more" open={heading === "Where this stops"}>
             <summary>{heading}</summary>
             <ol class="told">
               {lines.map((line) => (
@@ -82,5 +58,85 @@ export function BrakePlans({
       )}
       <p class="note">{plans.cautions}</p>
     </>
+  );
+}
+
+function Pictures({
+  drawing,
+  name,
+  onPutOn,
+  putOnWords,
+}: {
+  readonly drawing: NonNullable<ShownBrake["drawing"]>;
+  readonly name: string;
+  readonly onPutOn: (() => void) | null;
+  readonly putOnWords: string;
+}) {
+  const { save: saveFile } = usePage();
+  const small = globalThis.matchMedia?.(SMALL_SCREEN).matches ?? false;
+  const called = (kind: string) => fileName(`${name} narrow brake`).replace(/json$/, kind);
+  const saveDxf = () => {
+    for (const { name: piece, text } of drawing.dxf) saveFile(piece, text, "image/vnd.dxf");
+  };
+  return (
+    <>
+      <Picture
+        svg={small ? drawing.small : drawing.svg}
+        words={drawing.sentence}
+        name="Drawing of the narrow brake"
+        fine
+      />
+      <div class="row">
+        <button type="button" onClick={() => void printPages(drawing.pages)}>
+          Print the plans
+        </button>
+        <button type="button" onClick={saveDxf}>
+          Pieces as DXF, {drawing.dxf.length} files
+        </button>
+        <button type="button" onClick={() => saveFile(called("stl"), drawing.stl, "model/stl")}>
+          Whole brake as STL
+        </button>
+        <button type="button" onClick={() => saveFile(called("svg"), drawing.svg, "image/svg+xml")}>
+          Picture as SVG
+        </button>
+        {onPutOn ? (
+          <button type="button" onClick={onPutOn}>
+            {putOnWords}
+          </button>
+        ) : null}
+      </div>
+    </>
+  );
+}
+
+/** Small drawings one under the other, made only once the list is opened. */
+function Sketches({
+  heading,
+  sketches,
+  open = false,
+  numbered = false,
+}: {
+  readonly heading: string;
+  readonly sketches: readonly ShownSketch[];
+  readonly open?: boolean;
+  readonly numbered?: boolean;
+}) {
+  const [opened, setOpened] = useState(open);
+  return (
+    <details
+      class="more"
+      open={open}
+      onToggle={(event) => setOpened((before) => before || event.currentTarget.open)}
+    >
+      <summary>{heading}</summary>
+      {opened
+        ? sketches.map(({ words, svg }, i) => (
+            <div key={words}>
+              <p>{numbered ? `${i + 1}. ${words}` : words}</p>
+              <Picture svg={svg} words={words} name={numbered ? `Step ${i + 1}` : words} />
+            </div>
+          ))
+        : null}
+    </details>
   );
 }

@@ -34,7 +34,7 @@ function leafWords(pose: StepPose, frame: Frame): string {
 export function StagePanel() {
   const { standing, look } = usePage();
   const { job, answer } = standing;
-  const { step, stageOpen, theme } = look.now;
+  const { step, stageOpen, theme, asked } = look.now;
   const box = useRef<HTMLDivElement>(null);
   const back = useRef<HTMLCanvasElement>(null);
   const front = useRef<HTMLCanvasElement>(null);
@@ -85,10 +85,10 @@ export function StagePanel() {
 
   useEffect(() => {
     const name = pose ? `${pose.step.bend} ${pose.step.clamped} ${step}` : "";
-    stage.current?.show(pose, name === shown.current);
+    stage.current?.show(pose);
     if (playing && name !== shown.current) stage.current?.pull(0);
     shown.current = name;
-  }, [pose]);
+  }, [pose, asked]);
 
   useEffect(() => stage.current?.readTheme(), [theme]);
 
@@ -114,7 +114,7 @@ export function StagePanel() {
   const where = pose ? leafWords(pose, frame) : "";
 
   return (
-    <section class={`stage${stageOpen ? " open" : ""}`} aria-labelledby="stage-heading">
+    <section id="drawing" class={`stage${stageOpen ? " open" : ""}`} aria-labelledby="stage-heading">
       <h2 id="stage-heading" class="heard">
         Drawing
       </h2>

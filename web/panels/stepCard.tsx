@@ -103,8 +103,8 @@ export function StepCard({
           class="quiet"
           disabled={!orderable}
           onClick={handles.otherEnd}
-          aria-label={`Clamp the other side for bend ${step.bend}`}
-          title="Clamp the other side"
+          aria-label={`Put the other end in the throat for bend ${step.bend}`}
+          title="Put the other end in the throat"
         >
           <Sign name="swap" />
         </button>

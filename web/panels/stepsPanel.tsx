@@ -4,6 +4,7 @@
  */
 import { useRef, useState } from "preact/hooks";
 import type { StepAnswer } from "../../src/jobFile/answer.ts";
+import { ordersSentence } from "../../src/words/ordersWords.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
@@ -54,9 +55,8 @@ export function StepsPanel() {
       <h2 id="steps-heading">Steps</h2>
       <p class="hint">
         {own
-          ? "Your own order, checked as it stands. "
-          : "The best order found. Move a step to try your own. "}
-        {viableWords(answer.viableOrders, own)}
+          ? "Your own order, checked as it stands."
+          : `${ordersSentence(job, answer)} Move a step to try your own.`}
       </p>
       {own ? (
         <div class="row">
@@ -99,7 +99,8 @@ export function StepsPanel() {
                 show: () => look.set({ step: i }),
                 earlier: () => move(i, i - 1),
                 later: () => move(i, i + 1),
-                otherEnd: () => put(otherEnd(order, step.bend), `clamp the other side for bend ${step.bend}`),
+                otherEnd: () =>
+                  put(otherEnd(order, step.bend), `put the other end in the throat for bend ${step.bend}`),
                 strokes: strokesOf(step, i),
               }}
             />
@@ -114,11 +115,4 @@ export function StepsPanel() {
 /** Half an angle, in whole degrees where it has some. */
 function halfOf(angleDeg: number): number {
   return angleDeg < 2 ? angleDeg / 2 : Math.round(angleDeg / 2);
-}
-
-function viableWords(count: number | bigint, own: boolean): string {
-  if (own) return "";
-  if (count === 0 || count === 0n) return "No order at all folds this part on this brake.";
-  if (count === 1 || count === 1n) return "It is the only order that folds.";
-  return `${count.toLocaleString()} orders fold.`;
 }

@@ -4,7 +4,7 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { angleWords } from "../../src/words/stepWords.ts";
+import { angleWords, throatWords } from "../../src/words/stepWords.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
 import { usePage } from "../page.ts";
 import { worstStep } from "../stage/stepPose.ts";
@@ -24,9 +24,12 @@ export function Still({
   const { theme } = look.now;
   useEffect(() => paintStill(canvas.current!, job, answer), [job, answer, theme]);
   const worst = answer.order[worstStep(answer)];
+  const count = job.part.bends.length;
   const order = answer.order
     .map(({ bend, clamped, stroke, angle }) =>
-      stroke === "begin" ? `${bend} (${clamped}, left at ${angleWords(angle)})` : `${bend} (${clamped})`,
+      stroke === "begin"
+        ? `${bend} (${throatWords({ bend, clamped }, count)}, left at ${angleWords(angle)})`
+        : `${bend} (${throatWords({ bend, clamped }, count)})`,
     )
     .join(", ");
   return (
@@ -40,7 +43,7 @@ export function Still({
         />
       </div>
       <p>{verdictSentence(job, answer)}</p>
-      <p class="note">Bends, with the end that lies in the throat: {order}.</p>
+      <p class="note">Bends, with what lies in the throat: {order}.</p>
     </li>
   );
 }

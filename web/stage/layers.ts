@@ -13,7 +13,7 @@ import { type Camera, inSection, onCanvas } from "./camera.ts";
 import { flatBodies } from "./flatPlaces.ts";
 import type { Ink } from "./ink.ts";
 import { type BodyStyle, bodyItem, crossItem, dimensionItem, pathOf, type Scope, wordsItem } from "./pen.ts";
-import { heldDeg, leafAtDeg, type StepPose, sheetAtDeg, sweepOf } from "./stepPose.ts";
+import { leafAtDeg, type StepPose, sheetAtDeg, showsLeast, sweepOf } from "./stepPose.ts";
 
 const point = (pair: readonly [number, number]): Point => ({ x: pair[0], y: pair[1] });
 
@@ -170,7 +170,7 @@ export function paintFinding(
     item.position.x += Math.max(0, 8 - item.bounds.left) - Math.max(0, item.bounds.right - view.width + 8);
     return;
   }
-  if (step.clearancePoints === null || step.clearance === null || heldDeg(pose, leafDeg) < 0) return;
+  if (step.clearancePoints === null || step.clearance === null || !showsLeast(pose, leafDeg)) return;
   const [a, b] = step.clearancePoints;
   const figure = words ? lengthWords(step.clearance, job.units) : "";
   dimensionItem(scope, onCanvas(camera, point(a)), onCanvas(camera, point(b)), figure, ink.ink, ink.paper);

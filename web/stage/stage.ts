@@ -70,13 +70,11 @@ export class Stage {
     this.front.project?.remove();
   }
 
-  /** Shows a step. The leaf keeps its share of the sweep when the same bend is shown again, else goes to the end. */
-  show(pose: StepPose | null, keepLeaf: boolean): void {
-    const share = keepLeaf && this.pose && this.pose.endDeg > 0 ? this.pulled / this.pose.endDeg : null;
+  /** Shows a step with the leaf where the answer is about it: where it stops, or comes nearest. */
+  show(pose: StepPose | null): void {
     this.pose = pose;
     if (pose) {
-      const atEnd = share === null || share > 0.999;
-      this.pulled = atEnd ? pose.step.reached : share * pose.endDeg;
+      this.pulled = pose.momentDeg;
       if (!this.movedByHand) this.fit();
     }
     this.standingStale = true;

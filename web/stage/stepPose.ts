@@ -7,9 +7,13 @@ import type { Job } from "../../src/jobFile/job.ts";
 import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { type Scene, sheetAt, stageScene } from "../../src/motion/scene.ts";
 import { type Seat, seatFor } from "../../src/motion/seat.ts";
+import { leastMomentDeg, offMetal } from "../../src/pictures/leastMoment.ts";
 import { turnedOutline } from "../../src/plane/move.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import { toRad } from "../../src/units/quantity.ts";
+
+/** Nearer than a line of the drawing is wide. */
+const ON_METAL_MM = 0.1;
 
 export interface StepPose {
   readonly job: Job;
@@ -24,6 +28,8 @@ export interface StepPose {
   readonly endDeg: number;
   /** Leaf angle at which metal meets metal; null when nothing does. */
   readonly stopDeg: number | null;
+  /** Leaf angle of what the answer is about: where it stops, comes nearest, or ends. */
+  readonly momentDeg: number;
 }
 
 /** Sets step `index` (from 0) up; null when the order has no such step. */
@@ -32,6 +38,8 @@ export function poseStep(job: Job, answer: Answer, index: number): StepPose | nu
   if (step === undefined) return null;
   const stage = stageAt(job, answer, index);
   const { part, brake, bend, clamped, bendsDone } = stage;
+  const stopDeg = step.contact?.angle ?? null;
+  const least = leastMomentDeg((deg) => stageScene(stage, toRad(deg)), step.reached, step);
   return {
     job,
     step,
@@ -40,7 +48,8 @@ export function poseStep(job: Job, answer: Answer, index: number): StepPose | nu
     atRest: stageScene(stage, 0),
     fromDeg: step.from ?? 0,
     endDeg: Math.min(step.overbend, job.brake.leaf.swingDeg),
-    stopDeg: step.contact?.angle ?? null,
+    stopDeg,
+    momentDeg: stopDeg ?? least ?? step.reached,
   };
 }
 
@@ -62,6 +71,12 @@ export function leafAtDeg(pose: StepPose, leafDeg: number): Outline {
 /** The angle that the leaf really gets to when it is pulled to `leafDeg`. */
 export function heldDeg(pose: StepPose, leafDeg: number): number {
   return pose.stopDeg === null ? leafDeg : Math.min(leafDeg, pose.stopDeg);
+}
+
+/** Whether the least clearance is to be seen with the leaf at an angle: both of its points lie on metal then. */
+export function showsLeast(pose: StepPose, leafDeg: number): boolean {
+  const scene = { ...pose.atRest, sheet: sheetAtDeg(pose, leafDeg), leaf: leafAtDeg(pose, leafDeg) };
+  return (offMetal(scene, pose.step) ?? Number.POSITIVE_INFINITY) < ON_METAL_MM;
 }
 
 /** Sheets through the sweep, for the tinted path, every 3 degrees. */

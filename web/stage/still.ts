@@ -24,9 +24,9 @@ export function paintStill(canvas: HTMLCanvasElement, job: Job, answer: Answer):
     const ink = inkOf(canvas);
     const camera = fitted(windowOf(pose), width, height, 14);
     paintStanding(scope, camera, pose, ink, false);
-    paintLeaf(scope, camera, pose, pose.step.reached, ink, false);
-    paintSheet(scope, camera, pose, pose.step.reached, ink, false);
-    paintFinding(scope, camera, pose, pose.step.reached, ink, false);
+    paintLeaf(scope, camera, pose, pose.momentDeg, ink, false);
+    paintSheet(scope, camera, pose, pose.momentDeg, ink, false);
+    paintFinding(scope, camera, pose, pose.momentDeg, ink, false);
   }
   scope.view.update();
   return () => scope.project?.remove();

@@ -42,20 +42,28 @@ export interface ShownBrake {
   /** What stands against it; empty where all is well. */
   readonly problems: readonly string[];
   readonly cuts: readonly (readonly string[])[];
-  readonly hardware: readonly (readonly string[])[];
   /** Heading and lines, in the order in which they are wanted at the bench. */
   readonly lists: readonly { readonly heading: string; readonly lines: readonly string[] }[];
   readonly cautions: string;
   /** Null where there is no plan to draw. */
   readonly drawing: {
     readonly sentence: string;
-    /** At true size, to save. */
+    /** The numbered picture, for a wide screen and for a small one. */
     readonly svg: string;
-    /** Reduced, to look at. */
-    readonly preview: string;
-    readonly dxf: string;
+    readonly small: string;
+    /** A drawing of each piece, and of each step of making, to look at on the bench. */
+    readonly pieces: readonly ShownSketch[];
+    readonly steps: readonly ShownSketch[];
+    readonly dxf: readonly { readonly name: string; readonly text: string }[];
+    readonly stl: string;
     readonly pages: readonly PaperPage[];
   } | null;
+}
+
+/** A small picture with its words. */
+export interface ShownSketch {
+  readonly words: string;
+  readonly svg: string;
 }
 
 /** A printed page: pictures placed on a sheet of paper, millimetres from its upper left corner. */

@@ -1,0 +1,154 @@
+/**
+ * Bar, holder, bolts and washers under the pull of the bolts, tightened as far as their torque may come out.
+ * Formulas beside each check; clampForces.ts has the forces.
+ * Bound: the holder is taken as a strip no wider than twice its lever and the washer where a bolt pulls.
+ */
+import { toDeg } from "../../units/quantity.ts";
+import { barChecks } from "../barWindow.ts";
+import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, STATICS } from "../handbooks.ts";
+import { reusablePreload } from "../strength/bolt.ts";
+import { centralMoment, centralSag } from "../strength/centralLoad.ts";
+import { sectionOf } from "../strength/rectangles.ts";
+import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
+import { clampForces } from "./clampForces.ts";
+import { allowed, measured, type UnderLoad } from "./under.ts";
+
+const AT_MOST = "bolts tightened as far as their torque may come out, 28 % past its mark";
+
+export function clampChecks(under: UnderLoad): StrengthCheck[] {
+  return [...barChecks(under), ...holderChecks(under), ...boltChecks(under)];
+}
+
+function holderChecks(under: UnderLoad): StrengthCheck[] {
+  const { requirements, loads, places, sizes } = under;
+  const forces = clampForces(under);
+  const holder = measured(under, "holder");
+  const rib = sizes.ribHighMm > 0 ? measured(under, "rib") : undefined;
+  const hole = holder.holes[0]!.diameter;
+  const strip = Math.min(forces.shareMm, 2 * forces.frontMm + places.washerMm) - hole;
+  const across = (6 * forces.noseNPerMm * forces.shareMm * forces.frontMm) / strip / holder.highMm ** 2;
+  const limit = rib ? allowed(under).welded : allowed(under).cold;
+  const section = sectionOf(rib ? [holder, rib] : [holder]);
+  const net = (holder.wideMm - hole) / holder.wideMm;
+  const loadNPerMm = forces.noseNPerMm * (1 + forces.frontMm / forces.backMm);
+  const spanMm = places.inside ? forces.shareMm : places.boltSpanMm;
+  const loadedMm = places.inside ? spanMm : loads.longestPartMm;
+  const endMm = (holder.longMm - places.boltSpanMm) / 2;
+  const moment = Math.max(
+    centralMoment({ loadNPerMm, loadedMm, spanMm }),
+    places.inside ? (loadNPerMm * endMm ** 2) / 2 : 0,
+  );
+  const stiffness = requirements.steel.modulusMpa * section.secondMomentXMm4;
+  // What the bolts are tightened to bends the holder for good; the bend loses what the folding adds.
+  const sagMm = centralSag(
+    { loadNPerMm: loadNPerMm / (requirements.safety.bolt * 1.28), loadedMm, spanMm },
+    stiffness,
+  );
+  const pieces = rib ? ["holder", "rib"] : ["holder"];
+  return [
+    checkOf({
+      member: "holder",
+      check: "bending across, from nose to bolts",
+      value: across,
+      limit,
+      unit: "MPa",
+      formula: "σ = 6·q·p·a/(b·t²)",
+      source: STATICS,
+      assumptions: [AT_MOST, "a strip twice the lever and the washer wide carries it, less the hole"],
+      pieces: ["holder", "bar"],
+      grows: "holderMm",
+    }),
+    checkOf({
+      member: "holder",
+      check: places.inside ? "bending along, between bolts" : "bending along, between the two bolts",
+      value: moment / section.modulusXMm3 / net,
+      limit,
+      unit: "MPa",
+      formula: "σ = M/Z, M = w·L·(2·S − L)/8",
+      source: `${STATICS}; ${GERE_BEAM}`,
+      assumptions: [AT_MOST, "free to turn at each bolt", "less the bolt's hole"],
+      pieces,
+      grows: rib ? "ribHighMm" : "boltGaps",
+    }),
+    checkOf({
+      member: "holder",
+      check: "bend angle lost between bolts",
+      value: toDeg(Math.atan2(sagMm, loads.leafLeverMm)),
+      limit: requirements.give.angleDeg,
+      unit: "deg",
+      formula: "Δθ = atan(δ/a), δ = w·L·(8·S³ − 4·S·L² + L³)/(384·E·I)",
+      source: `${STATICS}; ${GERE_BEAM}`,
+      assumptions: ["the folding's own pull", "lever a is half of the shortest flange"],
+      pieces,
+      grows: rib ? "ribHighMm" : "boltGaps",
+    }),
+  ];
+}
+
+function boltChecks(under: UnderLoad): StrengthCheck[] {
+  const { sizes, stock } = under;
+  const forces = clampForces(under);
+  const washer = measured(under, "washer-1");
+  const cap = measured(under, "cap");
+  const bolt = measured(under, "bolt-1");
+  const washerHole = washer.holes[0]!.diameter;
+  const holderHole = measured(under, "holder").holes[0]!.diameter;
+  const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2;
+  // The nut presses in a ring, the holder bears in a ring round its larger hole.
+  const nutRing = 0.625 * bolt.diameterMm;
+  const holderRing = (holderHole / 2 + washer.wideMm / 2) / 2;
+  const washerMpa =
+    (6 * forces.mostN * (holderRing - nutRing)) /
+    Math.PI /
+    ((washer.wideMm - washerHole) * washer.highMm ** 2);
+  return [
+    checkOf({
+      member: "hold-down bolts",
+      check: "pull that they are tightened to",
+      value: forces.targetN,
+      limit: reusablePreload(sizes.bolt, stock.boltGrade),
+      unit: "N",
+      formula: "F = n·q·p·(a + b)/b ≤ 0.75·Sp·At, At = π/4·(d − 0.9382·P)², 0.9743·P in inch threads",
+      source: `${STATICS}; ${SHIGLEY_BOLT}; ${ISO_898}; ${stock.boltGrade.source}`,
+      assumptions: ["holder pivots on its heel", "each bolt holds down what lies nearest to it"],
+      pieces: ["bolt-1", "holder", "bar"],
+      grows: sizes.bolt.diameterMm < 20 ? "bolt" : under.places.inside ? "boltGaps" : "bolt",
+    }),
+    checkOf({
+      member: "bed cap",
+      check: "length of thread that a bolt needs",
+      value: bolt.diameterMm,
+      limit: cap.highMm,
+      unit: "mm",
+      formula: "thread as long as the bolt is thick",
+      source: "common practice for steel in steel, no source",
+      assumptions: ["the lower nut is not counted"],
+      pieces: ["cap", "bolt-1"],
+      grows: "capMm",
+    }),
+    checkOf({
+      member: "plate washers",
+      check: "pressure on the holder",
+      value: forces.mostN / areaMm2,
+      limit: allowed(under).welded,
+      unit: "MPa",
+      formula: "p = F/A, less the holder's hole",
+      source: STATICS,
+      assumptions: [AT_MOST],
+      pieces: ["washer-1", "holder"],
+      grows: "bolt",
+    }),
+    checkOf({
+      member: "plate washers",
+      check: "bending over the hole",
+      value: washerMpa,
+      limit: allowed(under).welded,
+      unit: "MPa",
+      formula: "σ = 6·F·(R − r)/(π·b·t²) over a middle line",
+      source: STATICS,
+      assumptions: [AT_MOST, "nut and holder press in rings"],
+      pieces: ["washer-1", "bolt-1"],
+      grows: "washerMm",
+    }),
+  ];
+}
