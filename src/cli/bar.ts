@@ -159,10 +159,15 @@ async function writePlans(
   }
   const made = makes.flatMap((i) => files[i] ?? []);
   const [first] = made;
-  if (options.job !== undefined && first) {
-    await writeOut(options.job, writeJob(withBrake(first, brake)), options);
+  if (options.job !== undefined) {
+    const jobs = made.map((file, i): [string, string] => [
+      made.length === 1 ? options.job! : numberedPath(options.job!, i + 1),
+      writeJob(withBrake(file, brake)),
+    ]);
+    await writeAllOut(jobs, options);
     written.push(
-      `${first.part.name} on it: ${options.job}. Once it is made, put what you measure in the place of its figures and run: noseroom check ${options.job}`,
+      ...made.map(({ part }, i) => `${part.name} on it: ${jobs[i]![0]}`),
+      "Once it is made, put what you measure in the place of its figures and run noseroom check on each.",
     );
   }
   if (options.shop !== undefined && first) {
@@ -178,4 +183,9 @@ async function writePlans(
     );
   }
   return written;
+}
+
+/** @example numberedPath("jobs/made.json", 2) // "jobs/made-2.json" */
+export function numberedPath(path: string, number: number): string {
+  return /\.[^./\\]+$/u.test(path) ? path.replace(/(\.[^./\\]+)$/u, `-${number}$1`) : `${path}-${number}`;
 }

@@ -179,7 +179,7 @@ const COMMANDS: readonly Offered[] = [
     options: [
       ["--pdf <FILE>", "write the plans: picture and list, assembly, each piece, making, proving, checks"],
       PAPER,
-      ["--dxf <FOLDER>", "write a DXF of each sawn piece into a folder"],
+      ["--dxf <DIR>", "write a DXF of each sawn piece into DIR"],
       ["--stl <FILE>", "write the whole brake as STL, to turn it around"],
       ["--svg <FILE>", "draw the picture with its numbers as SVG"],
       ["--job <FILE>", "write a job with the part on the made brake; one a part, numbered, for several"],

@@ -114,17 +114,20 @@ EXAMPLE
 ${exampleBlock(TOUR)}
 
 THE JOB FILE
-  JSON with units, part, brake and, if you like, an order and a margin. A length
-  may be a number, "3/8", "1 1/2", "5 mm" or "1/4 in"; a thickness also a gauge
-  with its family, "20 ga steel". A slip in the file is answered with the key,
-  what was found there and what may stand there. A part may have grain ("across",
-  "along" or degrees from the bend lines), doubts (how far each flat may have been
-  misread, one length or a list) and cutOuts, a list of {across: [from, to],
-  along: [from, to]} from the datum edge and the blank's start; to may be "end".
-  A step of an order may have to, an angle at which the bend is left until a later
-  step with the same end in the throat finishes it.
+  JSON with units, part and brake, and if you like an order and a margin. Start
+  from an example; noseroom keys tells you what to measure of your brake.
+  a length      a number, "3/8", "1 1/2", "5 mm" or "1/4 in"
+  a thickness   a length, or a gauge with its family: "20 ga steel"
+  part.grain    "across", "along", or degrees from the bend lines
+  part.doubts   how far each flat may have been misread: a length, or a list
+  part.cutOuts  a list of {across: [from, to], along: [from, to]}, from the edge
+                of flat 1 and from the blank's start; to may be "end"
+  order         a list of {bend, clamped: "start" or "end"}; a step with to, an
+                angle, leaves the bend there, and a later step finishes it
+  A slip gets one sentence: which key, what stands there, what to type.
   A shop file has noseroomShop, units, brakes and parts, and jobs where the page
-  has saved them all: fit, check and sheet take it. Start from an example.
+  has saved them all. fit takes it, and with --part and --brake so do check,
+  ways, blank and sheet.
 
 EXIT STATUS
 ${statusBlock([

@@ -10,7 +10,7 @@ import type { JobFile } from "../jobFile/schema.ts";
 import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
 import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
 import { MOST_RANKED } from "../section/searchSection.ts";
-import { lengthIn, outcomeWords } from "../words/wayWords.ts";
+import { lengthIn, outcomeSentence } from "../words/wayWords.ts";
 import { THICKEST_MM, windowWords } from "../words/windowWords.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST } from "./cost.ts";
 import { type Outcome, outcomeOf } from "./folds.ts";
@@ -34,7 +34,7 @@ export function otherBrakes(file: JobFile, job: Job, goal: Goal, brakes: readonl
   return brakes.flatMap((brake): WayOut[] => {
     const outcome = outcomeOn(file, job, brake);
     if (!outcome || !reaches(outcome, goal)) return [];
-    const sentence = `Use ${brake.name}: ${outcomeWords(outcome, job.units)}.`;
+    const sentence = `Use ${brake.name}. ${outcomeSentence(outcome, job.units)}`;
     return [{ kind: "otherBrake", sentence, ...told(outcome, brake), cost: OTHER_BRAKE_COST }];
   });
 }
@@ -54,7 +54,7 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
   return [
     {
       kind: "shopBar",
-      sentence: `${barWords(bar, job)}: ${outcomeWords(outcome, job.units)}.`,
+      sentence: `${barWords(bar, job)}. ${outcomeSentence(outcome, job.units)}`,
       because: barReasons(bar, job),
       ...told(outcome, brake),
       cost: SHOP_BAR_COST,

@@ -10,7 +10,7 @@ import type { Answer, JudgedStep } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { stagesOf } from "../motion/stages.ts";
 import { type ClampKind, contactWords, partWords } from "../words/contactWords.ts";
-import { degrees } from "../words/wayWords.ts";
+import { angleWords } from "../words/stepWords.ts";
 import { flatsThatMeet } from "./meetsItself.ts";
 
 const ENDS = ["start", "end"] as const;
@@ -56,7 +56,7 @@ export function stopWords({ contact, load, reached, overbend }: JudgedStep, clam
     return `${partWords(contact.part)} would have to pass through the part itself, which no brake changes`;
   }
   if (contact) return contactWords(contact, clamp);
-  if (reached < overbend) return `the leaf stops at ${degrees(reached)}, short of ${degrees(overbend)}`;
+  if (reached < overbend) return `the leaf stops at ${angleWords(reached)}, short of ${angleWords(overbend)}`;
   return `the part has no way ${load === "blocked" ? "into" : "out of"} the throat`;
 }
 

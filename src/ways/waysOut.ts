@@ -45,7 +45,7 @@ export interface WaysOutOptions {
 /**
  * Ways out, cheapest first; empty for a job that is clear. Where nothing helps, one entry of kind "none" says why;
  * where the search ended before all changes were tried, a last one of kind "untried" says so.
- * @example waysOut(file, job, check(job))[0]?.sentence // "Take 3/32 in off flat 1: folds, 0.021 in to spare."
+ * @example waysOut(file, job, check(job))[0]?.sentence // "Trim flat 1 by 3/32 in. It then folds with 0.021 in to spare."
  */
 export function waysOut(
   file: JobFile,

@@ -6,24 +6,14 @@ import type { OrderedBend } from "../jobFile/change.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Way } from "../jobFile/way.ts";
 import type { WayOut } from "../jobFile/wayOut.ts";
-import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { lengthWords } from "./lengthWords.ts";
+import { angleWords, throatWords } from "./stepWords.ts";
 
 /** @example lengthIn(9.525, "in") // "3/8 in" */
 export function lengthIn(lengthMm: Mm, units: LengthUnit): string {
   return `${formatLength(lengthMm, units)} ${units}`;
-}
-
-/** An angle to a tenth of a degree. @example degrees(75.25) // "75.3°" */
-export function degrees(angleDeg: Deg): string {
-  return `${Number(angleDeg.toFixed(1))}°`;
-}
-
-/** Room to spare, in decimals: 64ths would be too coarse. @example roomWords(0.31, "mm") // "0.31 mm to spare" */
-export function roomWords(clearanceMm: Mm | null, units: LengthUnit): string {
-  if (clearanceMm === null) return "nothing near";
-  const figure = units === "in" ? (clearanceMm / MM_PER_INCH).toFixed(3) : clearanceMm.toFixed(2);
-  return `${figure} ${units} to spare`;
 }
 
 /** A bend left part way is finished where it comes again. @example orderWords([{ bend: 2, clamped: "end" }], 2) // "bend 2 with flat 3 in the throat" */
@@ -31,12 +21,10 @@ export function orderWords(order: readonly OrderedBend[], bendCount: number): st
   const begun = new Set<number>();
   return order
     .map(({ bend, clamped, to }) => {
-      const [first, last] = clamped === "start" ? [1, bend] : [bend + 1, bendCount + 1];
-      const between = first + 1 === last ? "and" : "to";
-      const flats = first === last ? `flat ${first}` : `flats ${first} ${between} ${last}`;
+      const flats = throatWords({ bend, clamped }, bendCount);
       const finish = begun.has(bend) ? "the rest of " : "";
       if (to !== undefined) begun.add(bend);
-      const partWay = to === undefined ? "" : `, part way to ${degrees(to)},`;
+      const partWay = to === undefined ? "" : `, part way to ${angleWords(to)},`;
       return `${finish}bend ${bend}${partWay} with ${flats} in the throat`;
     })
     .join(", then ");
@@ -44,15 +32,16 @@ export function orderWords(order: readonly OrderedBend[], bendCount: number): st
 
 /** What to do, as one sentence; how it comes out is the second half. */
 export function waySentence(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
-  return `${instruction(job, way, leftOpen)}: ${outcomeWords(way, job.units)}.`;
+  return `${instruction(job, way, leftOpen)}. ${outcomeSentence(way, job.units)}`;
 }
 
-/** @example outcomeWords({ verdict: "tight", clearanceMm: 0.3 }, "mm") // "folds, but only just, 0.30 mm to spare" */
-export function outcomeWords(
+/** @example outcomeSentence({ verdict: "tight", clearanceMm: 0.3 }, "mm") // "It then folds with 0.30 mm to spare, which is tight." */
+export function outcomeSentence(
   { verdict, clearanceMm }: Pick<Way, "verdict" | "clearanceMm">,
   units: LengthUnit,
 ): string {
-  return `folds${verdict === "tight" ? ", but only just" : ""}, ${roomWords(clearanceMm, units)}`;
+  const spare = clearanceMm === null ? "nothing near" : `${lengthWords(clearanceMm, units)} to spare`;
+  return `It then folds with ${spare}${verdict === "tight" ? ", which is tight" : ""}.`;
 }
 
 function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
@@ -74,7 +63,7 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "lift":
       return `Open the clamp to ${length(to)} instead of ${length(from)}`;
     case "swing":
-      return `Let the leaf swing to ${degrees(to)} instead of ${degrees(from)}, if what stops it can be moved`;
+      return `Let the leaf swing to ${angleWords(to)} instead of ${angleWords(from)}, if what stops it can be moved`;
     case "setback":
       return `Set the nose ${length(to)} back instead of ${length(from)}, which forms a ${to > from ? "larger" : "smaller"} inside radius`;
     case "openEnds":
@@ -84,16 +73,16 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "topRadius":
       return `Round the top front edge of the ${clamp} to a radius of ${length(to)}`;
     case "trimFlat":
-      return `Take ${length(Math.abs(to))} off flat ${which(way)}`;
+      return `Trim ${which("flat", way)} by ${length(Math.abs(to))}`;
     case "widenFlat":
-      return `Make flat ${which(way)} longer by ${length(to)}`;
+      return `Make ${which("flat", way)} longer by ${length(to)}`;
     case "leaveOpen":
       return leaveOpenWords(way, leftOpen, units);
     case "noseAngle":
-      return `Grind the front of the ${clamp} back from ${degrees(from)} to ${degrees(to)} over the underside`;
+      return `Grind the front of the ${clamp} back from ${angleWords(from)} to ${angleWords(to)} over the underside`;
     case "relief": {
       const [relief] = way.changes.flatMap((change) => (change.kind === "relief" ? [change.toDeg] : []));
-      return `Grind the front of the ${clamp} back to ${degrees(relief ?? 0)}, down from its top to ${length(to)} over the underside`;
+      return `Grind the front of the ${clamp} back to ${angleWords(relief ?? 0)}, down from its top to ${length(to)} over the underside`;
     }
     case "thinnerBar":
       return `Use a bar ${length(to)} thick instead of ${length(from)}`;
@@ -103,35 +92,35 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
 }
 
 /** The flat or bend, and the one that may be changed in its place. */
-function which({ index, twin }: Way): string {
-  return twin === undefined ? `${index}` : `${index} or ${twin}`;
+function which(what: "flat" | "bend", { index, twin }: Way): string {
+  return twin === undefined ? `${what} ${index}` : `${what} ${index} or ${what} ${twin}`;
 }
 
 function leaveOpenWords(way: Way, leftOpen: WayOut["leftOpen"], units: LengthUnit): string {
-  if (!leftOpen) return `Leave bend ${which(way)} at ${degrees(way.to ?? 0)}`;
+  if (!leftOpen) return `Leave ${which("bend", way)} at ${angleWords(way.to ?? 0)}`;
   const over =
     leftOpen.filler === null
       ? "over a straight edge"
       : `over a filler bar ${lengthIn(leftOpen.filler, units)} thick`;
-  return `Stop bend ${which(way)} with the leaf at ${degrees(leftOpen.leafTo)}, where it relaxes to ${degrees(way.to ?? 0)}, and close the last ${degrees(leftOpen.toClose)} by hand ${over}`;
+  return `Stop ${which("bend", way)} with the leaf at ${angleWords(leftOpen.leafTo)}, where it relaxes to ${angleWords(way.to ?? 0)}, and close the last ${angleWords(leftOpen.toClose)} by hand ${over}`;
 }
 
 /** The limit itself, where it says more than the figure that was rounded. */
 export function limitWords(way: Way, units: LengthUnit): string | undefined {
-  if (way.thisOrderOnly) return "Less may do in another order of bends: not all were tried.";
+  if (way.thisOrderOnly) return "We did not try every order of bends at less: less may do.";
   if (!way.limit) return undefined;
   const { figure } = way.limit;
-  const exact = (mm: Mm) => (units === "in" ? `${(mm / MM_PER_INCH).toFixed(3)} in` : `${mm.toFixed(2)} mm`);
+  const exact = (mm: Mm) => lengthWords(mm, units);
   switch (way.kind) {
     case "trimFlat":
     case "widenFlat":
-      return `The least that helps is ${exact(Math.abs(figure))}.`;
+      return `Less than ${exact(Math.abs(figure))} does not help.`;
     case "partWay":
-      return `It may be left anywhere from ${(way.notUnder ?? 0).toFixed(1)}° to ${figure.toFixed(1)}°, after springback.`;
+      return `You may leave it anywhere from ${(way.notUnder ?? 0).toFixed(1)}° to ${figure.toFixed(1)}°, after springback.`;
     case "leaveOpen":
-      return `The farthest that clears relaxes to ${figure.toFixed(1)}°; the blank stays as it is.`;
+      return `The blank stays as it is. Past ${figure.toFixed(1)}°, relaxed, the part hits.`;
     case "lift":
-      return `The least that helps is ${exact(figure)}.`;
+      return `Less than ${exact(figure)} does not help.`;
     case "thinnerBar":
       return `The thickest that clears is ${exact(figure)}.`;
     case "leafFace":
@@ -153,5 +142,5 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
 export function clearWords({ kind, clearFrom }: Way, units: LengthUnit): string | undefined {
   if (clearFrom === undefined) return undefined;
   const isAngle = kind === "noseAngle" || kind === "leaveOpen" || kind === "swing";
-  return `Clear, and not only just, from ${isAngle ? degrees(clearFrom) : lengthIn(Math.abs(clearFrom), units)}.`;
+  return `It is clear, no longer tight, from ${isAngle ? angleWords(clearFrom) : lengthIn(Math.abs(clearFrom), units)}.`;
 }

@@ -40,7 +40,8 @@ describe("noseroom check", () => {
   it("offers ways out of a job that does not fold, and the first of them holds when it is taken", async () => {
     const { out } = await noseroom(["check", finger]);
     expect(out).toContain("\nWays out, each checked again\n");
-    const [, over = "", under = ""] = /^ {2}Take (\d+)\/(\d+) in off flat 1 or 3: folds/mu.exec(out) ?? [];
+    const [, over = "", under = ""] =
+      /^ {2}Trim flat 1 or flat 3 by (\d+)\/(\d+) in\. It then folds/mu.exec(out) ?? [];
     const job = JSON.parse(readFileSync(finger, "utf8"));
     expect(job.part.flats[0]).toBe("1/2");
     job.part.flats[0] = 1 / 2 - Number(over) / Number(under);

@@ -158,8 +158,13 @@ describe("noseroom bar", () => {
     expect(files.length).toBeGreaterThan(8);
     expect(readDxf(readFileSync(join(dxf!, "01-clamp-bar.dxf"), "utf8")).unit).toBe(4);
     expect(readFileSync(stl!, "utf8")).toMatch(/^solid bar, [\s\S]*facet normal[\s\S]*endsolid /u);
-    expect(JSON.parse(readFileSync(job!, "utf8")).brake.clamp.thickness).toBe("3/16");
-    expect((await noseroom(["check", job!])).status).toBe(0);
+    // A job for every part that it makes, each of which folds on it.
+    for (const [i, name] of ["cable trough", "sensor-lead trough", "wire clip"].entries()) {
+      const made = job!.replace(".json", `-${i + 1}.json`);
+      expect(out).toContain(`${name} on it: ${made}`);
+      expect(JSON.parse(readFileSync(made, "utf8")).brake.clamp.thickness).toBe("3/16");
+      expect((await noseroom(["check", made])).status).toBe(0);
+    }
   });
 
   it("takes a single job too, and prints the design as JSON", async () => {

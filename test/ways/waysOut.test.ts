@@ -300,7 +300,7 @@ describe("a part that reads the same from both ends", () => {
     const ways = waysOf(read).filter(isWay);
     const trims = ways.filter(({ kind }) => kind === "trimFlat");
     expect(trims.map(({ index, twin }) => [index, twin])).toEqual([[1, 3]]);
-    expect(trims[0]?.sentence).toMatch(/off flat 1 or 3: folds/u);
+    expect(trims[0]?.sentence).toMatch(/^Trim flat 1 or flat 3 by .* It then folds/u);
     const [change] = trims[0]!.changes;
     const twin = readAs(applied(read.file, read.job, [{ ...change, flat: 3 } as typeof change & object]));
     expect(check(twin.job).verdict).toBe(trims[0]!.verdict);
