@@ -197,6 +197,8 @@ async function takeLink(): Promise<void> {
   if (adopted === null) return;
   const text = location.href;
   history.replaceState(null, "", location.pathname + location.search);
+  // A job that someone shared is what this visit is about: no word of the example.
+  if (store.snapshot().firstVisit) store.welcomed();
   store.take(adopted, text, "The job in the link");
 }
 addEventListener("hashchange", () => void takeLink());

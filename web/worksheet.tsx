@@ -8,6 +8,7 @@ import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";
 import { ChartPanel } from "./panels/chartPanel.tsx";
 import { ComparePanel } from "./panels/comparePanel.tsx";
+import { Contents } from "./panels/contents.tsx";
 import { FitPanel } from "./panels/fitPanel.tsx";
 import { Guarded } from "./panels/guarded.tsx";
 import { Head } from "./panels/head.tsx";
@@ -24,15 +25,24 @@ import { Welcome } from "./panels/welcome.tsx";
 export function Worksheet() {
   return (
     <>
+      <a class="skip" href="#part-heading">
+        To your part
+      </a>
       <Head />
       <main class="sheet">
         <div class="front">
-          <AnswerPanel />
+          <div class="foremost">
+            <AnswerPanel />
+            <Guarded>
+              <WaysPanel />
+            </Guarded>
+          </div>
           <Guarded>
             <StagePanel />
           </Guarded>
         </div>
         <div class="card">
+          <Contents />
           <Welcome />
           <Guarded>
             <PartPanel />
@@ -51,9 +61,6 @@ export function Worksheet() {
           </Guarded>
           <Guarded>
             <BlankPanel />
-          </Guarded>
-          <Guarded>
-            <WaysPanel />
           </Guarded>
           <Guarded>
             <FitPanel />

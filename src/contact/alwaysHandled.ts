@@ -8,13 +8,13 @@ import type { Stage } from "../motion/stages.ts";
 import { formedJoints } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
 import { blockHeights } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import { LoadingChecks, openRoom, type Room } from "./loading.ts";
 import type { Machine } from "./machine.ts";
 import type { Spot } from "./overlap.ts";
-import type { Side } from "./seatPieces.ts";
-import { SideChecks, WHOLE } from "./sideChecks.ts";
+import { SideChecks } from "./sideChecks.ts";
 import { bendCorners, Drift, hullOverlaps, pieceOf, straightCorners } from "./sweptPiece.ts";
 
 /**
@@ -43,7 +43,6 @@ class SweptHandling {
     private readonly finished: boolean,
   ) {
     this.checks = new SideChecks(seat, machine);
-    this.checks.pieces.layMoving(finished);
   }
 
   isFree(): boolean {
@@ -80,8 +79,9 @@ class SweptHandling {
 
   private layOut(side: Side, k: number, formed: number): void {
     const { pieces } = this.checks;
-    if (side === "moving" && k === 0 && !this.finished) pieces.firstFlatAtRest(this.piece, FACE_INSET_MM);
-    else pieces.element(this.piece, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    const { piece, finished } = this;
+    if (side === "moving" && k === 0 && !finished) pieces.movingAtRest(piece, 0, 0, FACE_INSET_MM);
+    else pieces.element(piece, { side, k, formed }, FOR_CONTACT, finished ? "finished" : "rest");
   }
 
   private block(hull: ReturnType<Drift["over"]>): void {

@@ -4,7 +4,7 @@
  * Safe: arcs count with their longer face, and the thickness is added, so that a disc is never too small.
  */
 import type { Mm, Rad } from "../units/quantity.ts";
-import type { Side } from "./seatPieces.ts";
+import type { Side } from "./element.ts";
 import type { SideChecks } from "./sideChecks.ts";
 import type { SolidBody } from "./solidBody.ts";
 

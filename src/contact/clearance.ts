@@ -4,12 +4,12 @@
  * carries a run, an up-turned bend at the run's end with the flat right beyond it; the bend zone. True faces, no inset.
  */
 import { AT_REST, type Swing } from "../motion/swing.ts";
+import { FLAT, JOINT, type Look, type Side, WHOLE } from "./element.ts";
 import type { Features } from "./features.ts";
 import { type DistanceFound, leastDistance } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
-import { FLAT, JOINT, type SeatPieces, type Side } from "./seatPieces.ts";
+import type { SeatPieces } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
-import { WHOLE } from "./sideChecks.ts";
 
 /** The least clearance so far; points from the leaf's pivot in the section frame. */
 export interface ClearanceRecord {
@@ -111,9 +111,8 @@ export class ClearanceChecks {
 
   /** Where the bend zone has grown past the moving flat's start, the flat starts at the zone's end and is measured there. */
   private measureCutStart(k: number, formed: number, other: Features, record: ClearanceRecord): void {
-    const { startCut } = this.pieces;
-    if (startCut && this.pieces.cutStart(this.a, k, formed, 0))
-      this.measure(this.a, other, startCut, false, record);
+    for (const swing of this.pieces.zoneEnd(this.a, k, formed))
+      this.measure(this.a, other, swing, false, record);
   }
 
   /** Clearance of element k from the body that carries its side's run: the leaf, or the bed. */
@@ -148,7 +147,7 @@ export class ClearanceChecks {
     }
     this.measure(a, machine.leaf.features, pieces.sliding, false, record);
     if (!pieces.leafRising) return;
-    pieces.begunElement(a, k, formed, parts, 0, true);
+    pieces.begunElement(a, k, formed, measuring(parts));
     this.measure(machine.leaf.features, a, pieces.leafRising, true, record);
   }
 
@@ -194,7 +193,7 @@ export class ClearanceChecks {
   }
 
   private fill(F: Features, side: Side, k: number, formed: number, parts: number): void {
-    this.pieces.element(F, side, k, formed, parts, 0, true);
+    this.pieces.element(F, { side, k, formed }, measuring(parts));
   }
 
   private measure(
@@ -218,4 +217,9 @@ export class ClearanceChecks {
     [record.otherX, record.otherY] = partIsFixed ? [mx, my] : [fx, fy];
     record.other = partIsFixed ? A : B;
   }
+}
+
+/** True faces, each part closed by itself. */
+function measuring(parts: number): Look {
+  return { parts, insetMm: 0, openCorners: true };
 }

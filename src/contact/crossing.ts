@@ -4,6 +4,7 @@
  * farther than that from zero holds no root; the rest is halved until f′ keeps its sign, then closed in on.
  * Angles are good to 1e-12 rad; what is never under −1e-9 (mm or mm²) is touching and no contact.
  */
+import { slideAt, slideBy, slideRateBy } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import { curveBend, curveRate, curveValue, type PairCurve } from "./pairCurve.ts";
 
@@ -65,8 +66,8 @@ function crossingWithin(
   const c = swing.turns ? Math.cos(mid) : 1;
   const s = swing.turns ? Math.sin(mid) : 0;
   const half = Math.tan(mid / 2);
-  const u = swing.slideTan * half - swing.slideTurn * mid;
-  const u1 = (swing.slideTan / 2) * (1 + half * half) - swing.slideTurn;
+  const u = slideBy(swing, half, mid);
+  const u1 = slideRateBy(swing, half);
   if (Math.abs(curveRate(k, swing.turns, c, s, u, u1)) > (bend * w) / 2 || w < NARROWEST_RAD) {
     if (!(fLo >= 0 && fHi < 0)) return Infinity;
     return judged(swing, closeIn(k, swing, lo, hi, fLo, fHi), judge);
@@ -84,7 +85,7 @@ function crossingWithin(
 function judged(swing: Swing, phi: number, judge: Judge): number {
   const c = swing.turns ? Math.cos(phi) : 1;
   const s = swing.turns ? Math.sin(phi) : 0;
-  const u = swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi;
+  const u = slideAt(swing, phi);
   return judge.meets(phi, c, s, u) ? phi : Infinity;
 }
 
@@ -96,11 +97,11 @@ function closeIn(k: PairCurve, swing: Swing, lo: number, hi: number, fLo: number
     const c = swing.turns ? Math.cos(phi) : 1;
     const s = swing.turns ? Math.sin(phi) : 0;
     const half = Math.tan(phi / 2);
-    const u = swing.slideTan * half - swing.slideTurn * phi;
+    const u = slideBy(swing, half, phi);
     const f = curveValue(k, c, s, u);
     if (f >= 0) a = phi;
     else b = phi;
-    const u1 = (swing.slideTan / 2) * (1 + half * half) - swing.slideTurn;
+    const u1 = slideRateBy(swing, half);
     const step = f / curveRate(k, swing.turns, c, s, u, u1);
     // Closed in: so small a step may lead out of the bracket by its rounding alone.
     if (Math.abs(step) < 1e-13) return phi;

@@ -3,6 +3,8 @@
  * radius 0) and hollows (concave arcs), in flat arrays for the contact kernel. Coordinates in mm from the leaf's
  * pivot, material to the left of a segment. Every feature carries its nearest and farthest distance from the pivot.
  */
+
+import type { Slide } from "../motion/slide.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -12,6 +14,8 @@ export const ANY_DIRECTION = -2;
 
 /** How the start of the moving flat is cut while the bend zone grows into it (src/model.md, section 5). */
 export type CutRule = "none" | "pastZone" | "onlyUncut" | "onlyCut";
+
+const NO_SLIDE: Slide = { slideTan: 0, slideTurn: 0 };
 
 export class Features {
   segments = 0;
@@ -62,9 +66,8 @@ export class Features {
   cutTan = 0;
   /** Distance of the body's own start from the pivot along the leaf, at rest. */
   cutStart = 0;
-  /** The moving side's slide, cutSlideTan·tan(φ/2) − cutSlideTurn·φ: the start is cut where the zone has passed it. */
-  cutSlideTan = 0;
-  cutSlideTurn = 0;
+  /** The moving side's slide: the start is cut where the zone has passed it. */
+  cutSlide: Slide = NO_SLIDE;
   /** The stretch of the flat run, from the body's start, in which the zone's end must lie for there to be a start in it. */
   cutFrom = 0;
   cutTo = 0;

@@ -3,6 +3,7 @@
  * Each pair's curve (pairCurve.ts) is looked into only on steps where chord less |f″|·w²/8 can beat the best so far;
  * there its ends and the root of f′ are tried. Good to well under 0.001 mm on parts up to metres.
  */
+import { slideBy, slideRateBy } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 import { BOTH_INSETS_MM } from "./gaps.ts";
@@ -177,15 +178,8 @@ function dip(
     c = swing.turns ? Math.cos(phi) : 1;
     s = swing.turns ? Math.sin(phi) : 0;
     const half = Math.tan(phi / 2);
-    u = swing.slideTan * half - swing.slideTurn * phi;
-    const rate = curveRate(
-      k,
-      swing.turns,
-      c,
-      s,
-      u,
-      (swing.slideTan / 2) * (1 + half * half) - swing.slideTurn,
-    );
+    u = slideBy(swing, half, phi);
+    const rate = curveRate(k, swing.turns, c, s, u, slideRateBy(swing, half));
     if (Math.abs(rate) < 1e-9) break;
     if (rate < 0) [a, ra] = [phi, rate];
     else [b, rb] = [phi, rate];

@@ -4,12 +4,13 @@
  * slides, else `end` if the seated part is free and the ends are open, else `blocked`.
  */
 import { BlockedHeights, blockHeights } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import type { Machine } from "./machine.ts";
 import { type Spot, sheetOverlapsBody } from "./overlap.ts";
-import type { SeatPieces, Side } from "./seatPieces.ts";
-import { type SideChecks, WHOLE } from "./sideChecks.ts";
+import type { SeatPieces } from "./seatPieces.ts";
+import type { SideChecks } from "./sideChecks.ts";
 
 export type Handling = "front" | "end" | "blocked";
 
@@ -53,10 +54,8 @@ export class LoadingChecks {
   }
 
   private layOut(side: Side, k: number, formed: number, finished: boolean): void {
-    if (side === "moving" && finished) this.pieces.layMoving(true);
-    if (side === "moving" && k === 0 && !finished) this.pieces.firstFlatAtRest(this.a, FACE_INSET_MM);
-    else this.pieces.element(this.a, side, k, formed, WHOLE, FACE_INSET_MM, false);
-    if (side === "moving" && finished) this.pieces.layMoving(false);
+    if (side === "moving" && k === 0 && !finished) this.pieces.movingAtRest(this.a, 0, 0, FACE_INSET_MM);
+    else this.pieces.element(this.a, { side, k, formed }, FOR_CONTACT, finished ? "finished" : "rest");
   }
 
   /**
@@ -66,9 +65,7 @@ export class LoadingChecks {
   finishedOverlapsLeaf(F: Features, k: number, formed: number): boolean {
     const { leaf } = this.machine;
     if (leaf.features.maxY <= 1e-9 && this.pieces.lowestFinished(F) >= 0) return false;
-    this.pieces.layMoving(true);
-    this.pieces.element(this.a, "moving", k, formed, WHOLE, FACE_INSET_MM, false);
-    this.pieces.layMoving(false);
+    this.pieces.element(this.a, { side: "moving", k, formed }, FOR_CONTACT, "finished");
     return sheetOverlapsBody(this.a, leaf, this.spot);
   }
 

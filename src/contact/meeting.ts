@@ -3,6 +3,7 @@
  * arc, the moving flat's start past the bend zone. Frames: `moving` turns and slides, `fixed` stands (section frame
  * less the pivot). Ends count as met, with a millionth of a micrometre to spare, so that neighbours leave no gap between them.
  */
+import { slideBy } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 
@@ -132,7 +133,7 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
     if (meeting.kind === "edgeOnRound" || meeting.kind === "hollowOnRound") return true;
     return A.roundX[meeting.a]! + u >= A.cutTan * half - SPARE;
   }
-  const past = A.cutTan * half - (A.cutStart + A.cutSlideTan * half - A.cutSlideTurn * phi);
+  const past = A.cutTan * half - (A.cutStart + slideBy(A.cutSlide, half, phi));
   return A.cutRule === "onlyCut" ? past > A.cutFrom + 1e-12 && past < A.cutTo : past <= 1e-12;
 }
 

@@ -3,19 +3,18 @@
  * clamped side (its joint and flat k), the start of the moving flat, and the bend zone. All from the leaf's pivot.
  */
 import type { Seat } from "../motion/seat.ts";
-import { type Swing, slideAt, tableSwing } from "../motion/swing.ts";
+import { slideAt } from "../motion/slide.ts";
+import { type Swing, tableSwing } from "../motion/swing.ts";
 import { mostCutMm } from "../motion/zoneCut.ts";
-import type { Chain } from "../part/chain.ts";
+import { type Chain, flatRunMm } from "../part/chain.ts";
 import type { Mm } from "../units/quantity.ts";
+import { type Element, FLAT, FOR_CONTACT, JOINT, type Look, type Pose, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
-import { OUTSIDE_OF_BEND, Strip } from "./strip.ts";
+import { mirroredPlacement, OUTSIDE_OF_BEND, type Placement, Strip, turnedPlacement } from "./strip.ts";
+import { endSwings } from "./zoneEnd.ts";
 
-export type Side = "moving" | "clamped";
-
-/** What of an element is wanted: its joint (formed, or the flat strip in its place), its flat. */
-export const JOINT = 1;
-export const FLAT = 2;
+const NO_SWINGS: readonly Swing[] = [];
 
 export class SeatPieces {
   readonly moving: Strip;
@@ -41,12 +40,17 @@ export class SeatPieces {
   private readonly finishedDy: number;
   private readonly finishedCos: number;
   private readonly finishedSin: number;
+  private readonly endSwings: (readonly Swing[])[] = [];
+  private readonly poses: Readonly<Record<Pose, Placement>>;
+  private readonly inThroat: Placement;
+  /** Where the cross-section at the zone's end stands before the swing `startCut` takes it. */
+  private readonly atZoneEnd: Placement;
 
   constructor(readonly seat: Seat) {
     const { movingChain, clampedChain, thicknessMm: T, pivot, slideTan, slideTurn, sweepRad, fromRad } = seat;
     this.moving = new Strip(movingChain, T);
     this.clamped = new Strip(clampedChain, T);
-    this.clamped.placeMirrored(seat.clampedTangentX - pivot.x, -pivot.y);
+    this.inThroat = mirroredPlacement(seat.clampedTangentX - pivot.x, -pivot.y);
     this.turning = tableSwing(1, slideTan, slideTurn, sweepRad, fromRad);
     this.sliding = tableSwing(0, slideTan, slideTurn, sweepRad, fromRad);
     this.leafTurning = tableSwing(1, 0, 0, sweepRad);
@@ -60,7 +64,14 @@ export class SeatPieces {
       relaxedApexX * this.finishedCos - pivot.y * this.finishedSin + seat.relaxedTangentMm - this.startX;
     this.finishedDy = -relaxedApexX * this.finishedSin - pivot.y * this.finishedCos + pivot.y;
     this.cutTan = seat.bendZoneTan - pivot.y;
-    this.moving.placeTurned(this.startX, -pivot.y, 1, 0);
+    const { startX, finishedDx, finishedDy, finishedCos, finishedSin } = this;
+    const begunX = startX + slideAt(seat, fromRad);
+    this.poses = {
+      rest: turnedPlacement(startX, -pivot.y, 1, 0),
+      begun: turnedPlacement(begunX, -pivot.y, Math.cos(fromRad), Math.sin(fromRad)),
+      finished: turnedPlacement(startX + finishedDx, finishedDy - pivot.y, finishedCos, finishedSin),
+    };
+    this.atZoneEnd = turnedPlacement(0, -pivot.y, 1, 0);
     const along = Math.max(
       Math.abs(this.startX) + this.turning.maxSlide,
       this.cutTan * Math.tan(sweepRad / 2),
@@ -78,34 +89,14 @@ export class SeatPieces {
     return side === "moving" ? this.moving : this.clamped;
   }
 
-  /** Lays the moving side down as at rest, or turned to the finished angle for taking the part out. */
-  layMoving(finished: boolean): void {
-    const y = -this.seat.pivot.y;
-    if (!finished) this.moving.placeTurned(this.startX, y, 1, 0);
-    else {
-      const [x, cos, sin] = [this.startX + this.finishedDx, this.finishedCos, this.finishedSin];
-      this.moving.placeTurned(x, y + this.finishedDy, cos, sin);
-    }
-  }
-
   /** Element k of the moving side as it stands before the leaf takes it up, where the bend was begun before. */
-  begunElement(
-    F: Features,
-    k: number,
-    formed: number,
-    parts: number,
-    insetMm: number,
-    openCorners: boolean,
-  ): void {
-    const { seat, moving } = this;
+  begunElement(F: Features, k: number, formed: number, look: Look): void {
+    const { seat } = this;
     const { fromRad } = seat;
-    const startX = this.startX + slideAt(seat, fromRad);
-    moving.placeTurned(startX, -seat.pivot.y, Math.cos(fromRad), Math.sin(fromRad));
-    const cutMm = Math.max(0, this.cutTan * Math.tan(fromRad / 2) - startX);
-    if (!this.runFrom(F, k, formed, cutMm, insetMm))
-      this.element(F, "moving", k, formed, parts, insetMm, openCorners);
-    F.cutRule = "none";
-    this.layMoving(false);
+    const cutMm = Math.max(0, this.cutTan * Math.tan(fromRad / 2) - this.startX - slideAt(seat, fromRad));
+    const stands = this.moving.standAt(this.poses.begun);
+    if (!this.runFrom(F, stands, k, formed, cutMm, look.insetMm))
+      this.element(F, { side: "moving", k, formed }, look, "begun");
   }
 
   /** Most that the moving side is shifted before it is turned, in the sweep or to the finished angle. */
@@ -130,20 +121,10 @@ export class SeatPieces {
     return fromX + Math.min(cos * (F.minY + up), cos * (F.maxY + up));
   }
 
-  /**
-   * Element k with the joints in `formed` made. `parts` picks joint and flat; `openCorners` adds the corners where a
-   * picked part borders on one that is left out, so that a part measured alone is closed.
-   */
-  element(
-    F: Features,
-    side: Side,
-    k: number,
-    formed: number,
-    parts: number,
-    insetMm: number,
-    openCorners: boolean,
-  ): void {
-    const strip = this.stripOf(side);
+  /** Lays an element out as it stands; the clamped side has but one pose. */
+  element(F: Features, { side, k, formed }: Element, look: Look, pose: Pose = "rest"): void {
+    const { parts, insetMm, openCorners } = look;
+    const strip = this.stripOf(side).standAt(side === "clamped" ? this.inThroat : this.poses[pose]);
     const { chain } = strip;
     const flat = chain.flatNumber[k]!;
     const freeEnd = k === chain.joints;
@@ -154,7 +135,7 @@ export class SeatPieces {
       // The clamped flat ends at its tangent line for good; the moving one's start is looked at by itself (movingStart).
       const start = openCorners || side === "clamped" ? 1 : 0;
       strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, start, freeEnd);
-      if (side === "moving") this.markCut(F, "pastZone");
+      if (side === "moving" && pose === "rest") this.markCut(F, "pastZone");
       return;
     }
     const jointFormed = (formed >>> (k - 1)) & 1;
@@ -172,7 +153,7 @@ export class SeatPieces {
       }
       return;
     }
-    if (side === "moving" && (formed & ((1 << k) - 1)) === 0) this.markCut(F, "pastZone");
+    if (side === "moving" && pose === "rest" && (formed & ((1 << k) - 1)) === 0) this.markCut(F, "pastZone");
     const stripMm = chain.allowanceMm[k - 1]!;
     if ((parts & (JOINT | FLAT)) === (JOINT | FLAT)) {
       strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
@@ -185,35 +166,37 @@ export class SeatPieces {
     }
   }
 
-  /** The first moving flat as it lies at rest, without what is bend zone then. */
-  firstFlatAtRest(F: Features, insetMm: number): void {
-    this.movingAtRest(F, 0, 0, insetMm);
-  }
-
   /** Element k of the moving side as it lies at rest, without what is bend zone then. */
   movingAtRest(F: Features, k: number, formed: number, insetMm: number): void {
-    if (!this.runFrom(F, k, formed, Math.max(0, -this.startX), insetMm))
-      this.element(F, "moving", k, formed, JOINT | FLAT, insetMm, false);
+    const stands = this.moving.standAt(this.poses.rest);
+    if (this.runFrom(F, stands, k, formed, Math.max(0, -this.startX), insetMm)) return;
+    this.element(F, { side: "moving", k, formed }, { ...FOR_CONTACT, insetMm });
   }
 
-  /** Element k where it is laid, less what of it lies in the first `cutMm` of the flat run; false where it is not in the run. */
-  private runFrom(F: Features, k: number, formed: number, cutMm: number, insetMm: number): boolean {
-    const { moving } = this;
+  /** Element k where `stands` is, less what of it lies in the first `cutMm` of the flat run; false where it is not in the run. */
+  private runFrom(
+    F: Features,
+    stands: Strip,
+    k: number,
+    formed: number,
+    cutMm: number,
+    insetMm: number,
+  ): boolean {
     const endMm = this.runMm(k, formed);
     if (endMm === 0) return false;
     const fromMm = Math.max(cutMm, k === 0 ? 0 : this.runMm(k - 1, formed));
     F.clear();
-    moving.walkTo(-1, 0);
     if (fromMm >= endMm) return true;
-    moving.x += fromMm;
-    const { chain } = moving;
-    moving.addStraight(F, endMm - fromMm, insetMm, chain.flatNumber[k]!, 0, k === chain.joints);
+    const { chain } = stands;
+    stands.walkTo(-1, 0);
+    stands.x += fromMm;
+    stands.addStraight(F, endMm - fromMm, insetMm, chain.flatNumber[k]!, 0, k === chain.joints);
     return true;
   }
 
   /** The cross-section where the moving flat starts, while the bend zone has not grown past it. */
   movingStart(F: Features, insetMm: number): void {
-    const { moving } = this;
+    const moving = this.moving.standAt(this.poses.rest);
     F.clear();
     moving.addStart(F, insetMm, moving.chain.flatNumber[0]!);
     this.markCut(F, "onlyUncut");
@@ -224,28 +207,39 @@ export class SeatPieces {
    * Rides on the swing `startCut`.
    */
   cutStart(F: Features, k: number, formed: number, insetMm: number): boolean {
-    const { moving, seat } = this;
     const endMm = this.runMm(k, formed);
     if (!this.startCut || endMm === 0) return false;
     const fromMm = k === 0 ? 0 : this.runMm(k - 1, formed);
     if (this.mostCutMm <= fromMm) return false;
     F.clear();
-    moving.placeTurned(0, -seat.pivot.y, 1, 0);
+    const moving = this.moving.standAt(this.atZoneEnd);
     moving.addStart(F, insetMm, moving.chain.flatNumber[k]!);
-    this.layMoving(false);
     this.markCut(F, "onlyCut");
     F.cutFrom = fromMm;
     F.cutTo = endMm;
     return true;
   }
 
+  /**
+   * The cross-section where the flat run starts while the zone's end lies in element k, and the swings of the leaf in which
+   * it does: none where it never does. Each swing ends where the zone's end comes into the element or leaves it, so that
+   * what is nearest just there is seen.
+   */
+  zoneEnd(F: Features, k: number, formed: number): readonly Swing[] {
+    const endMm = this.runMm(k, formed);
+    if (!this.startCut || endMm === 0) return NO_SWINGS;
+    this.endSwings[k] ??= endSwings(this.seat, k);
+    const swings = this.endSwings[k];
+    if (swings.length === 0) return swings;
+    const moving = this.moving.standAt(this.atZoneEnd);
+    F.clear();
+    moving.addStart(F, 0, moving.chain.flatNumber[k]!);
+    return swings;
+  }
+
   /** Length of the moving side's flats 0 to k with the strips between; 0 where a formed joint breaks the run. */
   private runMm(k: number, formed: number): Mm {
-    if (formed & ((1 << k) - 1)) return 0;
-    const { flatMm, allowanceMm } = this.moving.chain;
-    let mm = flatMm[0]!;
-    for (let j = 1; j <= k; j++) mm += allowanceMm[j - 1]! + flatMm[j]!;
-    return mm;
+    return formed & ((1 << k) - 1) ? 0 : flatRunMm(this.moving.chain, k);
   }
 
   /** By how much the bend zone at most reaches past the run of flats 0 to k; 0 where it does not, or they are no run. */
@@ -281,7 +275,6 @@ export class SeatPieces {
     F.cutRule = rule;
     F.cutTan = this.cutTan;
     F.cutStart = this.startX;
-    F.cutSlideTan = this.seat.slideTan;
-    F.cutSlideTurn = this.seat.slideTurn;
+    F.cutSlide = this.seat;
   }
 }

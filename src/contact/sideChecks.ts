@@ -4,9 +4,11 @@
  * Pairs checked: moving × {clamp, bed, frame, leaf}, clamped × {clamp, bed, frame, leaf}, moving × clamped.
  */
 import type { Seat } from "../motion/seat.ts";
+import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { outOfTheWay } from "./blockedHeights.ts";
+import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { type ContactFound, firstContact } from "./firstContact.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
@@ -14,7 +16,7 @@ import type { Machine } from "./machine.ts";
 import { fixedTag, Meeting, movingTag } from "./meeting.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
 import { makePairCurve } from "./pairCurve.ts";
-import { FLAT, JOINT, SeatPieces, type Side } from "./seatPieces.ts";
+import { SeatPieces } from "./seatPieces.ts";
 import { leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SolidBody } from "./solidBody.ts";
 
@@ -37,8 +39,6 @@ export interface ContactRecord {
 export function noContact(): ContactRecord {
   return { phiRad: Infinity, member: "clamp", tag: 0, x: 0, y: 0 };
 }
-
-export const WHOLE = JOINT | FLAT;
 
 export class SideChecks {
   readonly pieces: SeatPieces;
@@ -79,11 +79,11 @@ export class SideChecks {
     const { pieces, a } = this;
     if (side === "moving" && pieces.leafRising) {
       // Whether there is room for the begun part where the leaf is at rest is a matter of loading (step.ts).
-      pieces.begunElement(a, k, formed, WHOLE, FACE_INSET_MM, false);
+      pieces.begunElement(a, k, formed, FOR_CONTACT);
       this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", fixedTag, record);
     } else {
       if (side === "moving") pieces.movingAtRest(a, k, formed, FACE_INSET_MM);
-      else pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+      else pieces.element(a, { side, k, formed }, FOR_CONTACT);
       for (let i = 0; i < this.fixed.length; i++) this.atRest(a, this.fixed[i]!, this.fixedNames[i]!, record);
       this.atRest(a, this.machine.leaf, "leaf", record);
       if (record.phiRad <= 0) return;
@@ -95,8 +95,7 @@ export class SideChecks {
       return;
     }
     // Laid anew where it lay begun, or cut as at rest.
-    if (pieces.leafRising || this.inRun(side, k, formed))
-      pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    if (pieces.leafRising || this.inRun(side, k, formed)) pieces.element(a, { side, k, formed }, FOR_CONTACT);
     this.movingWithBrake(a, pieces.turning, true, record);
     if (k === 0) {
       pieces.movingStart(a, FACE_INSET_MM);
@@ -121,7 +120,7 @@ export class SideChecks {
   withSelf(m: number, formedMoving: number, c: number, formedClamped: number, record: ContactRecord): void {
     const { pieces, a, b } = this;
     if (this.inRun("moving", m, formedMoving) && this.inRun("clamped", c, formedClamped)) return;
-    pieces.element(b, "clamped", c, formedClamped, WHOLE, FACE_INSET_MM, false);
+    pieces.element(b, { side: "clamped", k: c, formed: formedClamped }, FOR_CONTACT);
     pieces.movingAtRest(a, m, formedMoving, FACE_INSET_MM);
     // A part whose bend was begun before lay like that, free of itself, when the bend before was done.
     const fromFlat = this.seat.fromRad === 0;
@@ -129,7 +128,7 @@ export class SideChecks {
       this.note(record, 0, "part", lastTag(a));
     }
     if (this.inRun("moving", m, formedMoving))
-      pieces.element(a, "moving", m, formedMoving, WHOLE, FACE_INSET_MM, false);
+      pieces.element(a, { side: "moving", k: m, formed: formedMoving }, FOR_CONTACT);
     this.swept(a, b, pieces.turning, "part", movingTag, record);
     // What has come through the bend zone, which is checked against nothing, may meet the flat where it starts.
     if (b.near > pieces.startReachMm) return;
@@ -195,7 +194,7 @@ export class SideChecks {
     [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
     const c = swing.turns ? Math.cos(phi) : 1;
     const s = swing.turns ? Math.sin(phi) : 0;
-    meeting.meets(phi, c, s, swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi);
+    meeting.meets(phi, c, s, slideAt(swing, phi));
     this.spot.x = meeting.fixedX;
     this.spot.y = meeting.fixedY;
     if (swing === this.pieces.sliding) {

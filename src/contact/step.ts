@@ -10,10 +10,10 @@ import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { ClearanceChecks, noClearance } from "./clearance.ts";
+import type { Side } from "./element.ts";
 import type { Features } from "./features.ts";
 import { type Handling, LoadingChecks, openRoom } from "./loading.ts";
 import { Machine } from "./machine.ts";
-import type { Side } from "./seatPieces.ts";
 import { type Member, noContact, SideChecks } from "./sideChecks.ts";
 import type { SolidBody } from "./solidBody.ts";
 

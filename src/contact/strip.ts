@@ -16,20 +16,44 @@ export const OUTSIDE_OF_BEND = 3;
 /** Flats whose height and slope over the first flat's plane are less than this lie in it. */
 const COPLANAR = 1e-6;
 
+/** Where a side of the sheet stands: point (x, y) of the chain frame at (ox + xx·x + xy·y, oy + yx·x + yy·y) from the pivot. */
+export interface Placement {
+  readonly ox: Mm;
+  readonly oy: Mm;
+  readonly xx: number;
+  readonly xy: number;
+  readonly yx: number;
+  readonly yy: number;
+  readonly mirrored: boolean;
+}
+
+const AS_DRAWN: Placement = { ox: 0, oy: 0, xx: 1, xy: 0, yx: 0, yy: 1, mirrored: false };
+
+/** The moving side, its tangent line at (startX, startY) from the pivot, turned about the pivot by the given angle. */
+export function turnedPlacement(startX: Mm, startY: Mm, cosTurn: number, sinTurn: number): Placement {
+  return {
+    ox: cosTurn * startX - sinTurn * startY,
+    oy: sinTurn * startX + cosTurn * startY,
+    xx: cosTurn,
+    xy: -sinTurn,
+    yx: sinTurn,
+    yy: cosTurn,
+    mirrored: false,
+  };
+}
+
+/** The clamped side: x of the chain leads into the throat. */
+export function mirroredPlacement(startX: Mm, startY: Mm): Placement {
+  return { ox: startX, oy: startY, xx: -1, xy: 0, yx: 0, yy: 1, mirrored: true };
+}
+
 export class Strip {
   /** End of the last flat walked to, on the face that lies on bed or leaf, and its direction. */
   x = 0;
   y = 0;
   c = 1;
   s = 0;
-  // Point (x, y) of the chain frame is placed at (ox + xx·x + xy·y, oy + yx·x + yy·y).
-  private ox = 0;
-  private oy = 0;
-  private xx = 1;
-  private xy = 0;
-  private yx = 0;
-  private yy = 1;
-  private mirrored = false;
+  private place: Placement = AS_DRAWN;
   // Where the walks of late ended, flat by flat, and with which joints formed before: the next is often one step on.
   private readonly walkedFormed: Int32Array;
   private readonly walkedX: Float64Array;
@@ -47,25 +71,10 @@ export class Strip {
     [this.walkedC, this.walkedS] = [new Float64Array(flats), new Float64Array(flats)];
   }
 
-  /** The moving side, its tangent line at (startX, startY) from the pivot, turned about the pivot by the given angle. */
-  placeTurned(startX: Mm, startY: Mm, cosTurn: number, sinTurn: number): void {
-    this.xx = cosTurn;
-    this.xy = -sinTurn;
-    this.yx = sinTurn;
-    this.yy = cosTurn;
-    this.ox = cosTurn * startX - sinTurn * startY;
-    this.oy = sinTurn * startX + cosTurn * startY;
-    this.mirrored = false;
-  }
-
-  /** The clamped side: x of the chain leads into the throat. */
-  placeMirrored(startX: Mm, startY: Mm): void {
-    this.xx = -1;
-    this.xy = this.yx = 0;
-    this.yy = 1;
-    this.ox = startX;
-    this.oy = startY;
-    this.mirrored = true;
+  /** Sets where what is added from now on stands. */
+  standAt(place: Placement): this {
+    this.place = place;
+    return this;
   }
 
   /** Walks to the end of flat `k` with the joints in `formed` made; −1 is the bend tangent line itself. */
@@ -142,7 +151,8 @@ export class Strip {
     const my = dx * sh + dy * ch;
     const tag = chain.bendNumber[j]! << 2;
     const [px, py] = [this.placeX(cx, cy), this.placeY(cx, cy)];
-    const [qx, qy] = [this.xx * mx + this.xy * my, this.yx * mx + this.yy * my];
+    const { xx, xy, yx, yy } = this.place;
+    const [qx, qy] = [xx * mx + xy * my, yx * mx + yy * my];
     F.addRound(px, py, r + T - insetMm, qx, qy, ch, tag | OUTSIDE_OF_BEND);
     F.addHollow(px, py, r + insetMm, qx, qy, ch, tag | INSIDE_OF_BEND);
     if (ends & 1) this.addCrossSection(F, up, insetMm, tag, true);
@@ -160,17 +170,18 @@ export class Strip {
     const T = this.thicknessMm;
     const tag = (flat << 2) | FACE_OF_FLAT;
     // Along the sheet and up from its under face, as placed.
-    const ux = this.xx * this.c + this.xy * this.s;
-    const uy = this.yx * this.c + this.yy * this.s;
-    const vx = this.xy * this.c - this.xx * this.s;
-    const vy = this.yy * this.c - this.yx * this.s;
+    const { xx, xy, yx, yy, mirrored } = this.place;
+    const ux = xx * this.c + xy * this.s;
+    const uy = yx * this.c + yy * this.s;
+    const vx = xy * this.c - xx * this.s;
+    const vy = yy * this.c - yx * this.s;
     const x1 = this.placeX(this.x, this.y);
     const y1 = this.placeY(this.x, this.y);
     this.advance(length);
     const x2 = x1 + length * ux;
     const y2 = y1 + length * uy;
     const over = T - insetMm;
-    if (this.mirrored) {
+    if (mirrored) {
       F.addEdge(x2 + insetMm * vx, y2 + insetMm * vy, -ux, -uy, length, tag);
       F.addEdge(x1 + over * vx, y1 + over * vy, ux, uy, length, tag);
     } else {
@@ -179,16 +190,16 @@ export class Strip {
     }
     F.setCore(x1 + (T / 2) * vx, y1 + (T / 2) * vy, x2 + (T / 2) * vx, y2 + (T / 2) * vy);
     // Across the sheet, counter-clockwise: up at the far end, down at the near one, the other way round when mirrored.
-    const way = this.mirrored ? -1 : 1;
+    const way = mirrored ? -1 : 1;
     if (ends & 1) {
-      const from = this.mirrored ? insetMm : over;
+      const from = mirrored ? insetMm : over;
       F.addCorner(x1 + insetMm * vx, y1 + insetMm * vy, tag);
       F.addCorner(x1 + over * vx, y1 + over * vy, tag);
       F.addEdge(x1 + from * vx, y1 + from * vy, -way * vx, -way * vy, T - 2 * insetMm, tag);
     }
     if (!freeEnd && !(ends & 2)) return;
     const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
-    const from = this.mirrored ? over : insetMm;
+    const from = mirrored ? over : insetMm;
     F.addCorner(x2 + insetMm * vx, y2 + insetMm * vy, endTag);
     F.addCorner(x2 + over * vx, y2 + over * vy, endTag);
     F.addEdge(x2 + from * vx, y2 + from * vy, way * vx, way * vy, T - 2 * insetMm, endTag);
@@ -223,16 +234,18 @@ export class Strip {
       this.placeY(x2, y2),
     ];
     // Mirroring swaps the side on which the material lies.
-    if (this.mirrored) F.addSegment(bx, by, ax, ay, tag);
+    if (this.place.mirrored) F.addSegment(bx, by, ax, ay, tag);
     else F.addSegment(ax, ay, bx, by, tag);
   }
 
   /** Where a point of the chain frame is placed. */
   placeX(x: Mm, y: Mm): Mm {
-    return this.ox + this.xx * x + this.xy * y;
+    const { ox, xx, xy } = this.place;
+    return ox + xx * x + xy * y;
   }
 
   placeY(x: Mm, y: Mm): Mm {
-    return this.oy + this.yx * x + this.yy * y;
+    const { oy, yx, yy } = this.place;
+    return oy + yx * x + yy * y;
   }
 }

@@ -12,6 +12,7 @@ export interface Ink {
   readonly dashMm: readonly Mm[];
   /** Grey of the ground inside an outline, 0 black to 1 white; absent: see-through. */
   readonly ground?: number;
+  /** Angle from the body's main outline. */
   readonly hatch?: { readonly angleDeg: Deg; readonly spacingMm: Mm };
 }
 
@@ -32,9 +33,9 @@ function line(weightMm: Mm, ...dashMm: readonly Mm[]): Ink {
 
 const INKS: Readonly<Record<Layer, Ink>> = {
   bed: body(45, 2.2),
-  clamp: body(-45, 2.2),
-  leaf: body(15, 2.2),
-  frame: body(75, 3.2),
+  clamp: body(-45, 1.7),
+  leaf: body(45, 2.9),
+  frame: body(60, 3.4),
   part: { weightMm: MIDDLE, dashMm: [], ground: 0 },
   partBefore: line(LIGHT, 2, 1.2),
   swept: { weightMm: 0, dashMm: [], ground: 0.88 },

@@ -24,6 +24,7 @@ import {
   TextRenderingMode,
 } from "pdf-lib";
 import { dimensionStrokes } from "./dimensionStrokes.ts";
+import { hatchOf } from "./hatch.ts";
 import { inkOf } from "./ink.ts";
 import type { Layer, Mark } from "./model.ts";
 import { boxOf, type Placed, toPage } from "./page.ts";
@@ -77,7 +78,7 @@ function markOperators(mark: Mark, place: Place): PDFOperator[] {
   const pageMm = 1 / placed.scale;
   switch (mark.kind) {
     case "outline":
-      return bodyOperators(mark.layer, outlinePath(mark.outline, onto), placed);
+      return bodyOperators(mark, outlinePath(mark.outline, onto), placed);
     case "dimension": {
       const { lines, heads, words } = dimensionStrokes(mark, pageMm);
       const edges = heads.map((head) =>
@@ -118,8 +119,13 @@ function stroked(layer: Layer, path: readonly PDFOperator[]): PDFOperator[] {
   return [setStrokingGrayscaleColor(0), ...penSetting(weightMm, dashMm), ...path, stroke()];
 }
 
-function bodyOperators(layer: Layer, path: readonly PDFOperator[], placed: Placed): PDFOperator[] {
-  const { weightMm, ground, hatch } = inkOf(layer);
+function bodyOperators(
+  { layer, outline }: Extract<Mark, { kind: "outline" }>,
+  path: readonly PDFOperator[],
+  placed: Placed,
+): PDFOperator[] {
+  const { weightMm, ground } = inkOf(layer);
+  const hatch = hatchOf(layer, outline);
   const operators: PDFOperator[] = [];
   if (ground !== undefined) operators.push(setFillingGrayscaleColor(ground), ...path, fill());
   if (hatch !== undefined) {

@@ -6,11 +6,12 @@
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import { dimensionStrokes } from "./dimensionStrokes.ts";
+import { hatchOf } from "./hatch.ts";
 import { MADE_BY } from "./madeBy.ts";
 import type { Drawing, Mark } from "./model.ts";
 import { arcTo, outlinePath, shortNumber, svgPoint } from "./pathData.ts";
 import { strokesOf } from "./stroke.ts";
-import { hatchPatterns, styleRules } from "./svgStyle.ts";
+import { hatchName, hatchPatterns, styleRules } from "./svgStyle.ts";
 import { escapeText } from "./svgText.ts";
 
 /** How words run on the printed page. */
@@ -53,8 +54,12 @@ function textElement(text: Extract<Mark, { kind: "text" }>, { pageMm, onPaper }:
 function outlineElement(mark: Extract<Mark, { kind: "outline" }>): string {
   const d = outlinePath(mark.outline);
   const caption = mark.caption === undefined ? "" : `<title>${escapeText(mark.caption)}</title>`;
+  const hatch = hatchOf(mark.layer, mark.outline);
+  const fill = hatch ? ` style="fill:url(#${hatchName(mark.layer, hatch.angleDeg)})"` : "";
   const face =
-    caption === "" ? `<path class="face" d="${d}"/>` : `<path class="face" d="${d}">${caption}</path>`;
+    caption === ""
+      ? `<path class="face"${fill} d="${d}"/>`
+      : `<path class="face"${fill} d="${d}">${caption}</path>`;
   // The hatch has gaps: a plain ground under it keeps what lies behind from showing through.
   const hatched =
     mark.layer === "bed" || mark.layer === "clamp" || mark.layer === "leaf" || mark.layer === "frame";
@@ -127,7 +132,7 @@ export function writeSvg(drawing: Drawing, options: SvgOptions = {}): string {
     `<title id="picture-title">${escapeText(options.title ?? drawing.sentence)}</title>`,
     `<desc id="picture-sentence">${escapeText(drawing.sentence)}</desc>`,
     `<style>\n${styleRules(pageMm, options.onPaper !== undefined)}\n</style>`,
-    `<defs>\n${hatchPatterns(pageMm)}\n</defs>`,
+    `<defs>\n${hatchPatterns(drawing.marks, pageMm)}\n</defs>`,
     `<path class="paper" d="${ground}"/>`,
     ...groups(drawing.marks, { pageMm, onPaper: options.onPaper }),
     "</svg>",

@@ -4,6 +4,10 @@
  * `page(n)` in the rules is n millimetres on the page, written in drawing millimetres.
  */
 
+import type { Deg } from "../units/quantity.ts";
+import { hatchOf } from "./hatch.ts";
+import type { Layer, Mark } from "./model.ts";
+
 /** Ink and paper by day, then at night under a lamp; text on paper passes WCAG AA (4.5 : 1) in both. */
 export const DAY = {
   paper: "#fbf8f1",
@@ -31,23 +35,27 @@ export const NIGHT: Palette = {
 /** On paper the dye would only waste ink: dark lines on white. */
 const PRINT: Palette = { ...DAY, paper: "#fff", dye: "none", scribe: "#17191c" };
 
-/** Hatch angle of each member in degrees, and the distance of its lines on the page. */
-const HATCHES: readonly (readonly [layer: string, angleDeg: number, spacing: number, ink: string])[] = [
-  ["bed", 45, 2.2, "fine"],
-  ["clamp", -45, 2.2, "fine"],
-  ["leaf", 15, 2.2, "fine"],
-  ["frame", 75, 3.2, "fine"],
-  ["waste", -15, 4, "fine"],
-  ["contact", 60, 0.9, "signal"],
-];
+/** The name of a hatch inside a picture. @example hatchName("bed", 45) // "hatch-bed-45" */
+export function hatchName(layer: Layer, angleDeg: Deg): string {
+  return `hatch-${layer}-${Number(angleDeg.toFixed(1))}`;
+}
 
-/** Pattern definitions; hatches keep their angle and spacing on the page whatever the enlargement. */
-export function hatchPatterns(pageMm: number): string {
+/** Pattern definitions of the bodies among the marks; hatches keep angle and spacing on the page whatever the enlargement. */
+export function hatchPatterns(marks: readonly Mark[], pageMm: number): string {
   const page = (mm: number) => Number((mm * pageMm).toFixed(4));
-  return HATCHES.map(
-    ([layer, angleDeg, spacing, ink]) =>
-      `<pattern id="hatch-${layer}" patternUnits="userSpaceOnUse" width="${page(spacing)}" height="${page(spacing)}" patternTransform="rotate(${-angleDeg})"><path class="hatch ${ink}" d="M0 ${page(spacing / 2)}H${page(spacing)}"/></pattern>`,
-  ).join("\n");
+  const patterns = new Map<string, string>();
+  for (const mark of marks) {
+    const hatch = mark.kind === "outline" ? hatchOf(mark.layer, mark.outline) : undefined;
+    if (hatch === undefined) continue;
+    const id = hatchName(mark.layer, hatch.angleDeg);
+    const spacing = page(hatch.spacingMm);
+    const ink = mark.layer === "contact" ? "signal" : "fine";
+    patterns.set(
+      id,
+      `<pattern id="${id}" patternUnits="userSpaceOnUse" width="${spacing}" height="${spacing}" patternTransform="rotate(${Number((-hatch.angleDeg).toFixed(1))})"><path class="hatch ${ink}" d="M0 ${page(hatch.spacingMm / 2)}H${spacing}"/></pattern>`,
+    );
+  }
+  return [...patterns.values()].join("\n");
 }
 
 /**
@@ -80,13 +88,12 @@ function rules(pageMm: number, c: Palette): string[] {
     `.hatch{stroke-width:${light}}.hatch.fine{stroke:${c.fine}}.hatch.signal{stroke:${c.signal};stroke-width:${page(0.25)}}`,
     `.paper{fill:${c.paper};stroke:none}`,
     ...["bed", "clamp", "leaf", "frame"].map(
-      (layer) =>
-        `.${layer} .body{fill:${c.steel};stroke:none}.${layer} .face{fill:url(#hatch-${layer});stroke-width:${heavy}}`,
+      (layer) => `.${layer} .body{fill:${c.steel};stroke:none}.${layer} .face{stroke-width:${heavy}}`,
     ),
     `.part .face{fill:${c.ink};stroke:none}.part path{stroke:${c.ink};stroke-width:${heavy}}`,
     `.partBefore .face{stroke-dasharray:${page(2)} ${page(1.2)};stroke-width:${light}}`,
     `.swept{opacity:.55}.swept .face{fill:${c.tint};stroke:none}`,
-    `.contact path{stroke:${c.signal};stroke-width:${heavy}}.contact .face{fill:url(#hatch-contact);stroke-width:${light}}`,
+    `.contact path{stroke:${c.signal};stroke-width:${heavy}}.contact .face{stroke-width:${light}}`,
     `.contact text{fill:${c.signal};font-weight:600}`,
     `.clearance path,.dimension path{stroke:${c.ink};stroke-width:${light}}.clearance .head,.dimension .head{fill:${c.ink};stroke:none}`,
     `.cut .face{fill:${c.dye};stroke:${c.ink};stroke-width:${heavy}}.cut path{stroke-width:${heavy}}`,
@@ -96,7 +103,6 @@ function rules(pageMm: number, c: Palette): string[] {
     `.bendUp text,.bendDown text,.grain text{fill:${c.scribe};stroke:none}.grain path{stroke:${c.scribe}}`,
     `.face .face{fill:${c.paper};stroke-width:${page(0.3)}}.edge path{stroke-width:${page(0.3)}}`,
     `.hidden path{stroke-dasharray:${page(2)} ${page(1.2)}}.centre path{stroke-dasharray:${page(6)} ${page(1.2)} ${page(1)} ${page(1.2)}}`,
-    ".waste .face{fill:url(#hatch-waste)}",
     `.note .face{fill:${c.paper};stroke:none}.note path{stroke:${c.ink}}`,
   ];
 }

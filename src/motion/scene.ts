@@ -13,8 +13,8 @@ import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { type Mm, type Rad, toRad } from "../units/quantity.ts";
 import { type Seat, seatFor } from "./seat.ts";
+import { slideAt } from "./slide.ts";
 import type { Stage } from "./stages.ts";
-import { slideAt } from "./swing.ts";
 
 export interface Scene {
   readonly clamp: readonly Outline[];

@@ -1,24 +1,17 @@
 /**
  * The leaf's turn and the sheet's slide along it, tabled over a sweep for the contact kernel.
- * Slide: s(φ) = A·tan(φ/2) − B·φ (src/model.md, section 5: the length of the sheet is kept); s′ = A/2·sec²(φ/2) − B,
- * s″ = A/2·tan(φ/2)·sec²(φ/2). Exact; the bounds on |s|, |s′|, |s″| hold over the whole sweep.
+ * Slide s(φ) and its rate are slide.ts's; s″ = A/2·tan(φ/2)·sec²(φ/2). Exact; the bounds on |s|, |s′|, |s″| hold over the
+ * whole sweep.
  */
 import type { Mm, Rad } from "../units/quantity.ts";
-import type { Seat } from "./seat.ts";
-
-/** How far the moving side has slid outward along the leaf since rest. */
-export function slideAt(seat: Seat, leafAngleRad: Rad): Mm {
-  return seat.slideTan * Math.tan(leafAngleRad / 2) - seat.slideTurn * leafAngleRad;
-}
+import { type Slide, slideAt, slideBy, slideRateBy, slideTurnsAt } from "./slide.ts";
 
 /**
  * A motion of one body against another, tabled at equal steps of the leaf angle: turned about the origin by
  * `turns`·φ (1, or 0 for what rides on the leaf) after a slide s(φ) along its own x.
  */
-export interface Swing {
+export interface Swing extends Slide {
   readonly turns: 0 | 1;
-  readonly slideTan: number;
-  readonly slideTurn: number;
   /** Where the swing starts, 0 but for a bend that was begun before, and where it ends. */
   readonly fromRad: Rad;
   readonly sweepRad: Rad;
@@ -48,6 +41,7 @@ export function tableSwing(
   sweepRad: Rad,
   fromRad: Rad = 0,
 ): Swing {
+  const of = { slideTan, slideTurn };
   const rangeRad = Math.max(0, sweepRad - fromRad);
   const steps = Math.ceil(rangeRad / STEP_RAD);
   const stepRad = steps === 0 ? 0 : rangeRad / steps;
@@ -59,16 +53,16 @@ export function tableSwing(
     table.cos[j] = turns ? Math.cos(phi) : 1;
     table.sin[j] = turns ? Math.sin(phi) : 0;
     const half = Math.tan(phi / 2);
-    slides.slide[j] = slideTan * half - slideTurn * phi;
-    slides.slideRate[j] = (slideTan / 2) * (1 + half * half) - slideTurn;
+    slides.slide[j] = slideBy(of, half, phi);
+    slides.slideRate[j] = slideRateBy(of, half);
     maxSlideRate = Math.max(maxSlideRate, Math.abs(slides.slideRate[j]!));
     maxSlide = Math.max(maxSlide, Math.abs(slides.slide[j]!));
     maxInward = Math.max(maxInward, -slides.slide[j]!);
   }
   // s″ keeps its sign, so |s′| is largest at an end; s may turn between, where s′ = 0 (NaN: nowhere).
-  const turnRad = 2 * Math.atan(Math.sqrt((2 * slideTurn) / slideTan - 1));
+  const turnRad = slideTurnsAt(of);
   if (turnRad < sweepRad) {
-    const turning = slideTan * Math.tan(turnRad / 2) - slideTurn * turnRad;
+    const turning = slideAt(of, turnRad);
     maxSlide = Math.max(maxSlide, Math.abs(turning));
     maxInward = Math.max(maxInward, -turning);
   }

@@ -14,7 +14,7 @@ export function stressWords(mpa: number, units: LengthUnit): string {
   return units === "mm" ? `${round(mpa)} MPa` : `${round(mpa / MPA_PER_KSI)} ksi`;
 }
 
-/** A small length, in thousandths where inches are read. @example fineLength(0.05, "in") // "0.002 in" */
+/** A small length, in ten-thousandths where inches are read. @example fineLength(0.05, "in") // "0.0020 in" */
 export function fineLength(mm: number, units: LengthUnit): string {
   return units === "mm" ? `${Number(mm.toFixed(3))} mm` : `${(mm / MM_PER_INCH).toFixed(4)} in`;
 }

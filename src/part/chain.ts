@@ -3,7 +3,7 @@
  * A joint is another bend of the part, formed or still flat; it turns up when it turns like the bend being made,
  * whichever end is clamped, because the sheet is always laid so that the bend being made goes up.
  */
-import { toRad } from "../units/quantity.ts";
+import { type Mm, toRad } from "../units/quantity.ts";
 import type { End, Part } from "./part.ts";
 
 export interface Chain {
@@ -74,4 +74,11 @@ export function formedJoints(chain: Chain, bendsDone: number): number {
     if ((bendsDone >>> chain.bendNumber[j]!) & 1) formed |= 1 << j;
   }
   return formed;
+}
+
+/** Length of flats 0 to k of a chain with the strips between them, none of the joints formed. */
+export function flatRunMm({ flatMm, allowanceMm }: Chain, k: number): Mm {
+  let mm = flatMm[0]!;
+  for (let j = 1; j <= k; j++) mm += allowanceMm[j - 1]! + flatMm[j]!;
+  return mm;
 }

@@ -4,9 +4,9 @@
  */
 import { Beyond } from "../contact/beyond.ts";
 import { ClearanceChecks } from "../contact/clearance.ts";
+import type { Side } from "../contact/element.ts";
 import { isOpen, LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Machine } from "../contact/machine.ts";
-import type { Side } from "../contact/seatPieces.ts";
 import { noContact, SideChecks } from "../contact/sideChecks.ts";
 import type { Seat } from "../motion/seat.ts";
 import { Shared } from "../order/shared.ts";

@@ -4,11 +4,11 @@
  */
 import type { Beyond } from "../contact/beyond.ts";
 import { type ClearanceChecks, noClearance } from "../contact/clearance.ts";
+import { FOR_CONTACT, type Side } from "../contact/element.ts";
 import { FACE_INSET_MM } from "../contact/gaps.ts";
 import { isOpen, type LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
-import type { Side } from "../contact/seatPieces.ts";
 import { leadingDirection, trailingDirection } from "../contact/sector.ts";
-import { noContact, type SideChecks, WHOLE } from "../contact/sideChecks.ts";
+import { noContact, type SideChecks } from "../contact/sideChecks.ts";
 import { Told } from "../order/shared.ts";
 
 /** The checks of one side. */
@@ -151,7 +151,7 @@ export class Beginning extends Told<Beginning> {
     const { checks, side, slideMm } = setting;
     if (checks.inRun(side, k, formed)) return undefined;
     const { a } = checks;
-    checks.pieces.element(a, side, k, formed, WHOLE, FACE_INSET_MM, false);
+    checks.pieces.element(a, { side, k, formed }, FOR_CONTACT);
     const directionRad =
       side === "moving" ? leadingDirection(a, slideMm, FACE_INSET_MM) : trailingDirection(a, FACE_INSET_MM);
     return { nearMm: a.near - FACE_INSET_MM, farMm: a.far + FACE_INSET_MM, directionRad };
@@ -161,7 +161,7 @@ export class Beginning extends Told<Beginning> {
   private liesOnLeaf(): boolean {
     const { side, checks, loading } = this.setting;
     if (side === "clamped") return false;
-    checks.pieces.element(checks.a, side, this.k, this.formed, WHOLE, FACE_INSET_MM, false);
+    checks.pieces.element(checks.a, { side, k: this.k, formed: this.formed }, FOR_CONTACT);
     return loading.finishedOverlapsLeaf(checks.a, this.k, this.formed);
   }
 

@@ -9,7 +9,7 @@ const SEEN_DEG = 0.2;
 
 /**
  * One sentence for bends that want the same range, empty where every leaf angle was given.
- * @example leafRangeSentences([{ bend: 1, overbend: 91.8, overbendRange: [91.1, 92.6] }]) // ["Bend 1: the leaf angle is reckoned …"]
+ * Such as "Bend 1: the leaf angle is reckoned …".
  */
 export function leafRangeSentences(
   order: readonly Pick<JudgedStep, "bend" | "overbend" | "overbendRange">[],

@@ -1,8 +1,8 @@
 /**
- * The examples answer as examples/README.md says. The trough's figures are trade facts worked out independently of
- * this engine (common practice, no source): a 45° finger stops the second bend near 75.2°, a 1/4 in bar bevelled to
- * 86° closes it with about 1.03 mm to spare, the bar left square is met near 90.6°. Counts come from trying every
- * order bend by bend (8, 384 and 10,321,920 of them); elsewhere only the verdict that the example is for.
+ * The examples answer as examples/README.md says. The trough's figures are those of test/reference, which shares no line
+ * with this engine: a 45° finger stops the second bend near 74.9°, a 1/4 in bar bevelled to 86° closes it with about
+ * 0.98 mm to spare, the bar left square is met near 90.6°. Counts come from trying every order bend by bend (8, 384 and
+ * 10,321,920 of them); elsewhere only the verdict that the example is for.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
@@ -25,17 +25,17 @@ describe("the examples", () => {
     expect(names.length).toBeGreaterThanOrEqual(9);
   });
 
-  it("cable-trough-finger stops near 75.2°", () => {
+  it("cable-trough-finger stops near 74.9°", () => {
     const answer = answerOf("cable-trough-finger");
     expect([answer.verdict, answer.viableOrders]).toEqual(["hits", 0]);
     expect(answer.order.at(-1)?.contact?.member).toBe("clamp");
-    expect(Math.abs(answer.order.at(-1)!.reached - 75.2)).toBeLessThan(0.06);
+    expect(Math.abs(answer.order.at(-1)!.reached - 74.94)).toBeLessThan(0.06);
   });
 
-  it("cable-trough-bar closes with about 1.03 mm to spare", () => {
+  it("cable-trough-bar closes with about 0.98 mm to spare", () => {
     const answer = answerOf("cable-trough-bar");
     expect(answer.verdict).toBe("clear");
-    expect(Math.min(...answer.order.map((step) => step.clearance ?? Infinity))).toBeCloseTo(1.03, 2);
+    expect(Math.min(...answer.order.map((step) => step.clearance ?? Infinity))).toBeCloseTo(0.98, 2);
   });
 
   it("cable-trough-square-bar is met in the overbend, near 90.6°", () => {
@@ -72,12 +72,16 @@ describe("the examples", () => {
     expect(answer.order.map((step) => step.bend)).toEqual([4, 3, 1, 2]);
   });
 
-  it("measured-setback forms 3 + 1 − 1.6 mm in both bends", () => {
+  it("measured-setback forms what 3 mm behind the edge leave room for, more in the milder bend", () => {
     const answer = answerOf("measured-setback");
     expect(answer.verdict).toBe("clear");
     expect(answer.order.map((step) => step.setback)).toEqual([3, 3]);
     const text = readFileSync(new URL("measured-setback.json", folder), "utf8");
-    for (const bend of jobOfText(text).part.bends) expect(bend.insideRadiusMm).toBeCloseTo(2.4, 12);
+    const { bends } = jobOfText(text).part;
+    // (r + T)·tan(θo/2) = s + Rn = 3 + 1, with T 1.6.
+    for (const { insideRadiusMm, overbendDeg } of bends)
+      expect((insideRadiusMm + 1.6) * Math.tan((overbendDeg * Math.PI) / 360)).toBeCloseTo(4, 9);
+    expect(bends[1]!.insideRadiusMm).toBeGreaterThan(3 * bends[0]!.insideRadiusMm);
   });
 
   it("no-way is proved to have no way", () => {

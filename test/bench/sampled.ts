@@ -9,7 +9,7 @@ import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.
 import RelateOp from "jsts/org/locationtech/jts/operation/relate/RelateOp.js";
 import paperCore from "paper/dist/paper-core.js";
 import { seatFor } from "../../src/motion/seat.ts";
-import { slideAt } from "../../src/motion/swing.ts";
+import { slideAt } from "../../src/motion/slide.ts";
 import { formedJoints } from "../../src/part/chain.ts";
 import { facesOf } from "../../src/part/faces.ts";
 import { movedOutline } from "../../src/plane/move.ts";

@@ -73,7 +73,8 @@ function clampAt(
   scaled: (profile: Corner[]) => Corner[],
 ): PlainJob["brake"]["clamp"] {
   if (clamp.type === "profile") {
-    return { ...clamp, noseRadius: clamp.noseRadius * factor, profiles: clamp.profiles.map(scaled) };
+    const shim = clamp.shim !== undefined && { shim: clamp.shim * factor };
+    return { ...clamp, noseRadius: clamp.noseRadius * factor, profiles: clamp.profiles.map(scaled), ...shim };
   }
   const keys = Object.entries(clamp).map(([key, value]) =>
     typeof value === "number" && key !== "noseAngle" ? [key, value * factor] : [key, value],

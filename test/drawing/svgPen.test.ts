@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Drawing } from "../../src/drawing/model.ts";
+import type { Drawing, Mark } from "../../src/drawing/model.ts";
+import { polygon as ring } from "../../src/drawing/polygon.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { polygon } from "../pictures/shapes.ts";
 
@@ -111,15 +112,21 @@ describe("writeSvg", () => {
     expect(arm(writeSvg(cross)) / arm(writeSvg(cross, { enlargement: 5 }))).toBeCloseTo(5, 2);
   });
 
-  it("hatches contact, and tells bed, clamp, leaf and frame apart by the angle of their hatch", () => {
-    const svg = writeSvg(drawing());
-    const angles = [...svg.matchAll(/id="hatch-(\w+)"[^>]*rotate\(([-\d.]+)\)/gu)].map((match) => [
-      match[1],
-      match[2],
+  it("hatches contact and bodies, those of the brake told apart by direction or pitch", () => {
+    const box = ring([
+      { x: 0, y: 0 },
+      { x: 8, y: 0 },
+      { x: 8, y: 3 },
+      { x: 0, y: 3 },
     ]);
-    const members = angles.filter(([layer]) => ["bed", "clamp", "leaf", "frame"].includes(layer!));
-    expect(new Set(members.map(([, angle]) => angle)).size).toBe(4);
-    expect(svg).toContain(".contact .face{fill:url(#hatch-contact)");
+    const layers = ["bed", "clamp", "leaf", "frame", "contact"] as const;
+    const svg = writeSvg(drawing(...layers.map((layer): Mark => ({ kind: "outline", layer, outline: box }))));
+    const hatches = [
+      ...svg.matchAll(/id="hatch-(\w+)-[\d.]+"[^>]*width="([\d.]+)"[^>]*rotate\(([-\d.]+)\)/gu),
+    ];
+    expect(hatches.map(([, layer]) => layer)).toEqual([...layers]);
+    expect(new Set(hatches.map(([, , pitch, angle]) => `${pitch} ${angle}`)).size).toBe(layers.length);
+    for (const [, layer] of hatches) expect(svg).toContain(`style="fill:url(#hatch-${layer}-`);
   });
 });
 

@@ -159,18 +159,18 @@ describe("a trough of .032 in sheet, web 3/8 in, flanges 1/2 in, overbend 92°",
     holderDepth: IN,
   });
 
-  it("is stopped at 75.2° by a 45° finger", () => {
+  it("is stopped at 75.0° by a 45° finger", () => {
     const clamp = { type: "finger", noseAngle: 45, noseRadius: T, height: 1.25 * IN, footDepth: 2 * IN };
     const step = trough(clamp);
     expect(step.verdict).toBe("hits");
     expect(step.contact?.member).toBe("clamp");
-    expect(Math.abs(step.reached - 75.2)).toBeLessThan(0.06);
+    expect(Math.abs(step.reached - 74.97)).toBeLessThan(0.06);
   });
 
-  it("closes with 1.03 mm to spare round a 1/4 in bar bevelled to 86°", () => {
+  it("closes with 0.98 mm to spare round a 1/4 in bar bevelled to 86°", () => {
     const step = trough(bar(86));
     expect(step.verdict).toBe("clear");
-    expect(Math.abs(step.clearance! - 1.03)).toBeLessThan(0.006);
+    expect(Math.abs(step.clearance! - 0.978)).toBeLessThan(0.006);
   });
 
   it("is met in the overbend, near 90.6°, by the bar left square", () => {

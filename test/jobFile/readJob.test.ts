@@ -177,7 +177,7 @@ describe("readJob, dimensions", () => {
 describe("readJob, radii", () => {
   const radii = (job: Job) => job.part.bends.map((bend) => bend.insideRadiusMm);
 
-  it("forms r = s + Rn − T in every bend where the setback is given, and keeps what was asked for", () => {
+  it("forms (r + T)·tan(θo/2) = s + Rn in every bend where the setback is given, and keeps what was asked for", () => {
     const job = jobOfText(
       changed((sound) => {
         sound.brake.setback = 1.5;
@@ -187,7 +187,12 @@ describe("readJob, radii", () => {
         });
       }),
     );
-    expectSame(radii(job), [1.5, 1.5]);
+    const { noseRadiusMm } = job.brake.clamp;
+    for (const { insideRadiusMm, overbendDeg } of job.part.bends)
+      expect((insideRadiusMm + 0.8) * Math.tan((overbendDeg * Math.PI) / 360)).toBeCloseTo(
+        1.5 + noseRadiusMm,
+        9,
+      );
     expect(job.askedInsideRadiiMm).toEqual([1, 4]);
     // The springback follows the formed radius too.
     expect(job.part.bends[0]!.overbendDeg).toBe(job.part.bends[1]!.overbendDeg);
@@ -203,18 +208,14 @@ describe("readJob, radii", () => {
     expect(job.askedInsideRadiiMm).toEqual([0.3, 0.3]);
   });
 
-  it("refuses a sharp nose set back by just one thickness, which would leave the bend no radius", () => {
-    const sharp = (setback: number) =>
-      problemsOf(
-        changed((job) => {
-          Object.assign(job.brake.clamp, { noseRadius: 0, topRadius: 0 });
-          job.brake.setback = setback;
-        }),
-      );
-    expect(sharp(0.8)).toMatchObject([
-      { path: "brake.setback", allowed: expect.stringContaining("more than one") },
-    ]);
-    expect(sharp(0.81)).toEqual([]);
+  it("takes a setback of any size: one too small is an answer, the bend refused", () => {
+    const pinched = (setback: number) => {
+      const { part } = jobOfText(changed(put("brake.setback", setback)));
+      return part.bends.map((bend) => bend.pinched);
+    };
+    expect(pinched(0.4)).toEqual([true, true]);
+    expect(pinched(-0.1)).toEqual([true, true]);
+    expect(pinched(0.8)).toEqual([false, false]);
   });
 
   it("takes a radius that equals the nose's though inches round it", () => {
@@ -232,7 +233,7 @@ describe("readJob, radii", () => {
     ).toEqual([]);
   });
 
-  it("says the least radius and setback so that they can be typed in again", () => {
+  it("says the least radius so that it can be typed in again", () => {
     const inch = (change: Parameters<typeof changed>[0]) =>
       problemsOf(
         changed((job) => {
@@ -247,8 +248,6 @@ describe("readJob, radii", () => {
     expect(inch(() => undefined)).toEqual([]);
     expect(inch(put("part.insideRadius", "1/64"))).toEqual([expect.stringContaining("0.0313 in")]);
     expect(inch(put("part.insideRadius", "0.0313"))).toEqual([]);
-    expect(inch(put("brake.setback", "1/32"))).toEqual([expect.stringContaining("0.032 in")]);
-    expect(inch(put("brake.setback", "0.032"))).toEqual([]);
   });
 
   it("names a common radius once, however many bends share it", () => {

@@ -177,7 +177,6 @@ export const slips: readonly Slip[] = [
   ["a lift below nothing", "brake.lift", put("brake.lift", -1)],
   ["ends that may be open", "brake.openEnds", put("brake.openEnds", "maybe")],
   ["a setback in words", "brake.setback", put("brake.setback", "automatic")],
-  ["a setback of half the sheet", "brake.setback", put("brake.setback", 0.4)],
   ["a rating without its yield", "brake.rated.yield", drop("brake.rated.yield")],
   ["a rated length of nothing", "brake.rated.length", put("brake.rated.length", 0)],
   // Order and margin.

@@ -52,9 +52,13 @@ const job = jobOf({
 const { part, brake } = job;
 const rad = (deg: number) => (deg * Math.PI) / 180;
 
-/** Flats of the part with one bend left at `toDeg`: r = T = 1, K = 0.5, pivot on the edge. */
+/**
+ * Flats of the part with one bend left at `toDeg`: r = T = 1, K = 0.5, pivot on the edge. The bend's arc starts where the
+ * leaf, at the overbend of either angle, has the clamped tangent line.
+ */
 function flatsLeft(bend: number, clamped: "start" | "end", fullDeg: number, toDeg: number): number[] {
-  const onClamped = 2 * (Math.tan(rad(fullDeg) / 2) - Math.tan(rad(toDeg) / 2));
+  const over = part.bends[bend]!.overbendDeg / fullDeg;
+  const onClamped = 2 * (Math.tan(rad(over * fullDeg) / 2) - Math.tan(rad(over * toDeg) / 2));
   const onMoving = 1.5 * rad(fullDeg - toDeg) - onClamped;
   const [before, after] = clamped === "start" ? [onClamped, onMoving] : [onMoving, onClamped];
   return part.flatsMm.map((mm, i) => mm + (i === bend ? before : i === bend + 1 ? after : 0));
@@ -107,27 +111,22 @@ it("leaves two bends part way at once, and finishes them one after the other", (
   expect(stages[4]!.begun!.part.flatsMm).toEqual(near(two));
   // The nose stands for the whole bend when it is begun: (r + T)·tan(θo/2) − Rn.
   const nose = (overbendDeg: number) => 2 * Math.tan(rad(overbendDeg) / 2) - 0.8;
-  expect(stages.map((stage) => stage.brake.noseSetback)).toEqual([
-    expect.closeTo(nose(93), 9),
-    expect.closeTo(nose(124), 9),
-    "auto",
-    "auto",
-    "auto",
-  ]);
-  for (const stage of stages) expect({ ...stage.brake, noseSetback: "auto" }).toEqual(brake);
+  const noses = stages.map((stage) => stage.part.bends[stage.bend]!.noseSetbackMm);
+  expect(noses).toEqual(near([nose(93), nose(124), nose(93), nose(93), nose(124)]));
+  for (const stage of stages) expect(stage.brake).toBe(brake);
 });
 
 it("tells a first stroke that would eat a whole flat by its bend, counted from 1", () => {
-  // 120° left at 75°: the moving flat gives 2·(tan 60° − tan 37.5°) − 1.5·45°, in radians: 0.751 mm.
+  // 120° left at 75°, the leaf at 124° and 77.5°: the moving flat gives 2·(tan 62° − tan 38.75°) − 1.5·45°, in radians: 0.978 mm.
   const withLast = (lastMm: number) => ({
     ...part,
     flatsMm: part.flatsMm.map((mm, i) => (i === 3 ? lastMm : mm)),
   });
   const order = [{ bend: 2, clamped: "start", toDeg: 75 }] as const;
-  expect(() => stagesOf(withLast(0.7), brake, order)).toThrow(
+  expect(() => stagesOf(withLast(0.9), brake, order)).toThrow(
     new RangeError("bend 3 left at 75 degrees would eat a whole flat"),
   );
-  expect(stagesOf(withLast(0.8), brake, order)[0]!.part.flatsMm[3]).toBeCloseTo(0.8 - 0.751, 3);
+  expect(stagesOf(withLast(1), brake, order)[0]!.part.flatsMm[3]).toBeCloseTo(1 - 0.978, 3);
 });
 
 it("shows a begun bend as it was left until the leaf has come up to it", () => {

@@ -5,7 +5,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { seatFor } from "../../src/motion/seat.ts";
-import { slideAt, tableSwing } from "../../src/motion/swing.ts";
+import { slideAt } from "../../src/motion/slide.ts";
+import { tableSwing } from "../../src/motion/swing.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { jobOf } from "../cases/answers.ts";
 import { roughJobs } from "../contact/roughJob.ts";

@@ -11,7 +11,7 @@ import { distance, separation } from "./overlap.ts";
 import { leafAgainst, type Member, type Pair, type Stage, stageOf } from "./pairs.ts";
 import type { PlainJob, State } from "./plainJob.ts";
 import { nearBend } from "./pose.ts";
-import { placed, type Shape } from "./shape.ts";
+import { placed, rightOf, type Shape } from "./shape.ts";
 import { apexAt } from "./sheet.ts";
 
 const INSET = 0.01;
@@ -90,7 +90,11 @@ function seatedBegun(stage: Stage, bend: number, from: number, chordMm: number):
     ...(beside > 0 ? [placed(strip(beside), 0, motion.tangentX, 0)] : []),
     placed(zoneOf(begun, bend, true, INSET, chordMm), 0, arcX, 0),
     ...(beyond > 0 ? [placed(strip(beyond), from, endX, endY)] : []),
-    ...stage.movingPieces.map(({ shape }) => placed(shape, from, flatX, flatY)),
+    // A bend that slides out far takes some of the flat into its arc.
+    ...stage.movingPieces.flatMap(({ shape }, i) => {
+      const left = beyond < 0 && i < nearBend(stage.movingPieces) ? rightOf(shape, -beyond) : shape;
+      return left === null ? [] : [placed(left, from, flatX, flatY)];
+    }),
   ];
 }
 

@@ -6,7 +6,7 @@ import type { Step } from "../../src/contact/step.ts";
 import { judgeStep } from "../../src/contact/step.ts";
 import type { Job } from "../../src/jobFile/job.ts";
 import { sceneAt } from "../../src/motion/scene.ts";
-import { slideAt } from "../../src/motion/swing.ts";
+import { slideAt } from "../../src/motion/slide.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";

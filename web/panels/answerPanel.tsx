@@ -62,7 +62,7 @@ export function AnswerPanel() {
               {sentence}
             </button>
           )}
-          {way ? <span class="way"> {way}</span> : null}
+          {way ? <span class="way first-way"> {way}</span> : null}
           {spare ? <span class="way"> {spare}</span> : null}
           {again ? <span class="way"> {again}</span> : null}
         </span>

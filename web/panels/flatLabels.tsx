@@ -28,10 +28,17 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
 
   return (
     <div class="flat-labels">
-      {labels.map(({ flat, x, y }) => {
+      {labels.map(({ kind, index: flat, x, y }) => {
         const value = sizeOf(part.flats[flat]);
         if (part.flats[flat] === undefined) return null;
         const style = { transform: `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)` };
+        if (kind === "bend") {
+          return (
+            <span key={`bend ${flat}`} class="bend-label" style={style} aria-hidden="true">
+              {flat + 1}
+            </span>
+          );
+        }
         if (open === flat) {
           return (
             <span key={flat} class="flat-label" style={style}>
@@ -68,7 +75,7 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
             aria-label={`Flat ${flat + 1} is ${words} ${units}. Change it here`}
             onClick={() => setOpen(flat)}
           >
-            <span>{words}</span>
+            <span data-number={flat + 1}>{words}</span>
           </button>
         );
       })}

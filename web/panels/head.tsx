@@ -26,7 +26,10 @@ export function Head() {
   const { canUndo, canRedo, file, sample } = snapshot;
   return (
     <header class="head">
-      <h1>Noseroom</h1>
+      <div class="named">
+        <h1>Noseroom</h1>
+        <p>Will it fold on your hand leaf brake, in which order, and what to change if not.</p>
+      </div>
       <div class="row">
         <button
           type="button"

@@ -42,7 +42,22 @@ export function JobsPanel() {
     const reply = await asker.askOnce({ kind: "write", text: fileText(file) }, 3000);
     handOver(fileName(file.part.name), reply?.kind === "written" ? reply.text : fileText(file), [file]);
   };
+  // A page that was opened from disk has no address that another device could open.
+  const served = location.protocol.startsWith("http");
   const makeLink = async () => setLink(location.href.replace(/#.*$/, "") + (await linkOf(file)));
+  const share = async () => {
+    const shared = new File([fileText(file)], fileName(file.part.name), { type: "application/json" });
+    const data: ShareData = navigator.canShare?.({ files: [shared] })
+      ? { files: [shared], title: file.part.name }
+      : served
+        ? { title: file.part.name, url: location.href.replace(/#.*$/, "") + (await linkOf(file)) }
+        : { title: file.part.name, text: fileText(file) };
+    await navigator.share(data).catch((why: unknown) => {
+      // Given up by the person is no fault.
+      if (why instanceof DOMException && why.name === "AbortError") return;
+      store.say("This device would not share the job: save it as a file instead.", { about: "sharing" });
+    });
+  };
 
   return (
     <section class="panel" aria-labelledby="jobs-heading">
@@ -98,6 +113,11 @@ export function JobsPanel() {
         <button type="button" onClick={() => void makeLink()}>
           Make a link
         </button>
+        {"share" in navigator ? (
+          <button type="button" onClick={() => void share()}>
+            Share this job
+          </button>
+        ) : null}
         <button
           type="button"
           onClick={() =>
@@ -127,7 +147,16 @@ export function JobsPanel() {
           Open the example
         </button>
       </div>
-      {link ? (
+      {link && !served ? (
+        <div class="link">
+          <p>
+            This page was opened from a file on disk, so a link to it works on no other device: a link works
+            only where the page is served. Hand over the job’s file instead, or its text:
+          </p>
+          <TextToCopy text={fileText(file)} />
+        </div>
+      ) : null}
+      {link && served ? (
         <p class="link">
           <label>
             The job is in the link itself:

@@ -4,7 +4,14 @@
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { contactWords } from "../../src/words/contactWords.ts";
-import { angleWords, outcomeSentence, stepTitle } from "../../src/words/stepWords.ts";
+import {
+  angleWords,
+  capital,
+  faceWords,
+  outcomeSentence,
+  stepTitle,
+  throatWords,
+} from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { wireGestures } from "../stage/gestures.ts";
 import { Player } from "../stage/player.ts";
@@ -68,7 +75,7 @@ export function StagePanel() {
     // Paper is white whatever the light: the drawing is painted anew for it.
     const onPaper = (printing: boolean) => () => {
       look.showForPaper(printing);
-      made.readThemeNow();
+      made.setForPaper(printing);
     };
     const [before, after] = [onPaper(true), onPaper(false)];
     addEventListener("beforeprint", before);
@@ -133,6 +140,11 @@ export function StagePanel() {
           }
         />
         <FlatLabels labels={frame.labels} />
+        {pose ? (
+          <p class="throat">
+            {capital(throatWords(pose.step, bendCount))} in the throat, {faceWords(pose.step)}
+          </p>
+        ) : null}
       </div>
       <div class="handles">
         <label class="leaf">

@@ -25,7 +25,7 @@ export function WaysPanel() {
     store.reshelve((shelf) => withArrival(shelf, adopted.file, arrival), "carry out a way to fold it");
   };
   return (
-    <section class="panel" aria-labelledby="ways-heading">
+    <section class="ways-out" aria-labelledby="ways-heading">
       <h2 id="ways-heading">
         {answer.verdict === "hits" ? "What would let it fold" : "What would give it more room"}
       </h2>

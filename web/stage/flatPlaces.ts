@@ -3,7 +3,7 @@
  * Walks both chains on the sheet's middle as the engine's motion lays them; a bend not yet made runs on straight.
  */
 
-import { slideAt } from "../../src/motion/swing.ts";
+import { slideAt } from "../../src/motion/slide.ts";
 import { type Chain, formedJoints } from "../../src/part/chain.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";

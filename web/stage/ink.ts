@@ -8,6 +8,7 @@ export interface Ink {
   readonly graphite: string;
   readonly fine: string;
   readonly steel: string;
+  readonly hatch: string;
   readonly tint: string;
   readonly signal: string;
 }
@@ -22,6 +23,7 @@ export function inkOf(element: Element): Ink {
     graphite: read("graphite"),
     fine: read("fine"),
     steel: read("steel"),
+    hatch: read("hatch"),
     tint: read("tint"),
     signal: read("signal"),
   };

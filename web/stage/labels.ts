@@ -1,57 +1,100 @@
 /**
- * Where the flats' dimensions stand: beside the middle of each flat, pushed further out or to the other side where
- * another dimension stands already. All in canvas points.
+ * Where the numbers of flats and bends stand: beside their flat or bend, off the sheet, inside the canvas, and clear of each
+ * other. Boxes are tried nearest first; what finds no room stands where it covers least. All in canvas points.
  */
 import type { Point } from "../../src/plane/point.ts";
 
 export interface FlatLabel {
-  readonly flat: number;
+  readonly kind: "flat" | "bend";
+  /** Flat or bend, from 0. */
+  readonly index: number;
   readonly x: number;
   readonly y: number;
 }
 
-export interface FlatLine {
-  readonly flat: number;
+export interface Labelled {
+  readonly kind: "flat" | "bend";
+  readonly index: number;
+  /** The run that it belongs to; of a bend its place twice. */
   readonly from: Point;
   readonly to: Point;
-  /** Side of the line that is tried first, seen from `from` to `to`. */
-  readonly side: 1 | -1;
+  /** Which way it is tried first. */
+  readonly away: Point;
 }
 
-const OFF = 20;
-/** Tried in this order, as multiples of the usual distance. */
-const TRIES = [1, -1, 2.3, -2.3, 3.6] as const;
-const WIDE = 46;
-const HIGH = 24;
-const EDGE = 12;
+export interface Ground {
+  readonly width: number;
+  readonly height: number;
+  /** Middle lines of the sheet, and half its thickness. */
+  readonly sheet: readonly (readonly [Point, Point])[];
+  readonly half: number;
+  /** Boxes that must stay free: the words of the finding. */
+  readonly taken: readonly Box[];
+}
 
-const overlap = (a: FlatLabel, b: FlatLabel) => Math.abs(a.x - b.x) < WIDE && Math.abs(a.y - b.y) < HIGH;
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly halfWide: number;
+  readonly halfHigh: number;
+}
 
-/** One label a flat, as far as there is room inside the canvas. */
-export function placedLabels(
-  lines: readonly FlatLine[],
-  width: number,
-  height: number,
-): readonly FlatLabel[] {
-  const placed: FlatLabel[] = [];
-  for (const line of lines) {
-    const { from, to, flat, side } = line;
-    const run = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    const normal = { x: (-side * (to.y - from.y)) / run, y: (side * (to.x - from.x)) / run };
-    for (const times of TRIES) {
-      const off = OFF * times;
-      const label = {
-        flat,
-        x: (from.x + to.x) / 2 + normal.x * off,
-        y: (from.y + to.y) / 2 + normal.y * off,
-      };
-      const seen = label.x > EDGE && label.x < width - EDGE && label.y > EDGE && label.y < height - EDGE;
-      if (!seen || placed.some((other) => overlap(other, label))) continue;
-      placed.push(label);
-      break;
-    }
+/** Half the size of a label, with the air that it wants. */
+const SIZES = { flat: { halfWide: 30, halfHigh: 14 }, bend: { halfWide: 12, halfHigh: 12 } } as const;
+const GAP = 3;
+const FARTHER = [0, 10, 22, 38, 58, 82] as const;
+const ALONG = [0.5, 0.34, 0.66, 0.2, 0.8] as const;
+
+const overlap = (a: Box, b: Box) =>
+  Math.abs(a.x - b.x) < a.halfWide + b.halfWide && Math.abs(a.y - b.y) < a.halfHigh + b.halfHigh;
+
+/** How far a box reaches from its middle in a direction. */
+const reach = ({ halfWide, halfHigh }: Box, { x, y }: Point) =>
+  Math.min(halfWide / Math.max(Math.abs(x), 1e-9), halfHigh / Math.max(Math.abs(y), 1e-9));
+
+/** Whether a box touches a sheet whose middle runs from a to b: sampled finer than any box is wide. */
+function covers(box: Box, [a, b]: readonly [Point, Point], half: number): boolean {
+  const count = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 4));
+  for (let i = 0; i <= count; i++) {
+    const at = { x: a.x + ((b.x - a.x) * i) / count, y: a.y + ((b.y - a.y) * i) / count };
+    const dx = Math.max(0, Math.abs(at.x - box.x) - box.halfWide);
+    const dy = Math.max(0, Math.abs(at.y - box.y) - box.halfHigh);
+    if (dx * dx + dy * dy < half * half) return true;
   }
-  return placed;
+  return false;
+}
+
+/** A label for each flat and bend, those that find no room at all left out. */
+export function placedLabels(labelled: readonly Labelled[], ground: Ground): readonly FlatLabel[] {
+  const { width, height, sheet, half, taken } = ground;
+  const boxes: Box[] = [...taken];
+  return labelled.flatMap((one): FlatLabel[] => {
+    const size = SIZES[one.kind];
+    const run = Math.hypot(one.to.x - one.from.x, one.to.y - one.from.y);
+    for (const farther of FARTHER) {
+      for (const side of [1, -1]) {
+        const way = { x: one.away.x * side, y: one.away.y * side };
+        const off = half + GAP + reach({ x: 0, y: 0, ...size }, way) + farther;
+        for (const share of run > 8 ? ALONG : [0.5]) {
+          const box = {
+            x: one.from.x + (one.to.x - one.from.x) * share + way.x * off,
+            y: one.from.y + (one.to.y - one.from.y) * share + way.y * off,
+            ...size,
+          };
+          const inside =
+            box.x >= box.halfWide + 2 &&
+            box.x <= width - box.halfWide - 2 &&
+            box.y >= box.halfHigh + 2 &&
+            box.y <= height - box.halfHigh - 2;
+          if (!inside || boxes.some((other) => overlap(other, box))) continue;
+          if (sheet.some((line) => covers(box, line, half))) continue;
+          boxes.push(box);
+          return [{ kind: one.kind, index: one.index, x: box.x, y: box.y }];
+        }
+      }
+    }
+    return [];
+  });
 }
 
 /** Distance of a point from a piece of line. */

@@ -3,11 +3,13 @@
  * findings. Each function paints into the active project of its scope.
  */
 
+import { hatchOf } from "../../src/drawing/hatch.ts";
 import { labelPoint } from "../../src/drawing/labelPoint.ts";
+import type { Layer } from "../../src/drawing/model.ts";
 import { sweptBand } from "../../src/pictures/sweptBand.ts";
 import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
-import { contactWords } from "../../src/words/contactWords.ts";
+import { clampWord, contactWords } from "../../src/words/contactWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
 import { type Camera, inSection, onCanvas } from "./camera.ts";
 import { flatBodies } from "./flatPlaces.ts";
@@ -18,11 +20,21 @@ import { leafAtDeg, type StepPose, sheetAtDeg, showsLeast, sweepOf } from "./ste
 const point = (pair: readonly [number, number]): Point => ({ x: pair[0], y: pair[1] });
 
 /** Hatch of each member, told apart by angle as section drawings do. */
-function bodyStyle(ink: Ink, hatchAngleDeg: number, hatchSpacing = 8): BodyStyle {
-  return { fill: ink.steel, line: ink.graphite, width: 2, hatch: ink.fine, hatchAngleDeg, hatchSpacing };
+function bodyStyle(ink: Ink, layer: Layer, body: Outline): BodyStyle {
+  const { angleDeg, spacingMm } = hatchOf(layer, body) ?? { angleDeg: 45, spacingMm: 2.2 };
+  const hatchSpacing = spacingMm * POINTS_PER_MM;
+  return {
+    fill: ink.steel,
+    line: ink.graphite,
+    width: 1.3,
+    hatch: ink.hatch,
+    hatchAngleDeg: angleDeg,
+    hatchSpacing,
+  };
 }
 
-const HATCH = { bed: 45, clamp: -45, leaf: 15, frame: 75 } as const;
+/** The pitch of a hatch on the screen: that of the page, at 96 points to the inch. */
+const POINTS_PER_MM = 96 / 25.4;
 
 /** Tinted path, then bed, frame and clamp. */
 export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink: Ink, names: boolean): void {
@@ -34,11 +46,11 @@ export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink:
     path.strokeWidth = 1;
   }
   const { atRest } = pose;
-  bodyItem(scope, pathOf(scope, camera, atRest.bed), bodyStyle(ink, HATCH.bed), view);
+  bodyItem(scope, pathOf(scope, camera, atRest.bed), bodyStyle(ink, "bed", atRest.bed), view);
   for (const body of atRest.frame)
-    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, HATCH.frame, 12), view);
+    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, "frame", body), view);
   for (const body of atRest.clamp)
-    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, HATCH.clamp), view);
+    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, "clamp", body), view);
   if (!names) return;
   const { width, height } = view;
   const corner = (x: number, y: number) => inSection(camera, { x, y });
@@ -47,7 +59,8 @@ export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink:
   const sheets = [atRest.sheet, sheetAtDeg(pose, pose.step.reached)];
   for (const [name, outline] of [
     ["bed", atRest.bed],
-    ["clamp", atRest.clamp[0]],
+    [clampWord(pose.job.brake.clamp.kind), atRest.clamp[0]],
+    ...(pose.job.brake.clamp.kind === "profile" ? [] : [["holder", atRest.clamp[1]] as const]),
   ] as const) {
     const place = outline && labelPoint(outline, sheets, window);
     if (!place || place.roomMm * camera.scale < 16) continue;
@@ -65,14 +78,19 @@ export function paintLeaf(
   ink: Ink,
   ghost: boolean,
 ): paper.Path {
-  const path = pathOf(scope, camera, leafAtDeg(pose, leafDeg));
+  const leaf = leafAtDeg(pose, leafDeg);
+  const path = pathOf(scope, camera, leaf);
   if (ghost) {
     path.strokeColor = new scope.Color(ink.fine);
     path.dashArray = [6, 5];
     return path;
   }
   path.remove();
-  bodyItem(scope, path, bodyStyle(ink, HATCH.leaf + leafDeg), scope.view.bounds);
+  const { bounds } = scope.view;
+  bodyItem(scope, path, bodyStyle(ink, "leaf", leaf), bounds);
+  const middle = path.position;
+  const seen = bounds.expand(-60).contains(middle) && Math.min(path.bounds.width, path.bounds.height) > 40;
+  if (seen) wordsItem(scope, { x: middle.x, y: middle.y + 5 }, "leaf", ink.graphite, ink.steel, "center");
   return path;
 }
 
@@ -149,13 +167,13 @@ export function paintFinding(
   leafDeg: number,
   ink: Ink,
   words: boolean,
-): void {
+): paper.Item | null {
   const { step, job, stopDeg } = pose;
   if (step.contact !== null && stopDeg !== null) {
-    if (leafDeg < stopDeg - 0.05) return;
+    if (leafDeg < stopDeg - 0.05) return null;
     const at = onCanvas(camera, point(step.contact.point));
-    crossItem(scope, at, ink.signal, ink.paper);
-    if (!words) return;
+    const cross = crossItem(scope, at, ink.signal, ink.paper);
+    if (!words) return cross;
     const view = scope.view.bounds;
     const right = at.x < view.width * 0.5;
     const label = { x: at.x + (right ? 20 : -20), y: at.y - 16 };
@@ -168,10 +186,17 @@ export function paintFinding(
       right ? "left" : "right",
     );
     item.position.x += Math.max(0, 8 - item.bounds.left) - Math.max(0, item.bounds.right - view.width + 8);
-    return;
+    return new scope.Group([cross, item]);
   }
-  if (step.clearancePoints === null || step.clearance === null || !showsLeast(pose, leafDeg)) return;
+  if (step.clearancePoints === null || step.clearance === null || !showsLeast(pose, leafDeg)) return null;
   const [a, b] = step.clearancePoints;
   const figure = words ? lengthWords(step.clearance, job.units) : "";
-  dimensionItem(scope, onCanvas(camera, point(a)), onCanvas(camera, point(b)), figure, ink.ink, ink.paper);
+  return dimensionItem(
+    scope,
+    onCanvas(camera, point(a)),
+    onCanvas(camera, point(b)),
+    figure,
+    ink.ink,
+    ink.paper,
+  );
 }

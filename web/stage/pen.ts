@@ -88,7 +88,7 @@ export function bodyItem(
     const mask = path.clone({ insert: false });
     const lines = hatchLines(scope, seen, style.hatchAngleDeg, style.hatchSpacing);
     lines.strokeColor = new scope.Color(style.hatch);
-    lines.strokeWidth = 1;
+    lines.strokeWidth = 0.9;
     const clipped = new scope.Group([mask, lines]);
     clipped.clipped = true;
     group.addChild(clipped);

@@ -3,14 +3,15 @@
  * sheet in front on every frame of a drag, so that dragging stays smooth on an old laptop.
  */
 import paper from "paper/dist/paper-core";
+import { finishedPart } from "../../src/jobFile/job.ts";
 import { boxOf } from "../../src/plane/bounding.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { type Camera, fitted, inSection, onCanvas, shifted, type Window, zoomed } from "./camera.ts";
 import { flatPlaces } from "./flatPlaces.ts";
 import { type Ink, inkOf } from "./ink.ts";
-import { awayFrom, type FlatLabel, placedLabels } from "./labels.ts";
+import { awayFrom, type Box, type FlatLabel, type Labelled, placedLabels } from "./labels.ts";
 import { paintFinding, paintLeaf, paintOverlap, paintSheet, paintStanding } from "./layers.ts";
-import type { Scope } from "./pen.ts";
+import { type Scope, wordsItem } from "./pen.ts";
 import { paintScale } from "./scaleRule.ts";
 import { heldDeg, type StepPose, sweepOf } from "./stepPose.ts";
 
@@ -22,6 +23,9 @@ export interface Frame {
   /** Shared area past a contact, in mm². */
   readonly overlapMm2: number;
 }
+
+/** Size of the printed drawing in points: as wide as the type area of A4 and Letter, half as high. */
+const PAPER = { width: 700, height: 380 } as const;
 
 export class Stage {
   private readonly back: Scope;
@@ -37,6 +41,9 @@ export class Stage {
   private frameAsked = 0;
   private standingStale = true;
   private leafPath: paper.Path | null = null;
+  private onPaper = false;
+  /** Where words stand that no label may cover. */
+  private taken: readonly Box[] = [];
 
   constructor(
     box: HTMLElement,
@@ -98,9 +105,14 @@ export class Stage {
     this.repaint();
   }
 
-  /** The same at once, for a page that is about to be printed. */
-  readThemeNow(): void {
-    this.readTheme();
+  /** The drawing as paper wants it, at once: whole, at one size whatever the screen's, with its labels painted in. */
+  setForPaper(printing: boolean): void {
+    this.onPaper = printing;
+    this.ink = inkOf(this.box);
+    const moved = this.movedByHand;
+    if (printing) this.movedByHand = false;
+    this.resize();
+    if (printing) this.movedByHand = moved;
     cancelAnimationFrame(this.frameAsked);
     this.frameAsked = 0;
     this.paint();
@@ -149,6 +161,7 @@ export class Stage {
   }
 
   private size(): { readonly width: number; readonly height: number } {
+    if (this.onPaper) return PAPER;
     return { width: this.box.clientWidth, height: this.box.clientHeight };
   }
 
@@ -200,26 +213,80 @@ export class Stage {
       if (pose.stopDeg !== null && (this.pulled > held + 0.05 || pose.stopDeg <= 0)) {
         overlapMm2 = paintOverlap(front, camera, pose, this.pulled, ink);
       }
-      paintFinding(front, camera, pose, held, ink, this.hasRoom());
+      const finding = paintFinding(front, camera, pose, held, ink, this.hasRoom());
+      this.taken = finding ? [boxOfItem(finding.bounds)] : [];
       paintScale(front, camera, pose.job.units, ink);
       labels = this.labelsAt(pose, held);
+      if (this.onPaper) this.paintLabels(pose, labels);
     }
     front.view.update();
     this.onFrame({ pulledDeg: this.pulled, heldDeg: held, labels, overlapMm2 });
   }
 
+  /** Labels as part of the drawing, where they can't be buttons. */
+  private paintLabels(pose: StepPose, labels: readonly FlatLabel[]): void {
+    const { ink, front } = this;
+    const flats = finishedPart(pose.job).flatsMm;
+    for (const { kind, index, x, y } of labels) {
+      const words = kind === "bend" ? `bend ${index + 1}` : `${index + 1}`;
+      if (kind === "flat" && flats[index] === undefined) continue;
+      wordsItem(front, { x, y: y + 5 }, words, ink.ink, ink.paper, "center");
+    }
+  }
+
   private labelsAt(pose: StepPose, leafDeg: number): readonly FlatLabel[] {
     const { width, height } = this.size();
     const clampedCount = pose.seat.clampedChain.joints + 1;
-    const lines = flatPlaces(pose, leafDeg).map((place, i) => ({
-      flat: place.flat,
-      from: onCanvas(this.camera, place.from),
-      to: onCanvas(this.camera, place.to),
+    const places = flatPlaces(pose, leafDeg);
+    const flats = places.map(({ flat, from, to }, i) => {
+      const [a, b] = [onCanvas(this.camera, from), onCanvas(this.camera, to)];
+      const run = Math.hypot(b.x - a.x, b.y - a.y) || 1;
       // The side away from bed and leaf is the freer one.
-      side: i < clampedCount ? (1 as const) : (-1 as const),
-    }));
-    return placedLabels(lines, width, height);
+      const side = i < clampedCount ? 1 : -1;
+      const away = { x: (-side * (b.y - a.y)) / run, y: (side * (b.x - a.x)) / run };
+      return { kind: "flat" as const, index: flat, from: a, to: b, away };
+    });
+    const inOrder = flats.toSorted((one, other) => one.index - other.index);
+    const joints: (readonly [Point, Point])[] = [];
+    const bends = inOrder.slice(1).map((after, i): Labelled => {
+      const before = inOrder[i]!;
+      const [from, to] = nearestEnds(before, after);
+      joints.push([from, to]);
+      const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+      return { kind: "bend", index: i, from: at, to: at, away: outward(at, before, after) };
+    });
+    const sheet = [...flats.map(({ from, to }) => [from, to] as const), ...joints];
+    const half = (pose.seat.thicknessMm * this.camera.scale) / 2;
+    return placedLabels([...flats, ...bends], { width, height, sheet, half, taken: this.taken });
   }
+}
+
+function boxOfItem({ center, width, height }: paper.Rectangle): Box {
+  return { x: center.x, y: center.y, halfWide: width / 2, halfHigh: height / 2 };
+}
+
+type Run = { readonly from: Point; readonly to: Point };
+
+/** The ends of two flats between which their bend lies. */
+function nearestEnds(one: Run, other: Run): readonly [Point, Point] {
+  const pairs = [one.from, one.to].flatMap((a) => [other.from, other.to].map((b) => [a, b] as const));
+  const apart = ([a, b]: readonly [Point, Point]) => Math.hypot(a.x - b.x, a.y - b.y);
+  return pairs.reduce((best, pair) => (apart(pair) < apart(best) ? pair : best));
+}
+
+/** From a bend toward the outside of its corner; upward where the sheet runs straight through it. */
+function outward(at: Point, one: Run, other: Run): Point {
+  const middle = (run: Run) => ({
+    x: (run.from.x + run.to.x) / 2 - at.x,
+    y: (run.from.y + run.to.y) / 2 - at.y,
+  });
+  const unit = ({ x, y }: Point) => {
+    const long = Math.hypot(x, y) || 1;
+    return { x: x / long, y: y / long };
+  };
+  const [a, b] = [unit(middle(one)), unit(middle(other))];
+  const sum = { x: -(a.x + b.x), y: -(a.y + b.y) };
+  return Math.hypot(sum.x, sum.y) < 0.05 ? { x: a.y, y: -a.x } : unit(sum);
 }
 
 /** All the sheet passes over, and enough of the nose to tell the brake. */

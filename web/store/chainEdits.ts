@@ -150,6 +150,8 @@ export function withShape(file: JobFile, shape: Shape): JobFile {
     flats.map(() => null),
   );
   const { cutOuts: _cutOuts, ...rest } = changed.part;
-  const part: PartFile = { ...rest, dimensions: "outside" };
+  // A name that the person gave stays; one that only said the shape follows it.
+  const plain = /^(New part|Angle|Channel|Hat|Z|C with lips|Drip edge)( \d+)?$/.test(rest.name);
+  const part: PartFile = { ...rest, name: plain ? shape.name : rest.name, dimensions: "outside" };
   return { ...changed, part };
 }

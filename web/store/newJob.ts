@@ -18,5 +18,6 @@ export function newJob({ part, order: _order, finishByHand: _byHand, ...last }: 
     flats,
     bends,
   });
-  return withShape({ ...last, part: blank }, SHAPES[0]!);
+  const angle = withShape({ ...last, part: blank }, SHAPES[0]!);
+  return { ...angle, part: { ...angle.part, name: blank.name } };
 }
