@@ -37,7 +37,7 @@ export function check(job: Job, watch?: Watch): Answer {
   return {
     verdict: withDoubts(worst(steps), doubts),
     order: stages.map((stage, i) => ({
-      ...stepAnswer(steps[i]!, stage),
+      ...stepAnswer(steps[i]!, stage, job.units),
       sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
       flange: flangeAfter(stage),
     })),

@@ -5,11 +5,14 @@ import type { Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
 import type { ContactAnswer, JudgedStep } from "../jobFile/answer.ts";
 import type { Stage } from "../motion/stages.ts";
+import type { LengthUnit } from "../units/length.ts";
 import { type Deg, toDeg } from "../units/quantity.ts";
+import { refusalWords } from "../words/refusalWords.ts";
 import { pieceMet } from "./pieceMet.ts";
 
 /** The step as plain data; `stage` is what it was judged on. */
-export function stepAnswer(step: Step, stage: Stage): JudgedStep {
+export function stepAnswer(step: Step, stage: Stage, units: LengthUnit): JudgedStep {
+  const because = refusalWords({ ...stage, units }, step);
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
   const reached = reachedDeg(step, bend.overbendDeg);
@@ -39,6 +42,7 @@ export function stepAnswer(step: Step, stage: Stage): JudgedStep {
     load: step.load,
     unload: step.unload,
     refused: step.refused ?? null,
+    ...(because !== undefined && { because }),
     setback: step.seat.noseSetbackMm,
     ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
     ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),

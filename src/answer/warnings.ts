@@ -6,10 +6,10 @@ import { brakeWarnings } from "../brake/brakeWarnings.ts";
 import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import type { Step } from "../contact/step.ts";
 import type { Job } from "../jobFile/job.ts";
+import { flangeOf, gripOf, type Hold } from "../motion/holds.ts";
 import { sharpBends, sharpBendWords } from "../part/sharpBends.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toDeg } from "../units/quantity.ts";
-import { forceWarnings } from "./forceWarnings.ts";
 
 /** Radii that differ by less are the same to any shop. */
 const SAME_RADIUS_MM: Mm = 0.05;
@@ -31,11 +31,7 @@ export function warningsFor(job: Job, steps: readonly Step[]): string[] {
     ...shortSetback(job, say),
     ...steps.flatMap((step) => stepRemarks(job, step, say).map((words) => ({ bend: step.seat.bend, words }))),
   ];
-  return [
-    ...together(onBends),
-    ...forceWarnings(job, say),
-    ...brakeWarnings(job.brake, job.part.thicknessMm, say),
-  ];
+  return [...together(onBends), ...brakeWarnings(job.brake, job.part.thicknessMm, say)];
 }
 
 /** The same words for several bends are said once. */
@@ -95,7 +91,7 @@ function shortSetback({ part, brake }: Job, say: (mm: Mm) => string): BendRemark
   });
 }
 
-function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string): string[] {
+function stepRemarks({ brake }: Job, step: Step, say: (mm: Mm) => string): string[] {
   const { seat } = step;
   const warnings: string[] = [];
   const overbendDeg = toDeg(seat.overbendRad);
@@ -116,23 +112,24 @@ function stepRemarks({ part, brake }: Job, step: Step, say: (mm: Mm) => string):
       `the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
     );
   }
-  const catches = seat.movingTangentX - seat.pivot.x + runLength(step);
-  const wanted = seat.insideRadiusMm + 3 * part.thicknessMm;
-  if (catches < wanted) {
+  const grip = gripOf(seat, brake, step.bendsDone);
+  if (isScant(grip)) {
     warnings.push(
-      `only ${say(Math.max(0, catches))} of sheet lies on the leaf; under ${say(wanted)} the leaf hardly catches it (inside radius and three thicknesses, common practice, no source).`,
+      `the clamp grips only ${say(grip.runMm)} of flat sheet; under ${say(2 * grip.leastMm)} it may slip (common practice, no source).`,
+    );
+  }
+  const flange = flangeOf(seat, brake, step.bendsDone);
+  if (isScant(flange)) {
+    warnings.push(
+      `only ${say(flange.runMm)} of flat sheet lies on the leaf; under ${say(2 * flange.leastMm)} the leaf hardly catches it (common practice, no source).`,
     );
   }
   return warnings;
 }
 
-/** Sheet that lies on the leaf beyond the bend's tangent line: flats up to the first formed bend. */
-function runLength({ seat, bendsDone }: Step): Mm {
-  const { flatMm, allowanceMm, bendNumber, joints } = seat.movingChain;
-  let length = flatMm[0]!;
-  for (let j = 0; j < joints && !((bendsDone >>> bendNumber[j]!) & 1); j++)
-    length += allowanceMm[j]! + flatMm[j + 1]!;
-  return length;
+/** Less than twice what is wanted at least: it works with care. */
+function isScant({ runMm, leastMm }: Hold): boolean {
+  return runMm < 2 * leastMm;
 }
 
 function degrees(deg: number): string {

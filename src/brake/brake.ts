@@ -44,6 +44,9 @@ export interface Brake {
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
   readonly noseSetback: "auto" | "one" | Mm;
   readonly rating?: Rating;
+  /** Least sheet under the clamp and on the leaf that a bend is begun with; absent: common practice (motion/holds.ts). */
+  readonly leastGripMm?: Mm;
+  readonly leastFlangeMm?: Mm;
   /** Day on which its figures were measured, as year-month-day; absent where nobody says that they were. */
   readonly measuredOn?: string;
 }

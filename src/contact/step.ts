@@ -3,6 +3,7 @@
  * The search (section/) asks the same questions piecewise; this is the full answer for one bend with its points.
  */
 import type { Brake } from "../brake/brake.ts";
+import { holdFault } from "../motion/holds.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";
 import type { Stage } from "../motion/stages.ts";
 import { formedJoints } from "../part/chain.ts";
@@ -20,7 +21,7 @@ import type { SolidBody } from "./solidBody.ts";
 export type Verdict = "clear" | "tight" | "hits";
 
 /** Why a bend is not even begun. */
-export type Refusal = "pinched";
+export type Refusal = "pinched" | "rated" | "length" | "grip" | "flange";
 
 export interface Contact {
   readonly leafAngleRad: Rad;
@@ -74,6 +75,12 @@ export function judgeStage(stage: Stage, marginMm: Mm, machine: Machine): Step {
   return judged(seat, bendsDone, marginMm, machine, seatFor(begun.part, brake, bend, clamped));
 }
 
+/** Why the bend is not begun after the bends in `bendsDone`. */
+function refusalOf(seat: Seat, brake: Brake, bendsDone: number): Refusal | undefined {
+  if (seat.overload) return seat.overload.kind;
+  return seat.pinched ? "pinched" : holdFault(seat, brake, bendsDone);
+}
+
 /** `goesIn` is the seat of the part as it goes in, where that is not flat at this bend. */
 function judged(seat: Seat, bendsDone: number, marginMm: Mm, machine: Machine, goesIn?: Seat): Step {
   const checks = new SideChecks(seat, machine);
@@ -81,7 +88,7 @@ function judged(seat: Seat, bendsDone: number, marginMm: Mm, machine: Machine, g
     moving: formedJoints(seat.movingChain, bendsDone),
     clamped: formedJoints(seat.clampedChain, bendsDone),
   };
-  const refused = seat.pinched ? "pinched" : undefined;
+  const refused = refusalOf(seat, machine.brake, bendsDone);
   const contact = refused ? undefined : contactOf(checks, formed);
   const clearance = refused || contact ? undefined : clearanceOf(checks, formed);
   const loading = new LoadingChecks(checks);

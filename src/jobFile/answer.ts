@@ -61,6 +61,8 @@ export interface JudgedStep {
   readonly unload: Handling;
   /** Why the bend is not even begun: it `hits`, with nothing met or measured. */
   readonly refused: Refusal | null;
+  /** The same in words with the figures, to follow "because"; absent where it is begun. */
+  readonly because?: string;
   /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
   /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */

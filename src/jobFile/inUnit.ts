@@ -25,6 +25,8 @@ const PART_LENGTHS = [
 const BRAKE_LENGTHS = [
   "lift",
   "setback",
+  "leastGrip",
+  "leastFlange",
   "rated.thickness",
   "rated.length",
   ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius", "shim"].map(

@@ -10,10 +10,7 @@ import type { JobFile } from "./schema.ts";
 const FINGER_GAP_MM = 3;
 
 /** The brake's keys along w; problems are noted. */
-export function readAlong(
-  reading: Reading,
-  { clamp, length, leastGrip, leastFlange }: JobFile["brake"],
-): Along {
+export function readAlong(reading: Reading, { clamp, length }: JobFile["brake"]): Along {
   const at = (path: string, written: number | string, sign: "above0" | "atLeast0") =>
     lengthAt(reading, path, written, sign);
   if (clamp.fingers !== undefined && clamp.length !== undefined) {
@@ -36,7 +33,5 @@ export function readAlong(
         : at("brake.clamp.fingerGap", clamp.fingerGap, "atLeast0"),
     ...(clamp.length !== undefined && { clampLengthMm: at("brake.clamp.length", clamp.length, "above0") }),
     ...(length !== undefined && { brakeLengthMm: at("brake.length", length, "above0") }),
-    ...(leastGrip !== undefined && { leastGripMm: at("brake.leastGrip", leastGrip, "atLeast0") }),
-    ...(leastFlange !== undefined && { leastFlangeMm: at("brake.leastFlange", leastFlange, "atLeast0") }),
   };
 }

@@ -30,6 +30,11 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   const names = (file.frame ?? []).map((piece) => ("name" in piece ? piece.name : undefined));
   const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
   const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
+  const least = (key: "leastGrip" | "leastFlange") => {
+    const written = file[key];
+    return written === undefined ? undefined : lengthAt(reading, `brake.${key}`, written, "atLeast0");
+  };
+  const [leastGripMm, leastFlangeMm] = [least("leastGrip"), least("leastFlange")];
   const rating = file.rated && readRating(reading, file.rated);
   if (!clamp || !bed || !leaf || reading.problems.length > 0) return undefined;
   return {
@@ -43,6 +48,8 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     openEnds: file.openEnds,
     noseSetback,
     ...(rating && { rating }),
+    ...(leastGripMm !== undefined && { leastGripMm }),
+    ...(leastFlangeMm !== undefined && { leastFlangeMm }),
     ...(file.measured !== undefined && { measuredOn: file.measured }),
   };
 }

@@ -1,6 +1,7 @@
 /**
  * From the text of a whole part's job file to a job that the engine can work on, or to what is wrong with it. Never throws.
  */
+import type { Brake } from "../brake/brake.ts";
 import type { Problem } from "./problem.ts";
 import { readAlong } from "./readAlong.ts";
 import { readBrake } from "./readBrake.ts";
@@ -33,5 +34,20 @@ export function wholeJobOf(file: WholeFile): WholeRead {
   const order = read && brake && file.order && readWholeOrder(reading, file.order, read.part, brake);
   if (!brake || !read || reading.problems.length > 0) return { ok: false, problems: reading.problems };
   const { units } = file;
-  return { ok: true, file, job: { units, ...read, brake, along, ...(order && { order }), marginMm } };
+  return {
+    ok: true,
+    file,
+    job: { units, ...read, brake, along: { ...along, ...leastOf(brake) }, ...(order && { order }), marginMm },
+  };
+}
+
+/** How much sheet must be held and caught, as the brake says. */
+function leastOf({
+  leastGripMm,
+  leastFlangeMm,
+}: Brake): Pick<WholeJob["along"], "leastGripMm" | "leastFlangeMm"> {
+  return {
+    ...(leastGripMm !== undefined && { leastGripMm }),
+    ...(leastFlangeMm !== undefined && { leastFlangeMm }),
+  };
 }

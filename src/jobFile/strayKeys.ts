@@ -8,8 +8,11 @@ import { type Problem, pathText } from "./problem.ts";
 /** Where each key of a job belongs that could be met elsewhere; "" is the top of the file. */
 const HOMES: readonly (readonly [home: string, keys: string])[] = [
   ["", "units order margin brake part"],
-  ["part", "material thickness insideRadius kFactor dimensions flats bends grain doubts cutOuts"],
-  ["brake", "clamp bed leaf frame lift openEnds setback rated"],
+  [
+    "part",
+    "material thickness insideRadius kFactor dimensions closedBends flats bends overall allowance grain doubts cutOuts",
+  ],
+  ["brake", "clamp bed leaf frame lift openEnds setback rated leastGrip leastFlange"],
   ["brake.clamp", "noseRadius noseAngle topRadius footDepth holderBack holderHeight holderDepth profiles"],
   ["brake.leaf", "swing pivot"],
 ];

@@ -9,6 +9,7 @@ import { type Chain, chainFrom } from "../part/chain.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
 import { type Deg, type Mm, type Rad, toRad } from "../units/quantity.ts";
+import { type Overload, overloadOf } from "./rated.ts";
 
 export interface Seat {
   /** Bend being made, from 0. */
@@ -38,6 +39,8 @@ export interface Seat {
   readonly noseSetbackMm: Mm;
   /** The nose pinches the sheet: the bend is refused, and nothing of its sweep means anything. */
   readonly pinched: boolean;
+  /** The brake is not rated for this sheet, or is shorter than the part. */
+  readonly overload: Overload | undefined;
   readonly movingChain: Chain;
   readonly clampedChain: Chain;
 }
@@ -73,6 +76,7 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
     bendZoneTan: r + T,
     noseSetbackMm: made.noseSetbackMm,
     pinched: made.pinched,
+    overload: overloadOf(part, brake),
     movingChain: chainFrom(part, bend, clamped === "start" ? "end" : "start"),
     clampedChain: chainFrom(part, bend, clamped),
   };

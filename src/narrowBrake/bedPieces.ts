@@ -193,7 +193,7 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
   const { footBolt, footMm } = sizes;
   const d = footBolt.diameterMm;
   const topY = places.spineBottomY;
-  const boltXs = footBoltXs(sizes, places);
+  const boltXs = footBoltXs(places);
   [-footW(places), footW(places)].forEach((w, i) => {
     const id = `foot-${i + 1}`;
     maker.add(id, {
@@ -204,7 +204,7 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
         from: w - places.footWideMm / 2,
         to: w + places.footWideMm / 2,
       },
-      holes: boltXs.map((x) => upright(x, w, [topY - footMm, topY], d + 1)),
+      holes: boltXs.map((x) => upright(x, w, [topY - footMm, topY], places.footHoleMm)),
       weldedTo: ["spine"],
       boltedTo: boltXs.map((_, k) => `foot-bolt-${2 * i + k + 1}`),
     });
@@ -237,8 +237,8 @@ export function footW(places: Places): Mm {
 }
 
 /** Bolts of a foot: one before the spine, one far behind it. */
-export function footBoltXs(sizes: BrakeSizes, places: Places): readonly [front: Mm, back: Mm] {
-  const edge = Math.ceil((1.5 * (sizes.footBolt.diameterMm + 1)) / places.markMm) * places.markMm;
+export function footBoltXs(places: Places): readonly [front: Mm, back: Mm] {
+  const edge = Math.ceil((1.5 * places.footHoleMm) / places.markMm) * places.markMm;
   return [-FOOT_FRONT_MM - edge, -FOOT_FRONT_MM - places.footLongMm + edge];
 }
 

@@ -138,7 +138,15 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
         from: w - washerMm / 2,
         to: w + washerMm / 2,
       },
-      holes: [upright(boltX, w, [holderTopY, washerTop], d + 1, washerReason(washerMm, d + 1))],
+      holes: [
+        upright(
+          boltX,
+          w,
+          [holderTopY, washerTop],
+          places.washerHoleMm,
+          washerReason(washerMm, places.washerHoleMm),
+        ),
+      ],
       boltedTo: [id, "holder", `nut-${i + 1}`],
     });
     maker.add(`nut-${i + 1}`, {

@@ -93,7 +93,7 @@ export function placesOf(
 
   // Bed: cap, spine, rail.
   const boltFromEdge = mark(middleNoseSetback + frontMm);
-  const screwY = holderUnderY + sizes.holderMm / 2;
+  const screwY = Math.round((holderUnderY + sizes.holderMm / 2) / markMm) * markMm;
   const railMm = thick(Math.max(sizes.screw.diameterMm, sizes.railMm));
   const railHighMm = width(screwY + EDGE_IN_DIAMETERS * sizes.screw.diameterMm);
   const holderBackMost = mostNoseSetback + SPARE_TRAVEL_MM / 2 + overhangMm + holderDepthMm;
@@ -141,9 +141,9 @@ export function placesOf(
   const springMm = units === "in" ? (MM_PER_INCH * 7) / 16 : 12;
   const pocketMm = units === "in" ? MM_PER_INCH / 2 : 13;
   const springW = inside ? mark(barLongMm / 2 + 1 + pocketMm / 2) : boltSpanMm / 2;
-  const springX = inside
-    ? boltFromEdge
-    : boltFromEdge + mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4);
+  // As far behind the holder's front as the bolts, or further where a bolt stands there.
+  const springX =
+    leastNoseSetback + frontMm + (inside ? 0 : mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4));
   const holderLongMm =
     2 * mark(inside ? barLongMm / 2 + 20 : boltSpanMm / 2 + EDGE_IN_DIAMETERS * boltHoleMm);
   const leafLongMm = holderLongMm + 4 * mark(1.5);
@@ -219,6 +219,8 @@ export function placesOf(
     pocketMm,
     pocketDeepMm,
     flatHeadHoleMm: Math.ceil((flatHead.diameterMm + 0.3) / fineMm) * fineMm,
+    washerHoleMm: Math.ceil((d + 0.6) / fineMm) * fineMm,
+    footHoleMm: Math.ceil((sizes.footBolt.diameterMm + 0.6) / fineMm) * fineMm,
     flatHeadDeepMm: Math.min(mark(1.5 * flatHead.diameterMm), down(sizes.holderMm - 1)),
     holderLongMm,
     leafLongMm,

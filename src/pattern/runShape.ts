@@ -143,6 +143,5 @@ function markLike(run: Features, start: Features): void {
   run.cutRule = "pastZone";
   run.cutTan = start.cutTan;
   run.cutStart = start.cutStart;
-  run.cutSlideTan = start.cutSlideTan;
-  run.cutSlideTurn = start.cutSlideTurn;
+  run.cutSlide = start.cutSlide;
 }

@@ -8,6 +8,7 @@ import type { Side } from "../contact/element.ts";
 import { isOpen, LoadingChecks, openRoom, type Room } from "../contact/loading.ts";
 import type { Machine } from "../contact/machine.ts";
 import { noContact, SideChecks } from "../contact/sideChecks.ts";
+import { holdFault } from "../motion/holds.ts";
 import type { Seat } from "../motion/seat.ts";
 import { Shared } from "../order/shared.ts";
 import { Itself } from "./itself.ts";
@@ -27,7 +28,7 @@ export class Seated {
 
   constructor(
     readonly seat: Seat,
-    machine: Machine,
+    private readonly machine: Machine,
   ) {
     const checks = new SideChecks(seat, machine);
     const measure = new ClearanceChecks(checks);
@@ -38,14 +39,17 @@ export class Seated {
     const alone = noContact();
     checks.leafWithBrake(alone);
     this.isPossible =
-      !seat.pinched && seat.sweepRad >= seat.overbendRad && alone.phiRad === Number.POSITIVE_INFINITY;
+      !seat.pinched &&
+      !seat.overload &&
+      seat.sweepRad >= seat.overbendRad &&
+      alone.phiRad === Number.POSITIVE_INFINITY;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
   }
 
   /** Whether the bend can be made after the bends in `set`. */
   canMake(set: number): boolean {
-    if (!this.isPossible) return false;
+    if (!this.isPossible || holdFault(this.seat, this.machine.brake, set) !== undefined) return false;
     const moving = this.moving.of(set);
     if (moving.barred) return false;
     const clamped = this.clamped.of(set);

@@ -3,11 +3,11 @@
  * and run again; a brake that cannot form the part's radius is none.
  */
 
-import { forceWarnings } from "../answer/forceWarnings.ts";
 import type { Job } from "../jobFile/job.ts";
 import { jobOf } from "../jobFile/readJob.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
+import { overloadOf } from "../motion/rated.ts";
 import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
 import { MOST_RANKED } from "../section/searchSection.ts";
 import { lengthIn, outcomeSentence } from "../words/wayWords.ts";
@@ -72,7 +72,7 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
 function outcomeOn(file: JobFile, job: Job, brake: BrakeFile): Outcome | undefined {
   const read = jobOf(withBrake(file, brake));
   // Where the part is longer or stronger than the brake is rated for, it is no way out.
-  if (!read.ok || forceWarnings(read.job, (mm) => lengthIn(mm, job.units)).length > 0) return undefined;
+  if (!read.ok || overloadOf(read.job.part, read.job.brake) !== undefined) return undefined;
   return outcomeOf(read.job, job.marginMm);
 }
 

@@ -51,7 +51,9 @@ export function untriedWords({ part }: Job, found: number): string {
 const NO_CHANGE = "No flat, angle or measure of the brake changed by itself is enough.";
 
 /** What stops a bend, as half a sentence. */
-export function stopWords({ contact, load, reached, overbend }: JudgedStep, clamp: ClampKind): string {
+export function stopWords(step: JudgedStep, clamp: ClampKind): string {
+  const { contact, load, reached, overbend, because } = step;
+  if (because !== undefined) return because;
   if (contact?.member === "part") {
     return `${partWords(contact.part)} would have to pass through the part itself, which no brake changes`;
   }
@@ -70,7 +72,7 @@ function bendsStopped(job: Job, place: "first" | "last"): JudgedStep[][] {
     );
     const steps = ENDS.map((clamped) => {
       const stage = stagesOf(part, brake, [...others, { bend, clamped }]).at(-1)!;
-      return stepAnswer(judgeStage(stage, marginMm, machine), stage);
+      return stepAnswer(judgeStage(stage, marginMm, machine), stage, job.units);
     });
     return steps.every(({ verdict }) => verdict === "hits") ? [steps] : [];
   });

@@ -4,7 +4,6 @@
  */
 
 import { check } from "../answer/check.ts";
-import { forceWarnings } from "../answer/forceWarnings.ts";
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { problemSentence } from "../jobFile/problem.ts";
@@ -13,7 +12,7 @@ import { jobFileOf } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import { type FitCell, isMade, type ShopBar, type ShopFit } from "../jobFile/shopFit.ts";
-import { lengthIn } from "../words/wayWords.ts";
+import { overloadSentence } from "../words/refusalWords.ts";
 import { barForParts } from "./shopBar.ts";
 
 /** More parts than these without a brake are not tried one by one for a bar. */
@@ -32,8 +31,8 @@ export function fitShop(shop: Shop): ShopFit {
       if (!read.ok) return unfit(read.problems[0] && problemSentence(read.problems[0]));
       known[b] = { file, job: read.job };
       const { job } = read;
-      const overRating = forceWarnings(job, (mm) => lengthIn(mm, job.units));
-      return overRating.length > 0 ? unfit(overRating.join(" ")) : cellOf(check(job));
+      const overload = overloadSentence(job);
+      return overload === undefined ? cellOf(check(job)) : unfit(overload);
     }),
   );
   const unmade = cells.flatMap((row, i) => (row.some(isMade) ? [] : [i]));

@@ -43,7 +43,7 @@ export function stepTitle(step: JudgedStep, bendCount: number): string {
 
 /** Why a step fails, without its full stop; undefined where it does not. */
 export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefined {
-  if (step.refused === "pinched") return "the nose stands too far forward and pinches the sheet";
+  if (step.refused !== null) return step.because ?? "it can't be begun";
   if (step.contact !== null) {
     if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
     return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;

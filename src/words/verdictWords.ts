@@ -29,7 +29,9 @@ export function verdictSentence(job: Job, answer: Answer): string {
     const where = given ? "Does not fold in this order" : "Does not fold";
     const words = blocked === undefined ? undefined : blockWords(blocked, job.brake.clamp.kind);
     if (blocked === undefined || words === undefined) return `${where}.`;
-    return `${where}: ${words} at bend ${blocked.bend}.`;
+    // What the brake is not rated for is no matter of one bend.
+    const overloaded = blocked.refused === "rated" || blocked.refused === "length";
+    return overloaded ? `Does not fold: ${words}.` : `${where}: ${words} at bend ${blocked.bend}.`;
   }
   const first = answer.order[0];
   if (first === undefined) return "Nothing to bend.";

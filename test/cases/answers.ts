@@ -7,8 +7,26 @@ import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 
-/** The engine's job; throws with the problems where the file does not read. */
+/**
+ * The file with no least grip and no least flange, where it does not say any: the reference and the closed forms know none, and a
+ * rough part's flats may be shorter.
+ */
+export function unheld(file: object): object {
+  const { brake } = file as { readonly brake?: object };
+  return { ...file, brake: { leastGrip: 0, leastFlange: 0, ...brake } };
+}
+
+/** The answer to a job file as it stands, least grip and flange with it. */
+export function heldAnswerOf(file: object): Answer {
+  return check(readAs(file));
+}
+
+/** The engine's job, its sheet held by however little; throws with the problems where the file does not read. */
 export function jobOf(file: object): Job {
+  return readAs(unheld(file));
+}
+
+function readAs(file: object): Job {
   const read = readJob(JSON.stringify(file));
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.job;

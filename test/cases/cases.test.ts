@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { End } from "../../src/part/part.ts";
-import { answerOf, furthestOf, rankOf } from "./answers.ts";
+import { furthestOf, heldAnswerOf, rankOf } from "./answers.ts";
 import { atScale, fromOtherEnd, inInches, type NumbersJob } from "./sameJob.ts";
 
 const folder = new URL("./", import.meta.url);
@@ -134,11 +134,11 @@ describe.each(names)("case %s", (name) => {
     const { tell, scale } = telling;
 
     it("gets the verdict, the count, the width, how far and how good", () => {
-      const answer = answerOf(tell(job));
+      const answer = heldAnswerOf(tell(job));
       expect([answer.verdict, answer.viableOrders]).toEqual([expected.verdict, expected.viableOrders]);
       expectClose(answer.blank.developedWidth, scale * expected.developedWidth, 1e-5 * scale);
       const { order: _, ...open } = job;
-      const searched = answerOf(tell(open as NumbersJob));
+      const searched = heldAnswerOf(tell(open as NumbersJob));
       expect(furthestOf(searched)).toBe(expected.furthest);
       expect(searched.viableOrders).toBe(expected.viableOrders);
       const rank = rankOf(answer);
@@ -156,7 +156,7 @@ describe.each(names)("case %s", (name) => {
     });
 
     it("answers for each bend of the expected order", () => {
-      const answer = answerOf(tell(ordered(job, expected)));
+      const answer = heldAnswerOf(tell(ordered(job, expected)));
       expectBends(answer, expected, telling);
       expectClose(rankOf(answer).swung, scale * expected.rank.swung, 0.02 * scale);
     });

@@ -9,6 +9,7 @@ import type { Job } from "../../src/jobFile/job.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { searchSection } from "../../src/section/searchSection.ts";
 import { toDeg } from "../../src/units/quantity.ts";
+import { unheld } from "../cases/answers.ts";
 import { drawn, shareOf } from "../drawn.ts";
 import { checkBend } from "../reference/bendCheck.ts";
 import { LeafAlone } from "../reference/contact.ts";
@@ -16,7 +17,7 @@ import { Checks, enumerate, followOrder, rankOf } from "../reference/enumerate.t
 import { type RandomJob, randomJobs } from "../reference/randomJob.ts";
 
 function engineJob(file: RandomJob): Job {
-  const read = readJob(JSON.stringify(file));
+  const read = readJob(JSON.stringify(unheld(file)));
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.job;
 }

@@ -67,6 +67,8 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     "lift",
     "openEnds",
     "setback",
+    "leastGrip",
+    "leastFlange",
     "rated",
   ]);
   const bed = sieve.bag(bag.bed, "brake.bed");
@@ -90,6 +92,8 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
     setback: sieve.typed(bag, "setback", "brake"),
+    leastGrip: sieve.typed(bag, "leastGrip", "brake"),
+    leastFlange: sieve.typed(bag, "leastFlange", "brake"),
     rated:
       rated &&
       present<NonNullable<BrakeFile["rated"]>>({

@@ -93,6 +93,8 @@ export interface BrakeFile {
   readonly lift: Typed;
   readonly openEnds: boolean;
   readonly setback?: Typed;
+  readonly leastGrip?: Typed;
+  readonly leastFlange?: Typed;
   readonly rated?: { readonly thickness: Typed; readonly length: Typed; readonly yield: Typed };
 }
 

@@ -17,6 +17,7 @@ import { checkFigures } from "../shopFigures.ts";
 import type { Piece } from "../solid.ts";
 import { stockIn } from "../stockSize.ts";
 import { assemblySheets } from "./assemblySheet.ts";
+import { noseDetail } from "./noseDetail.ts";
 import { pictureOf, scaledDrawing } from "./picture.ts";
 import { pieceSheet } from "./pieceSheet.ts";
 import { printedFormula } from "./printedFormula.ts";
@@ -29,7 +30,7 @@ const WORDS_MM: Mm = 3.1;
 const LIST = { wordsMm: 2.9, leading: 1.22, insetMm: 0.35 } as const;
 const PICTURE_HIGH_MM: Mm = 104;
 const STEP_PICTURE = { wideMm: 64, highMm: 36 } as const;
-const CHECKS_A_TABLE = 5;
+const CHECKS_A_TABLE = 3;
 
 /**
  * Pages of the plans.
@@ -45,7 +46,10 @@ export function narrowBrakePlans(brake: NarrowBrake, size: PageSize): readonly P
   return [
     ...flow(firstPage(brake, plan, widthMm), TITLE),
     ...assemblySheets(plan, units, size),
-    ...flow(pieceBlocks(brake, plan, widthMm), `${TITLE}, pieces`),
+    ...flow(
+      [...pieceBlocks(brake, plan, widthMm), noseDetail(plan, brake.requirements, widthMm)],
+      `${TITLE}, pieces`,
+    ),
     ...flow(makingBlocks(plan, widthMm), `${TITLE}, making`),
     ...flow(restBlocks(brake, plan, widthMm), `${TITLE}, checks`),
   ];

@@ -20,6 +20,7 @@ const HEAD_MM: Mm = 4.4;
 const WORDS_MM: Mm = 3;
 const ROW_MM: Mm = 7;
 const FACE_HIGH_MM: Mm = 48;
+const LOW_FACE_MM: Mm = 14;
 const END_ROOM = { wideMm: 46, highMm: 34 } as const;
 const TABLE_LEFT_MM: Mm = 66;
 
@@ -53,9 +54,10 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
   // One chain above the face, one below; more would write over each other, and the table has all of them.
   const [over, under] = chains;
   const rows = (chain: Chain | undefined) => (chain ? rowsOf(chain, scale.ratio, words) : 0);
-  const aboveMm = ROW_MM * rows(over) + 4;
-  const belowMm = ROW_MM * (1 + rows(under));
   const faceHighMm = face.wideMm * scale.ratio;
+  // Arrows that stand outside a low face want room under the title.
+  const aboveMm = ROW_MM * rows(over) + (faceHighMm < LOW_FACE_MM && over === undefined ? 11 : 4);
+  const belowMm = ROW_MM * (1 + rows(under));
   const endScale = face.end && scaleFor(boxSize(face.end), END_ROOM, units);
   const table =
     kinds.length > 0 ? holeTable(kinds, sheet, widthMm - (face.end ? TABLE_LEFT_MM : 0)) : undefined;

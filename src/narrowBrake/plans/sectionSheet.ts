@@ -41,8 +41,12 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: Pag
   const place = placer(window, at, scale);
   const words = (mm: Mm) => formatLength(mm, units);
   const drawing: Placed = {
-    drawing: { sentence: "Section through a bolt.", window, marks: sectionThrough(assembly) },
-    at: place(min),
+    drawing: {
+      sentence: "Section through a bolt.",
+      window: { min: { x: min.x - 1, y: min.y - 1 }, max: { x: max.x, y: max.y + 1 } },
+      marks: sectionThrough(assembly),
+    },
+    at: place({ x: min.x - 1, y: min.y - 1 }),
     scale: scale.ratio,
   };
   const [bar, holder, spine, cap, bolt] = ["bar", "holder", "spine", "cap", "bolt-1"].map(box) as [
@@ -59,23 +63,10 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: Pag
     return measured(place({ x: fromX, y }), place({ x: toX, y }), words(distance), rows * ROW_MM);
   };
   const dims: Mark[] = [
-    level(boltX, 0, topY, 0.7),
-    level(holder.max[0], bar.max[0], topY, 1.7),
+    level(holder.max[0], bar.max[0], topY, 0.7),
+    level(boltX, 0, topY, 1.7),
     level(spine.max[0], 0, topY, 2.7),
     level(0, cap.min[0], min.y, 1),
-    measured(place({ x: min.x, y: cap.min[1] }), place({ x: min.x, y: 0 }), words(-cap.min[1]), 6),
-    measured(
-      place({ x: min.x, y: spine.min[1] }),
-      place({ x: min.x, y: cap.min[1] }),
-      words(cap.min[1] - spine.min[1]),
-      6,
-    ),
-    measured(
-      place({ x: handleShown, y: 0 }),
-      place({ x: handleShown, y: leaf.min[1] }),
-      words(-leaf.min[1]),
-      6,
-    ),
   ];
   const named: readonly (readonly [string, Point])[] = [
     ["clamp bar", { x: bar.max[0] - 3, y: (bar.min[1] + bar.max[1]) / 2 }],
@@ -87,7 +78,7 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: Pag
   ];
   const namedLeft: readonly (readonly [string, Point])[] = [
     ["setback screw, lock nut", { x: box("setback-screw-1").min[0] + 2, y: places.screwY }],
-    ["screw rail", { x: cap.min[0] + 2, y: places.screwY + plan.sizes.screw.diameterMm }],
+    ["screw rail", { x: -places.railBackMm + places.railMm / 2, y: places.railHighMm - 1.5 }],
     ["heel strip", { x: -places.stripFrontMm - 3, y: 0.3 }],
     ["bed cap", { x: cap.min[0] + 8, y: cap.min[1] / 2 }],
     ["spine", { x: (spine.min[0] + spine.max[0]) / 2, y: spine.min[1] * 0.8 }],
