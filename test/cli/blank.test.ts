@@ -34,17 +34,20 @@ const channel = {
 };
 
 describe("noseroom blank", () => {
-  it("gives the handbook's developed width of 3.74 in, its lines, and the nearest 64ths", async () => {
-    const { status, out, err } = await noseroom(["blank", "-"], { input: JSON.stringify(channel) });
+  it("gives the handbook's developed width of 3.74 in, its lines, and the nearest 64ths where they are asked for", async () => {
+    const { status, out, err } = await noseroom(["blank", "-", "--fractions"], {
+      input: JSON.stringify(channel),
+    });
     expect({ status, err }).toEqual({ status: 0, err: "" });
     expect(out).toMatch(/^Blank of handbook channel: 3\.740 in wide\.$/mu);
     // 3.74 in = 239.36/64: 239/64 = 3 47/64, short by 0.36/64 = 0.0056 in.
     expect(out).toMatch(/^developed width +3\.740 +3 47\/64 +−0\.006$/mu);
     const figures = [...out.matchAll(/line[^\d\n]*(\d\.\d{3}) /gu)].map((match) => match[1]);
     expect(figures.filter((_, i) => i % 3 !== 1)).toEqual(["0.800", "1.070", "2.670", "2.940"]);
-    // The sight line stands one inside radius, .16, into the bend from the clamped tangent line.
-    expect(["0.960", "0.910"]).toContain(figures[1]);
-    expect(["2.830", "2.780"]).toContain(figures[4]);
+    // The sight line stands one nose radius into the bend from the clamped tangent line: there the nose's foremost point is.
+    const into = Number(channel.brake.clamp.noseRadius);
+    expect([0.8 + into, 1.07 - into].map((at) => at.toFixed(3))).toContain(figures[1]);
+    expect([2.67 + into, 2.94 - into].map((at) => at.toFixed(3))).toContain(figures[4]);
     expect(out).toContain("free end of flat 1");
   });
 
