@@ -11,6 +11,7 @@ export type NumbersJob = PlainJob & {
   readonly units: "mm" | "in";
   readonly part: PlainJob["part"] & { readonly length?: number };
   readonly brake: PlainJob["brake"] & {
+    readonly leastGrip?: number;
     readonly rated?: { readonly thickness: number; readonly length: number; readonly yield: number };
   };
 };
@@ -58,8 +59,8 @@ export function atScale(job: NumbersJob, factor: number): NumbersJob {
       },
       frame: (brake.frame ?? []).map(scaled),
       lift: brake.lift * factor,
-      // The least grip of 3 mm would not grow with the job.
-      ...{ leastGrip: Math.max(3, 4 * part.thickness) * factor },
+      // The least grip of 3 mm would not grow with the job; a given one does.
+      leastGrip: (brake.leastGrip ?? Math.max(3, 4 * part.thickness)) * factor,
       ...(setback !== undefined && { setback: typeof setback === "string" ? setback : setback * factor }),
       ...(rated && {
         rated: { ...rated, thickness: rated.thickness * factor, length: rated.length * factor },
