@@ -8,7 +8,7 @@ import { expect, it } from "vitest";
 import { answerOf, jobOf, stepOf } from "./jobFile/answers.ts";
 
 const root = new URL("../", import.meta.url);
-const LEFT_OUT = /\.d\.ts$|^src\/cli\/(start|main|\w+Thread)\.ts$|^src\/index\.ts$/;
+const LEFT_OUT = /\.d\.ts$|^src\/cli\/(start|command|\w+Thread)\.ts$|^src\/index\.ts$/;
 const PLAIN_ROOMS_OF_THE_PAGE = ["web/fields", "web/store"];
 const KEYWORDS = new Set(["await", "new", "true", "false", "null", "undefined", "typeof"]);
 

@@ -117,7 +117,7 @@ function strangersIn(text: string): string[] {
       const { parent } = node;
       const names = parent as { readonly name?: ts.Node; readonly propertyName?: ts.Node };
       if (ts.isPropertyAccessExpression(parent) || ts.isQualifiedName(parent)) {
-        if (parent.getChildAt(0) === node) used.add(node.text);
+        if ((ts.isQualifiedName(parent) ? parent.left : parent.expression) === node) used.add(node.text);
       } else if (names.name === node) {
         if (ts.isShorthandPropertyAssignment(parent)) used.add(node.text);
         else if (!ts.isPropertyAssignment(parent)) declared.add(node.text);

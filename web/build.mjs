@@ -1,9 +1,8 @@
-// Bundles the page twice from one source: dist/page/ (served, installs for use without a network) and
+// Bundles the page twice from one source: dist/site/ (served, installs for use without a network) and
 // dist/noseroom.html (one file, opened from disk). Both carry a strict Content-Security-Policy.
 import { createHash } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { inflateSync } from "node:zlib";
-import { build } from "esbuild";
 
 const browser = {
   bundle: true,
@@ -84,12 +83,6 @@ const workerAs = (value) => ({
   },
 });
 
-async function bundled(entry, plugins = []) {
-  const options = entry.endsWith(".css") ? browser : script;
-  const result = await build({ ...options, entryPoints: [entry], plugins });
-  return result.outputFiles[0].text;
-}
-
 const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 /** Inside a script element only the element's own end tag and comment openings matter. */
 const asInlineScript = (code) => code.replaceAll("</script", "<\\/script").replaceAll("<!--", "<\\!--");
@@ -122,8 +115,16 @@ export const servedPolicy = {
   "connect-src": "'self'",
 };
 
-/** Writes dist/page/ and dist/noseroom.html. `examples` is the plugin that hands over the files of examples/. */
-export async function buildPage(examples) {
+/**
+ * Writes dist/site/ and dist/noseroom.html. `examples` is the plugin that hands over the files of examples/, `build` esbuild's
+ * or one that does more.
+ */
+export async function buildPage(examples, build) {
+  const bundled = async (entry, plugins = []) => {
+    const options = entry.endsWith(".css") ? browser : script;
+    const result = await build({ ...options, entryPoints: [entry], plugins });
+    return result.outputFiles[0].text;
+  };
   const html = await readFile("web/index.html", "utf8");
   const icon = await readFile("web/icon.svg", "utf8");
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
@@ -135,7 +136,7 @@ export async function buildPage(examples) {
     bundled("web/main.tsx", [paperAlone, examples, workerAs({ address: "worker.js" })]),
     bundled("web/main.tsx", [paperAlone, examples, workerAs({ text: worker })]),
   ]);
-  await mkdir("dist/page", { recursive: true });
+  await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)
     .replace("<!--style-->", '<link rel="stylesheet" href="style.css">')
     .replace(
@@ -155,7 +156,7 @@ export async function buildPage(examples) {
   const offline = (await bundled("web/worker/offline.ts")).replaceAll("VERSION_OF_THIS_BUILD", version);
   await Promise.all(
     Object.entries({ ...files, "offline.js": offline }).map(([name, text]) =>
-      writeFile(`dist/page/${name}`, text),
+      writeFile(`dist/site/${name}`, text),
     ),
   );
 

@@ -1,4 +1,4 @@
-// Serves dist/page/ on this machine only, or with --lan to the shop's network, and prints the address. The Content-Security-Policy goes out as a header
+// Serves dist/site/ on this machine only, or with --lan to the shop's network, and prints the address. The Content-Security-Policy goes out as a header
 // too, because a page can't forbid by itself that others frame it.
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
@@ -35,7 +35,7 @@ export function lanAddresses(interfaces = networkInterfaces()) {
  * Starts the server; resolves with it and its address once it listens. Port 0 takes any free one. Only this machine is
  * served unless `host` says otherwise.
  */
-export function serve(port = 0, folder = new URL("../dist/page/", import.meta.url), host = "127.0.0.1") {
+export function serve(port = 0, folder = new URL("../dist/site/", import.meta.url), host = "127.0.0.1") {
   const server = createServer(async (request, response) => {
     const asked = new URL(request.url ?? "/", "http://here").pathname;
     const name = /^\/([a-z]+\.[a-z]+)?$/.exec(asked);

@@ -7,6 +7,8 @@ import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
+import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
 import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
@@ -21,6 +23,11 @@ export type TaskNews = { readonly fraction: number } | { readonly result: unknow
 export function answerJob(job: Job, file?: JobFile, brakes?: JobTask["brakes"]): Promise<Answer> {
   const task = { kind: "answer", job, ...(file && { file }), ...(brakes && { brakes }) } as const;
   return worked(task, job.part.bends.length);
+}
+
+/** The answer to a whole part's job. */
+export function answerWhole(job: WholeJob): Promise<WholeAnswer> {
+  return worked({ kind: "whole", job } as const, job.part.sheet.pattern.bends.length);
 }
 
 /** Every part of a shop on every brake. */

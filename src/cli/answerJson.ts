@@ -2,9 +2,10 @@
  * The answer as the contract's JSON. A count past 2^53 is a bigint and prints as its digits, which JSON allows.
  */
 import type { Answer } from "../jobFile/answer.ts";
+import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 
 /** JSON text, two spaces a level, without a final newline. */
-export function answerJson(answer: Answer): string {
+export function answerJson(answer: Answer | WholeAnswer): string {
   const text = JSON.stringify(
     answer,
     (_, value: unknown) => (typeof value === "bigint" ? String(value) : value),

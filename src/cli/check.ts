@@ -7,9 +7,10 @@ import type { Job } from "../jobFile/job.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { type Chosen, openJobs } from "./openJob.ts";
+import { type Chosen, openJobsOrWhole } from "./openJob.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
+import { checkWholeJob } from "./wholeCheck.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
@@ -30,7 +31,9 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
-  const { jobs, ofShop } = await openJobs(path, options);
+  const read = await openJobsOrWhole(path, options);
+  if ("whole" in read) return checkWholeJob(read.whole, options);
+  const { jobs, ofShop } = read;
   const pieces: string[] = [];
   let status: 0 | 1 = 0;
   for (const [i, { job, file }] of jobs.entries()) {

@@ -5,20 +5,9 @@
 import { type Argument, Command, CommanderError } from "commander";
 import { addCommands } from "./commands.ts";
 import { commandManual, MANUAL, PURPOSE } from "./manual.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
-import { watchStops } from "./stops.ts";
+import { Refusal } from "./refusal.ts";
 
 const BAD_INPUT = 2;
-
-/** A reader that has seen enough (`| head`) is no fault: end quietly. Anything else is said in a sentence. */
-function watchOutput(): void {
-  process.stdout.on("error", (reason: NodeJS.ErrnoException) => {
-    if (reason.code === "EPIPE") process.exit(process.exitCode ?? 0);
-    process.stderr.write(`${systemSentence("Standard output", "written", reason)}\n`);
-    process.exit(BAD_INPUT);
-  });
-  process.stderr.on("error", () => process.exit(BAD_INPUT));
-}
 
 /** The parser's sentence in the manner of the house: no "error:", a capital, a full stop, and where to read on. */
 function parserSentence(text: string, command: string): string {
@@ -102,18 +91,20 @@ function statusOfFailure(reason: unknown): number {
   return BAD_INPUT;
 }
 
-async function main(): Promise<void> {
-  watchOutput();
-  watchStops();
-  const program = commandLine((status) => {
-    process.exitCode = status;
+/**
+ * Runs the command that these words ask for and gives its exit status. Prints on the process's own streams.
+ * @param words what stands after `noseroom` on the command line
+ */
+export async function main(words: readonly string[]): Promise<number> {
+  let status = 0;
+  const program = commandLine((found) => {
+    status = found;
   });
   try {
-    if (process.argv.length <= 2) program.outputHelp();
-    else await program.parseAsync();
+    if (words.length === 0) program.outputHelp();
+    else await program.parseAsync(words, { from: "user" });
+    return status;
   } catch (reason) {
-    process.exitCode = statusOfFailure(reason);
+    return statusOfFailure(reason);
   }
 }
-
-void main();

@@ -3,14 +3,22 @@
  * of its parts on one of its brakes.
  */
 import type { Job } from "../jobFile/job.ts";
-import { type JobRead, jobOf, readJob } from "../jobFile/readJob.ts";
+import { readAnyJob } from "../jobFile/readAnyJob.ts";
+import { type JobRead, jobOf } from "../jobFile/readJob.ts";
 import { isShop, jobFileOf, readShop } from "../jobFile/readShop.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
+import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 
 type OpenedJob = Extract<JobRead, { ok: true }>;
+
+/** The jobs of a file: of a shop file all that it has. */
+interface Jobs {
+  readonly jobs: readonly OpenedJob[];
+  readonly ofShop: boolean;
+}
 
 /** Which part on which brake of a shop file, by name or by number from 1. */
 export interface Chosen {
@@ -43,19 +51,31 @@ export async function openJob(path: string, chosen: Chosen = {}): Promise<Job> {
  * Reads a job, every job of a shop file, or the part and brake that are chosen from it.
  * @throws Refusal naming each problem with its key's path, or where a shop file has no jobs and nothing is chosen
  */
-export async function openJobs(
+export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs> {
+  const read = await openJobsOrWhole(path, chosen);
+  if (!("whole" in read)) return read;
+  throw new Refusal(
+    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. So far noseroom check takes such parts; this command takes sections.`,
+  );
+}
+
+/**
+ * The same, or the job of a whole part.
+ * @throws Refusal as openJobs does
+ */
+export async function openJobsOrWhole(
   path: string,
   chosen: Chosen = {},
-): Promise<{ readonly jobs: readonly OpenedJob[]; readonly ofShop: boolean }> {
+): Promise<Jobs | { readonly whole: WholeJob }> {
   const text = await jobText(path);
   const choice = chosen.part !== undefined || chosen.brake !== undefined;
   if (!isShop(text)) {
     if (choice) {
       throw new Refusal(`--part and --brake choose from a shop file; ${jobName(path)} is a job file.`);
     }
-    const reading = readJob(text);
-    if (reading.ok) return { jobs: [reading], ofShop: false };
-    throw slipsRefused(path, reading.problems);
+    const reading = readAnyJob(text);
+    if (!reading.ok) throw slipsRefused(path, reading.problems);
+    return reading.kind === "whole" ? { whole: reading.job } : { jobs: [reading], ofShop: false };
   }
   const read = readShop(text);
   if (!read.ok) throw slipsRefused(path, read.problems);

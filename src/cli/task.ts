@@ -5,11 +5,14 @@
 
 import { check } from "../answer/check.ts";
 import { judgeDoubts } from "../answer/doubt.ts";
+import { checkWhole } from "../answer/wholeCheck.ts";
 import type { Answer, DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
+import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeJob } from "../jobFile/wholeJob.ts";
 import type { Watch } from "../order/judge.ts";
 import { fitShop } from "../ways/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
@@ -35,8 +38,20 @@ export interface DoubtTask {
   readonly doubtsMm: Parameters<typeof judgeDoubts>[2];
 }
 
-export type Task = JobTask | ShopTask | DoubtTask;
-export type Done<T extends Task> = T extends JobTask ? Answer : T extends ShopTask ? ShopFit : DoubtsAnswer;
+/** A whole part's job. */
+export interface WholeTask {
+  readonly kind: "whole";
+  readonly job: WholeJob;
+}
+
+export type Task = JobTask | ShopTask | DoubtTask | WholeTask;
+export type Done<T extends Task> = T extends JobTask
+  ? Answer
+  : T extends ShopTask
+    ? ShopFit
+    : T extends WholeTask
+      ? WholeAnswer
+      : DoubtsAnswer;
 
 /** Does the work; `watch` is told how far a search is. */
 export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
@@ -45,6 +60,7 @@ export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
 
 function resultOf(task: Task, watch?: Watch): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
+  if (task.kind === "whole") return checkWhole(task.job, watch);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [] } = task;
   const answer = check(job, watch);

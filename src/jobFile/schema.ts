@@ -17,6 +17,9 @@ export const LIMITS = {
   allCorners: 10_000,
   pieces: 50,
   cutOuts: 50,
+  fingers: 60,
+  holes: 200,
+  lips: 3,
   nameLength: 200,
 } as const;
 
@@ -91,12 +94,12 @@ function isDate(text: string): boolean {
   return day !== undefined && !Number.isNaN(day.valueOf()) && day.toISOString().startsWith(text);
 }
 
-const length = written(A_LENGTH);
-const angle = written(AN_ANGLE);
+export const length = written(A_LENGTH);
+export const angle = written(AN_ANGLE);
 const megapascals = written("a strength in MPa");
 
 const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
-const profile = list(
+export const profile = list(
   corner,
   3,
   LIMITS.corners,
@@ -119,6 +122,25 @@ const holder = {
   holderDepth: length.optional(),
 };
 
+const finger = group("a finger", {
+  width: length,
+  count: z.int({ error: () => "how many there are, a whole number" }).min(1, {
+    error: () => "how many there are, 1 or more",
+  }),
+});
+
+/** What stands along the brake, beside the profile that all of it shares. */
+const along = {
+  length: length.optional(),
+  fingers: list(
+    finger,
+    1,
+    LIMITS.fingers,
+    `a list of up to ${LIMITS.fingers} widths, [{ "width": 50, "count": 2 }, …]`,
+  ).optional(),
+  fingerGap: length.optional(),
+};
+
 /** "Finger" for "finger". */
 function inSmallLetters(clamp: unknown): unknown {
   if (typeof clamp !== "object" || clamp === null || !("type" in clamp)) return clamp;
@@ -137,6 +159,7 @@ const clampKinds = z.discriminatedUnion(
       footDepth: length,
       topRadius: length.optional(),
       ...holder,
+      ...along,
       ...shim,
     }),
     group("a clamp bar", {
@@ -147,12 +170,14 @@ const clampKinds = z.discriminatedUnion(
       noseAngle: angle.optional(),
       topRadius: length.optional(),
       ...holder,
+      ...along,
       ...shim,
     }),
     group("a clamp", {
       type: z.literal("profile"),
       noseRadius: length,
       profiles: profileList(1),
+      ...along,
       ...shim,
     }),
   ],
@@ -176,7 +201,7 @@ const material = z.union(
   { error: () => 'the name of a metal, such as "mild steel", or {name, yield, modulus} in MPa' },
 );
 
-const bend = group("a bend", {
+export const bend = group("a bend", {
   angle: angle.optional(),
   included: angle.optional(),
   turn: oneOf(["up", "down"]),
@@ -237,6 +262,7 @@ export const jobFileSchema = group("a job", {
     frame: list(framePiece, 0, LIMITS.pieces, `a list of 0 to ${LIMITS.pieces} profiles`).optional(),
     lift: length,
     openEnds: yesOrNo,
+    length: length.optional(),
     leastGrip: length.optional(),
     leastFlange: length.optional(),
     setback: written('"auto", "one" or a length').optional(),

@@ -21,7 +21,9 @@ export interface Found<S extends Held> {
 }
 
 /** So many strokes may be judged for a part of many bends each time that it is looked for: some tenths of a second. */
-const MOST_JUDGED = 600_000;
+const MOST_JUDGED = 400_000;
+/** How deep an order goes that can't be finished is first tried so long, in multiples of n². */
+const DEEP = 16;
 const SAME_SWING_RAD = 1e-9;
 
 /** Orders of up to `ranked` bends are ranked and counted. Throws SearchStopped when the watcher says so. */
@@ -44,7 +46,7 @@ function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
     const before = asked++ / (asked + 1);
     const progress = (fraction: number) => watch?.progress(before + fraction / (asked * (asked + 1)));
     const stage = watch && { watch: { progress, stopped: () => watch.stopped() } };
-    const finding = findOrder(judge, { ...options, mostJudged: MOST_JUDGED, ...stage });
+    const finding = findOrder(judge, { mostJudged: MOST_JUDGED, ...options, ...stage });
     judged += finding.judged;
     return finding;
   };
@@ -60,10 +62,11 @@ function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
     return { kind: "order", order: bestThrough(judge, sets, wishes), orders: null, judged };
   }
   const diver = new OrderFinder(judge, {});
-  let sets = diver.dive(judge.bends ** 2);
+  let sets = diver.dive(DEEP * judge.bends ** 2);
   judged += diver.judged;
   for (;;) {
-    const further = find({ bends: countOf(sets.at(-1)!) + 1 });
+    const mostJudged = 2 * MOST_JUDGED - judged;
+    const further = find({ bends: countOf(sets.at(-1)!) + 1, mostJudged });
     if (further.kind !== "order") break;
     sets = further.sets;
   }

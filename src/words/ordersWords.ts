@@ -41,6 +41,7 @@ function manyBendsSentence({ verdict, decided, statesChecked }: Answer, all: big
   if (decided === false) {
     return `Not decided: ${tried} and no order of all bends was found, but not every order was ruled out. This one gets furthest of those tried.`;
   }
-  if (verdict === "hits") return `None of the ${grouped(all)} orders works; this one makes the most bends.`;
+  if (verdict === "hits")
+    return `None of the ${grouped(all)} orders works; of those tried none makes more bends than this one.`;
   return "This order works. With so many bends Noseroom looks for one that works, not for the best.";
 }

@@ -1,9 +1,11 @@
 /**
- * Runs the built command as a person would: a process of its own, its standard output and error, its exit status.
- * `npm test` builds dist/ first.
+ * Runs the command as a person would: its standard output and error, its exit status. Mostly in this process; the deep suite,
+ * which builds first, runs the built command in processes of its own.
  */
 import { spawn } from "node:child_process";
+import { Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
+import { vi } from "vitest";
 
 export const COMMAND = fileURLToPath(new URL("../../dist/noseroom.mjs", import.meta.url));
 export const EXAMPLES = fileURLToPath(new URL("../../examples/", import.meta.url));
@@ -22,8 +24,42 @@ export interface RunOptions {
   readonly gid?: number;
 }
 
-/** Runs `noseroom` with these words. */
-export function noseroom(args: readonly string[], options: RunOptions = {}): Promise<Outcome> {
+let before: Promise<unknown> = Promise.resolve();
+
+/** Runs `noseroom` with these words in this process, one call after the other. */
+export function noseroom(
+  args: readonly string[],
+  options: Pick<RunOptions, "input" | "cwd"> = {},
+): Promise<Outcome> {
+  const outcome = before.then(() => inThisProcess(args, options));
+  before = outcome.catch(() => undefined);
+  return outcome;
+}
+
+async function inThisProcess(args: readonly string[], { input = "", cwd }: RunOptions): Promise<Outcome> {
+  const { main } = await import("../../src/cli/main.ts");
+  const said = { out: "", err: "" };
+  const catching = (stream: NodeJS.WriteStream, end: "out" | "err") =>
+    vi.spyOn(stream, "write").mockImplementation((text) => {
+      said[end] += String(text);
+      return true;
+    });
+  const spies = [catching(process.stdout, "out"), catching(process.stderr, "err")];
+  const stdin = vi
+    .spyOn(process, "stdin", "get")
+    .mockReturnValue(Readable.from([Buffer.from(input)]) as never);
+  const here = process.cwd();
+  try {
+    if (cwd !== undefined) process.chdir(cwd);
+    return { status: await main(args), ...said };
+  } finally {
+    process.chdir(here);
+    for (const spy of [...spies, stdin]) spy.mockRestore();
+  }
+}
+
+/** Runs the built command as a process of its own. */
+export function noseroomProcess(args: readonly string[], options: RunOptions = {}): Promise<Outcome> {
   return run(process.execPath, [COMMAND, ...args], options);
 }
 

@@ -61,7 +61,7 @@ describe("the served page", () => {
     await new Promise((done) => other.server.close(done));
     await page.reload();
     expect(await sentence(page)).toMatch(/^Does not fold/);
-    const manifest = JSON.parse(built("page/manifest.webmanifest").toString("utf8"));
+    const manifest = JSON.parse(built("site/manifest.webmanifest").toString("utf8"));
     expect(manifest.display).toBe("standalone");
     expect(manifest.icons.length).toBeGreaterThan(0);
     await page.context().close();

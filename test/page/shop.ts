@@ -11,10 +11,10 @@ import { DESKTOP, launch } from "./browser.ts";
 
 export const BUILT = new URL("../../dist/", import.meta.url);
 
-/** Serves dist/page/. @throws with a sentence when it has not been built */
+/** Serves dist/site/. @throws with a sentence when it has not been built */
 export async function openShop(): Promise<{ server: Server; address: string }> {
-  if (!existsSync(new URL("page/index.html", BUILT))) {
-    throw new Error("dist/page is missing: run `npm run build` before the page's tests.");
+  if (!existsSync(new URL("site/index.html", BUILT))) {
+    throw new Error("dist/site is missing: run `npm run build` before the page's tests.");
   }
   return serve(0);
 }

@@ -56,7 +56,10 @@ describe("the trough: web 3/8 in, flanges 1/2 in outside, .032 sheet, inside rad
 
 describe("the made brake", () => {
   const bar = shopMadeBar([file])!;
-  const { clamp, bed } = bar.brake as { clamp: Record<string, string>; bed: { profile: string[][] } };
+  const { clamp, bed } = bar.brake as unknown as {
+    clamp: Record<string, string>;
+    bed: { profile: string[][] };
+  };
   const inches = (written: string | number) => {
     const text = String(written);
     const [whole = "0", fraction] = text.replace("-", "").split(" ");

@@ -60,7 +60,7 @@ describe("the observatory's shop", () => {
     );
     expect(unfit.map(([part, brake]) => [part, brake])).toEqual(long.map((part) => [part, "vise brake"]));
     for (const [, , because] of unfit)
-      expect(because).toMatch(/^The part is \d\d in long, the brake takes 12 in\.$/u);
+      expect(because).toMatch(/^The part is \d\d in long, and this brake takes 12 in\.$/u);
   });
 
   test("its sentence is right by hand count", () => {

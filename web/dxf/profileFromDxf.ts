@@ -8,6 +8,7 @@ import { MM_PER_INCH } from "../../src/units/length.ts";
 import type { Profile } from "../store/jobFile.ts";
 import { asProfile, inNoseFrame, noseCorner } from "../trace/place.ts";
 import { cornersOf } from "./corners.ts";
+import { facesLeft, turnedRound, withoutHoles } from "./readable.ts";
 import { type DxfEdge, ringsOf } from "./rings.ts";
 
 export type DxfProfiles =
@@ -84,7 +85,16 @@ export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
   if (rings.length > MOST_PROFILES)
     return refused(`The drawing has ${rings.length} closed outlines; a clamp has at most ${MOST_PROFILES}.`);
   if (loose > 0) remarks.push(`${loose} loose lines were left out.`);
-  const placed = inNoseFrame(rings.map(cornersOf));
+  const drawn = rings.map(cornersOf);
+  const solid = withoutHoles(drawn);
+  const holes = drawn.length - solid.length;
+  if (holes > 0)
+    remarks.push(
+      `${holes === 1 ? "A hole was" : `${holes} holes were`} left out: the section is solid there.`,
+    );
+  const left = facesLeft(solid);
+  if (left) remarks.push("The nose faced left in the drawing, so it was turned round.");
+  const placed = inNoseFrame(left ? turnedRound(solid) : solid);
   if (placed === null) return refused("An outline of the drawing crosses itself or goes around nothing.");
   const front = placed.reduce((best, corners) => (nearness(corners) < nearness(best) ? corners : best));
   const radius = front[noseCorner(front)]?.radius ?? null;

@@ -7,7 +7,7 @@ import { chmod, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { COMMAND, EXAMPLES, noseroom, run, STACK_TRACE } from "../../cli/noseroom.ts";
+import { COMMAND, EXAMPLES, noseroomProcess, run, STACK_TRACE } from "../../cli/noseroom.ts";
 
 const JOB = join(EXAMPLES, "hat-stiffener.json");
 const FULL = "/dev/full";
@@ -40,7 +40,10 @@ const named = WRITERS.map((words) => [words[0], words.at(-1), words] as const);
 const limited = (words: readonly string[]) =>
   run("sh", ["-c", 'ulimit -f 1; exec "$0" "$@"', process.execPath, COMMAND, ...words], { cwd: folder });
 
-function expectSentence({ status, out, err }: Awaited<ReturnType<typeof noseroom>>, end: string): void {
+function expectSentence(
+  { status, out, err }: Awaited<ReturnType<typeof noseroomProcess>>,
+  end: string,
+): void {
   expect({ status, out }).toEqual({ status: 2, out: "" });
   expect(err).toMatch(/^[^\n]+\.\n$/u);
   expect(err.endsWith(`${end}\n`) ? end : err).toBe(end);
@@ -65,7 +68,7 @@ describe("noseroom, when a file may not grow as large as it must,", () => {
 
   it("writes no picture at all where one of them finds no place", async () => {
     await mkdir(join(folder, "pictures/step-02-bend-2.svg"), { recursive: true });
-    const { status, out, err } = await noseroom(["check", JOB, "--svg", "pictures"], { cwd: folder });
+    const { status, out, err } = await noseroomProcess(["check", JOB, "--svg", "pictures"], { cwd: folder });
     expect({ status, out }).toEqual({ status: 2, out: "" });
     expect(err).toMatch(/step-02-bend-2\.svg is a folder; name a file\.\n$/u);
     expect(await readdir(join(folder, "pictures"))).toEqual(["step-02-bend-2.svg"]);
@@ -76,7 +79,7 @@ describe.runIf(existsSync(FULL))("noseroom on a full disk", () => {
   it.each(named.filter(([command]) => command !== "example"))(
     "says so (%s %s)",
     async (_command, _option, words) => {
-      expectSentence(await noseroom([...words, FULL]), "the disk is full.");
+      expectSentence(await noseroomProcess([...words, FULL]), "the disk is full.");
     },
   );
 
@@ -99,7 +102,7 @@ describe("noseroom in a folder that may not be written", () => {
   /** Root may write anywhere, so the command is run as nobody then. */
   const asNobody = (words: readonly string[]) => {
     const who = process.getuid?.() === 0 ? { uid: NOBODY, gid: NOBODY } : {};
-    return noseroom(words, { cwd: folder, ...who });
+    return noseroomProcess(words, { cwd: folder, ...who });
   };
 
   it.each(named)("says so and writes nothing (%s %s)", async (_command, _option, words) => {
@@ -120,11 +123,11 @@ describe("noseroom in a folder that may not be written", () => {
   it("says where part of the path is a file, or the folder is not there", async () => {
     await writeFile(join(folder, "note"), BEFORE);
     expectSentence(
-      await noseroom(["blank", JOB, "--svg", "note/out.svg"], { cwd: folder }),
+      await noseroomProcess(["blank", JOB, "--svg", "note/out.svg"], { cwd: folder }),
       "part of that path is a file, not a folder.",
     );
     expectSentence(
-      await noseroom(["blank", JOB, "--svg", "none/out.svg"], { cwd: folder }),
+      await noseroomProcess(["blank", JOB, "--svg", "none/out.svg"], { cwd: folder }),
       "its folder is not there.",
     );
     expect(await readdir(folder)).toEqual(["note"]);
@@ -137,7 +140,7 @@ describe("noseroom, whose file is there already,", () => {
     await writeFile(real, BEFORE);
     await chmod(real, 0o640);
     await run("ln", ["-s", "real.dxf", link]);
-    const { status } = await noseroom(["blank", JOB, "--force", "--dxf", link]);
+    const { status } = await noseroomProcess(["blank", JOB, "--force", "--dxf", link]);
     expect(status).toBe(0);
     expect(await readFile(real, "utf8")).toMatch(/SECTION/u);
     const { out } = await run("ls", ["-l", folder]);

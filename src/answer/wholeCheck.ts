@@ -1,0 +1,107 @@
+/**
+ * The whole check of a whole part's job: search or the user's own order, every stroke judged, the blank, the finished sizes,
+ * warnings. Plain data in, plain data out.
+ */
+import type { Machine } from "../contact/machine.ts";
+import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
+import type { Watch } from "../order/judge.ts";
+import { searchOrders } from "../order/search.ts";
+import { foldedSize } from "../pattern/foldedSize.ts";
+import { type JudgedStroke, judgeStroke, type StrokeRules } from "../pattern/stroke.ts";
+import type { Tooling } from "../pattern/strokeBodies.ts";
+import { StrokeJudge } from "../pattern/strokeJudge.ts";
+import { strokePlan } from "../pattern/strokePlan.ts";
+import { strokeState } from "../pattern/strokeState.ts";
+import { placedBrakes, rowQuestion, rowsFor } from "../pattern/tooling.ts";
+import { WholeJudge } from "../pattern/wholeJudge.ts";
+import { blankAnswer, facesAnswer } from "./wholeBlank.ts";
+import { wholeStepAnswer } from "./wholeStep.ts";
+import { wholeWarnings } from "./wholeWarnings.ts";
+
+/** Whole parts of up to so many bends are ranked. */
+const RANKED_BENDS = 14;
+
+/** Answers a whole part's job. `watch` is told how far a long search is and may stop it (SearchStopped is thrown then). */
+export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
+  const { part, brake, along, marginMm } = job;
+  const rules: StrokeRules = {
+    marginMm,
+    leaf: brake.leaf,
+    ...(along.leastGripMm !== undefined && { leastGripMm: along.leastGripMm }),
+    ...(along.leastFlangeMm !== undefined && { leastFlangeMm: along.leastFlangeMm }),
+  };
+  const judge = new WholeJudge(part, brake, along, rules);
+  const found = job.order ? undefined : searchOrders(judge, RANKED_BENDS, watch);
+  const steps: readonly Planned[] = job.order
+    ? asGiven(job, job.order, judge.machine, rules)
+    : found!.order.map(({ stroke, way }) => ({ stroke: judge.ways[stroke]!.stroke, tooling: way.tooling }));
+  let made = 0;
+  const strokes = steps.map(({ stroke, tooling, clampedAt }) => {
+    const planned = strokePlan(part, brake, stroke);
+    if (!planned.ok) throw new Error("a stroke that was read can be planned");
+    const state = strokeState(new StrokeJudge(planned.plan, judge.machine, along, rules).elements, made);
+    if (!state) throw new Error("a stroke that was read lies on one line");
+    for (const bend of stroke.bends) made |= 1 << bend;
+    return { judged: judgeStroke(state, judge.machine, tooling, rules), clampedAt };
+  });
+  const folded = foldedSize(part.sheet);
+  return {
+    verdict: worst(strokes.map(({ judged }) => judged)),
+    order: strokes.map(({ judged, clampedAt }) => wholeStepAnswer(job, judged, clampedAt)),
+    viableOrders: found?.orders === undefined || found.orders === null ? null : exact(found.orders),
+    statesChecked: found?.judged ?? strokes.length,
+    faces: facesAnswer(part),
+    blank: blankAnswer(part),
+    folded: {
+      size: folded.sizeMm,
+      faces: folded.facesMm.map((size, i) => ({ face: i + 1, size })),
+    },
+    remedies: [],
+    warnings: wholeWarnings(
+      job,
+      strokes.map(({ judged }) => judged),
+    ),
+  };
+}
+
+interface Planned {
+  readonly stroke: Pick<WholeStep, "bends" | "clampedFace">;
+  readonly tooling: Tooling;
+  readonly clampedAt?: WholeStep["clampedAt"];
+}
+
+/** The user's own steps: fingers as they are set, else the fewest that hold the bend. */
+function asGiven(
+  { part, brake, along }: WholeJob,
+  order: readonly WholeStep[],
+  machine: Machine,
+  rules: StrokeRules,
+): Planned[] {
+  let made = 0;
+  return order.map((step) => {
+    const planned = strokePlan(part, brake, step);
+    if (!planned.ok) throw new Error("a step that was read can be planned");
+    const { plan } = planned;
+    const [base] = placedBrakes(plan, along) as [Tooling];
+    const placed = { ...base, ...(step.placedMm !== undefined && { placedMm: step.placedMm }) };
+    const before = made;
+    for (const bend of step.bends) made |= 1 << bend;
+    if (step.fingers)
+      return { stroke: step, tooling: { ...placed, fingers: step.fingers }, clampedAt: step.clampedAt };
+    if (!along.fingers) return { stroke: step, tooling: placed, clampedAt: step.clampedAt };
+    const [held] = new StrokeJudge(plan, machine, along, rules).held(before, []);
+    const [row] = held ? [] : rowsFor(rowQuestion(plan, along, placed, []), []);
+    const tooling = held?.tooling ?? { ...placed, fingers: row?.row ?? [] };
+    return { stroke: step, tooling, clampedAt: step.clampedAt };
+  });
+}
+
+function worst(strokes: readonly JudgedStroke[]): WholeAnswer["verdict"] {
+  if (strokes.some(({ verdict }) => verdict === "hits")) return "hits";
+  return strokes.some(({ verdict }) => verdict === "tight") ? "tight" : "clear";
+}
+
+function exact(count: bigint): number | bigint {
+  return count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : count;
+}

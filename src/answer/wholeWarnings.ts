@@ -1,0 +1,69 @@
+/**
+ * What a good foreman would say before a whole part is cut: sharp bends, short grips and flanges, bare lengths, the swing.
+ * One sentence each, lengths in the job's unit.
+ */
+import { brakeWarnings } from "../brake/brakeWarnings.ts";
+import type { WholeJob } from "../jobFile/wholeJob.ts";
+import { sharpBends, sharpBendWords } from "../part/sharpBends.ts";
+import { gripAndFlange } from "../pattern/gripAndFlange.ts";
+import type { JudgedStroke } from "../pattern/stroke.ts";
+import { formatLength } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { bendNames } from "./warnings.ts";
+
+/** Grip or flange under so many times the least asks for care. */
+const SCANT = 2;
+
+/** Warnings on a whole part's strokes, sheet and brake. */
+export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): string[] {
+  const { part, brake, along, units } = job;
+  const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
+  const { bends } = part.sheet.pattern;
+  const sheet = { ...part, flatsMm: [], bends };
+  const sharp = new Map<string, number[]>();
+  for (const one of sharpBends(sheet)) {
+    const words = sharpBendWords(one, part.metal.name, units);
+    sharp.set(words, [...(sharp.get(words) ?? []), one.bend + 1]);
+  }
+  return [
+    ...[...sharp].map(([words, which]) => `${bendNames(which)}: ${words}`),
+    ...strokes.flatMap((stroke) => strokeWarnings(job, stroke, say)),
+    ...brakeWarnings(brake, part.thicknessMm, say),
+    ...(along.fingers && brake.clamp.kind === "bar"
+      ? ["The clamp is a bar but has fingers: the fingers are taken as pieces of the bar."]
+      : []),
+  ];
+}
+
+function strokeWarnings({ along, brake }: WholeJob, stroke: JudgedStroke, say: (mm: Mm) => string): string[] {
+  const { state, bareMm, swingShort } = stroke;
+  const { plan } = state;
+  const name = bendNames(plan.stroke.bends.map((bend) => bend + 1));
+  const warnings: string[] = [];
+  if (swingShort)
+    warnings.push(
+      `${name}: the leaf swings to ${brake.leaf.swingDeg}° only, and the bend needs ${plan.bend.overbendDeg.toFixed(1)}°.`,
+    );
+  const depths = gripAndFlange(state, {
+    leaf: brake.leaf,
+    ...(along.leastGripMm !== undefined && { leastGripMm: along.leastGripMm }),
+    ...(along.leastFlangeMm !== undefined && { leastFlangeMm: along.leastFlangeMm }),
+  });
+  const scant = (mm: Mm, leastMm: Mm) => leastMm > 0 && mm < SCANT * leastMm;
+  if (scant(depths.gripMm, depths.leastGripMm)) {
+    warnings.push(
+      `${name}: only ${say(depths.gripMm)} of sheet lies under the clamp behind the bend; it needs ${say(depths.leastGripMm)}, better twice that.`,
+    );
+  }
+  if (scant(depths.flangeMm, depths.leastFlangeMm)) {
+    warnings.push(
+      `${name}: only ${say(depths.flangeMm)} of sheet lies on the leaf beyond the bend; it needs ${say(depths.leastFlangeMm)}, better twice that.`,
+    );
+  }
+  if (bareMm > along.fingerGapMm + 1e-6) {
+    warnings.push(
+      `${name}: ${say(bareMm)} of the bend line lies under no finger; past ${say(along.fingerGapMm)} the bend bows there (common practice, no source).`,
+    );
+  }
+  return warnings;
+}

@@ -1,0 +1,108 @@
+/**
+ * The answer to a whole part's job, as plain data: what `check --json` prints. Lengths in mm, angles in degrees, bends, faces
+ * and fingers counted from 1. Points of the brake are [x, y, w], section frame and distance along the bend line from its
+ * left end; points of the blank are [x, y].
+ */
+import type { FaceName } from "../pattern/faceName.ts";
+import type { WholeMember } from "../pattern/strokeBodies.ts";
+import type { WholeHandling } from "../pattern/strokeHandling.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
+import type { PointPair, Verdict } from "./answer.ts";
+import type { Remedy } from "./wayOut.ts";
+
+export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
+export type { WholeHandling, WholeMember };
+
+export interface WholeContactAnswer {
+  readonly angle: Deg;
+  /** Null where the leaf meets the brake itself. */
+  readonly face: number | null;
+  readonly member: WholeMember;
+  /** Which finger, counted from the left. */
+  readonly finger?: number;
+  /** Of a frame piece that the job names. */
+  readonly name?: string;
+  readonly point: PlacePoint;
+}
+
+export interface FingerAnswer {
+  readonly width: Mm;
+  /** Its left side in w. */
+  readonly from: Mm;
+}
+
+/** A width that no finger of the shop has, with the fingers to put beside it. */
+export interface MissingFinger {
+  readonly least: Mm;
+  readonly most: Mm;
+  readonly beside: readonly Mm[];
+}
+
+export interface WholeStepAnswer {
+  readonly bends: readonly number[];
+  readonly clampedAt: PointPair;
+  readonly clampedFace: number;
+  readonly markedFaceUp: boolean;
+  readonly angle: Deg;
+  readonly overbend: Deg;
+  readonly reached: Deg;
+  readonly relaxesTo: Deg;
+  readonly verdict: Verdict;
+  readonly clearance: Mm | null;
+  readonly clearancePoints: readonly [PlacePoint, PlacePoint] | null;
+  readonly contact: WholeContactAnswer | null;
+  readonly refused: "grip" | "flange" | "length" | "pinched" | null;
+  readonly fingers: readonly FingerAnswer[];
+  /** The longest stretch of bend line under no finger. */
+  readonly bareLength: Mm;
+  readonly load: WholeHandling;
+  readonly unload: WholeHandling;
+  readonly setback: Mm;
+  /** Where the brake's left end stands in w; only where brake or clamp has a length. */
+  readonly placed?: Mm;
+  /** Only where no row of fingers holds the bend down. */
+  readonly missing?: MissingFinger;
+}
+
+export interface FaceAnswer {
+  readonly face: number;
+  readonly name: FaceName;
+  readonly outline: readonly PointPair[];
+  readonly holes: readonly (readonly PointPair[])[];
+}
+
+export interface WholeBlankBend {
+  readonly bend: number;
+  /** Its middle line's ends, on the outline. */
+  readonly line: readonly [PointPair, PointPair];
+  readonly tangents: readonly [readonly [PointPair, PointPair], readonly [PointPair, PointPair]];
+  readonly allowance: Mm;
+  readonly deduction: Mm;
+}
+
+export interface WholeReliefHole {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly diameter: Mm;
+  readonly bends: readonly [number, number];
+}
+
+export interface WholeAnswer {
+  readonly verdict: Verdict;
+  readonly order: readonly WholeStepAnswer[];
+  readonly viableOrders: number | bigint | null;
+  readonly statesChecked: number;
+  readonly faces: readonly FaceAnswer[];
+  readonly blank: {
+    readonly outline: readonly (PointPair | readonly [x: Mm, y: Mm, radius: Mm])[];
+    readonly holes: readonly (readonly (PointPair | readonly [x: Mm, y: Mm, radius: Mm])[])[];
+    readonly reliefHoles: readonly WholeReliefHole[];
+    readonly bends: readonly WholeBlankBend[];
+  };
+  readonly folded: {
+    readonly size: readonly [x: Mm, y: Mm, z: Mm];
+    readonly faces: readonly { readonly face: number; readonly size: readonly [x: Mm, y: Mm] }[];
+  };
+  readonly remedies: readonly Remedy[];
+  readonly warnings: readonly string[];
+}

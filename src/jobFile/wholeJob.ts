@@ -1,0 +1,29 @@
+/**
+ * A job whose part is a whole part, as the engine works on it: lengths in mm, bends and faces counted from 0.
+ */
+import type { Brake } from "../brake/brake.ts";
+import type { Built } from "../pattern/panels.ts";
+import type { PlacedFinger } from "../pattern/strokeBodies.ts";
+import type { Stroke } from "../pattern/strokePlan.ts";
+import type { Along } from "../pattern/tooling.ts";
+import type { WholePart } from "../pattern/wholePart.ts";
+import type { Point } from "../plane/point.ts";
+import type { Mm } from "../units/quantity.ts";
+
+export interface WholeStep extends Stroke {
+  readonly clampedAt: Point;
+  /** Fingers as the user sets them. */
+  readonly fingers?: readonly PlacedFinger[];
+  readonly placedMm?: Mm;
+}
+
+export interface WholeJob {
+  readonly units: "mm" | "in";
+  readonly part: WholePart;
+  readonly brake: Brake;
+  readonly along: Along;
+  readonly order?: readonly WholeStep[];
+  readonly marginMm: Mm;
+  /** Where bends of the blank cross or run into each other, wanting a relief hole; only of what is built up. */
+  readonly built?: Built;
+}

@@ -1,0 +1,114 @@
+/**
+ * A made bend as bodies of the section. One whose axis runs along w keeps its arc, over the part of it that the strip has
+ * in an interval; any other is cut along its arc into convex slices, each at most 0.002 mm larger than the sheet.
+ */
+import type { Point } from "../plane/point.ts";
+import type { Mm, Rad } from "../units/quantity.ts";
+import type { Ring } from "./ring.ts";
+import { Solid } from "./solid.ts";
+import { type Fold, type Placement, placed, type Spot, turned } from "./space.ts";
+
+const SLICE_OFF_MM: Mm = 0.002;
+
+/** An axis is along w when its direction's w is off 1 by no more. */
+const ALONG_W = 1e-9;
+
+/** A bend as placed: the sheet before it, the bend seen from there, and convex pieces of its strip. */
+export interface MadeBend {
+  readonly before: Placement;
+  readonly fold: Fold;
+  readonly pieces: readonly Ring[];
+}
+
+/** An arc of the section: axis, direction from it to the sheet where the arc starts, way it turns, and its radii. */
+export interface ArcFrame {
+  readonly center: Point;
+  readonly startRad: Rad;
+  /** +1 where the sheet is led round counter-clockwise. */
+  readonly way: 1 | -1;
+  readonly insideRadiusMm: Mm;
+}
+
+/** Whether the axis of a made bend runs along w, so that it is an arc of the section. */
+export function isAlongW({ before, fold }: MadeBend): boolean {
+  const axis = turned(before, [-fold.ny, fold.nx, 0]);
+  return Math.abs(Math.abs(axis[2]) - 1) < ALONG_W;
+}
+
+/** The arc of a bend whose axis runs along w. */
+export function arcFrame({ before, fold }: MadeBend, thicknessMm: Mm): ArcFrame {
+  const spot = placed(before, fold.tangent, fold.axisZ);
+  const toSheet = turned(before, [0, 0, -fold.up]);
+  const ahead = turned(before, [fold.nx, fold.ny, 0]);
+  return {
+    center: { x: spot[0], y: spot[1] },
+    startRad: Math.atan2(toSheet[1], toSheet[0]),
+    way: toSheet[0] * ahead[1] - toSheet[1] * ahead[0] > 0 ? 1 : -1,
+    insideRadiusMm: fold.up > 0 ? fold.axisZ - thicknessMm : -fold.axisZ,
+  };
+}
+
+/** Corners of a piece of strip as distance across the bend from its tangent line, and w. */
+export function unrolled(
+  { before, fold }: MadeBend,
+  piece: Ring,
+): { readonly across: Mm; readonly w: number }[] {
+  return piece.map((point) => {
+    const across = (point.x - fold.tangent.x) * fold.nx + (point.y - fold.tangent.y) * fold.ny;
+    const onAxis = { x: point.x - across * fold.nx, y: point.y - across * fold.ny };
+    return { across, w: placed(before, onAxis, 0)[2] };
+  });
+}
+
+/** Slices of a made bend across w, its faces drawn in by `insetMm`. */
+export function bentSlices({ before, fold, pieces }: MadeBend, thicknessMm: Mm, insetMm: Mm): Solid[] {
+  const inside = (fold.up > 0 ? fold.axisZ - thicknessMm : -fold.axisZ) + insetMm;
+  const outside = inside + thicknessMm - 2 * insetMm;
+  const step = 2 * Math.acos(1 - Math.min(0.5, SLICE_OFF_MM / outside));
+  const count = Math.max(1, Math.ceil(fold.angleRad / step));
+  const bulge = 1 / Math.cos(fold.angleRad / count / 2);
+  const spotAt = (point: Point, radius: Mm): Spot => {
+    const across = (point.x - fold.tangent.x) * fold.nx + (point.y - fold.tangent.y) * fold.ny;
+    const turnedRad = (across / fold.allowanceMm) * fold.angleRad;
+    const out = radius * Math.sin(turnedRad) - across;
+    const z = fold.axisZ - fold.up * radius * Math.cos(turnedRad);
+    return placed(before, { x: point.x + out * fold.nx, y: point.y + out * fold.ny }, z);
+  };
+  return pieces.flatMap((piece) =>
+    Array.from({ length: count }, (_, i) => {
+      const [from, to] = [(fold.allowanceMm * i) / count, (fold.allowanceMm * (i + 1)) / count];
+      const part = between(piece, fold, from, to);
+      if (part.length < 3) return [];
+      // The outer face is taken to where tangents meet: no slice is smaller than the sheet.
+      return [
+        new Solid(
+          part.map((point) => spotAt(point, inside)),
+          part.map((point) => spotAt(point, outside * bulge)),
+        ),
+      ];
+    }).flat(),
+  );
+}
+
+/** A convex piece of strip between two distances across the bend. */
+function between(piece: Ring, fold: Fold, from: Mm, to: Mm): Ring {
+  const across = ({ x, y }: Point) => (x - fold.tangent.x) * fold.nx + (y - fold.tangent.y) * fold.ny;
+  return keptSide(
+    keptSide(piece, (p) => across(p) - from),
+    (p) => to - across(p),
+  );
+}
+
+/** The part of a convex ring where `side` is not under 0. */
+export function keptSide(ring: Ring, side: (point: Point) => number): Ring {
+  return ring.flatMap((point, i) => {
+    const next = ring[(i + 1) % ring.length]!;
+    const [a, b] = [side(point), side(next)];
+    const kept = a >= 0 ? [point] : [];
+    if ((a > 0 && b < 0) || (a < 0 && b > 0)) {
+      const t = a / (a - b);
+      kept.push({ x: point.x + t * (next.x - point.x), y: point.y + t * (next.y - point.y) });
+    }
+    return kept;
+  });
+}

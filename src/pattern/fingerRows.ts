@@ -1,0 +1,204 @@
+/**
+ * Which fingers to put on and where, exactly: rows of owned widths, side by side in the stations that are free for them,
+ * so that no bend line has more than the given length bare. Ends of a row's fingers are followed as intervals, so every
+ * place along the brake is looked at. Fewest fingers first.
+ */
+import type { Mm } from "../units/quantity.ts";
+import type { PlacedFinger } from "./strokeBodies.ts";
+import { DRAWN_IN_MM } from "./strokeBodies.ts";
+import type { Interval } from "./strokePlan.ts";
+
+/** Fingers of one width that the shop has. */
+export interface FingerStock {
+  readonly widthMm: Mm;
+  readonly count: number;
+}
+
+export interface RowQuestion {
+  readonly stock: readonly FingerStock[];
+  /** Bend lines to be held down, from the left. */
+  readonly lines: readonly Interval[];
+  /** Stations where no finger can stand, in order. */
+  readonly blocked: readonly Interval[];
+  readonly gapMm: Mm;
+  /** Where the brake runs. */
+  readonly brake: Interval;
+}
+
+/** How many of each width of the stock; a row of them can be placed. */
+export type FingerSet = readonly number[];
+
+/** Rows longer than this are more than a person sets up. */
+const MOST_FINGERS = 40;
+/** So many sets of equally few fingers are enough to choose from. */
+const MOST_SETS = 6;
+
+const SAME_MM = 1e-9;
+
+/** Where the last finger may end, and how it came to be: `before` is undefined for the first. */
+interface Reach {
+  readonly ends: Interval;
+  readonly width: number;
+  readonly before: Reach | undefined;
+}
+
+/** The sets of fewest fingers that hold all lines down; empty where no row of the stock does. */
+export function fewestFingers(question: RowQuestion): FingerSet[] {
+  const zones = zonesOf(question);
+  let level = new Map<string, { set: number[]; reaches: Reach[] }>();
+  const none = question.stock.map(() => 0);
+  level.set(none.join(), { set: none, reaches: [] });
+  for (let count = 0; count < MOST_FINGERS && level.size > 0; count++) {
+    const next = new Map<string, { set: number[]; reaches: Reach[] }>();
+    const done: FingerSet[] = [];
+    for (const { set, reaches } of level.values()) {
+      for (const [width, { widthMm, count: owned }] of question.stock.entries()) {
+        if (set[width]! >= owned) continue;
+        const more =
+          count === 0
+            ? firstPlaces(question, zones, width)
+            : reaches.flatMap((reach) => nextPlaces(question, zones, reach, width));
+        if (more.length === 0 || widthMm <= 0) continue;
+        const longer = set.map((n, i) => (i === width ? n + 1 : n));
+        const key = longer.join();
+        const known = next.get(key);
+        if (known) known.reaches = thinned([...known.reaches, ...more]);
+        else next.set(key, { set: longer, reaches: thinned(more) });
+      }
+    }
+    for (const { set, reaches } of next.values())
+      if (done.length < MOST_SETS && reaches.some((reach) => lastEnds(question, reach))) done.push(set);
+    if (done.length > 0) return done;
+    level = next;
+  }
+  return [];
+}
+
+/** A row of just these fingers, its places in the middle of what they may be; undefined where there is none. */
+export function rowOf(question: RowQuestion, set: FingerSet): PlacedFinger[] | undefined {
+  const zones = zonesOf(question);
+  const total = set.reduce((sum, n) => sum + n, 0);
+  const failed = new Set<string>();
+  const go = (left: readonly number[], reaches: readonly Reach[], placed: number): Reach | undefined => {
+    if (placed === total) return reaches.find((reach) => lastEnds(question, reach));
+    for (const width of left.keys()) {
+      if (left[width] === 0) continue;
+      const more = thinned(
+        placed === 0
+          ? firstPlaces(question, zones, width)
+          : reaches.flatMap((reach) => nextPlaces(question, zones, reach, width)),
+      );
+      if (more.length === 0) continue;
+      const rest = left.map((n, i) => (i === width ? n - 1 : n));
+      const key = `${rest.join()}|${more.map(({ ends }) => `${ends.from.toFixed(6)},${ends.to.toFixed(6)}`).join(";")}`;
+      if (failed.has(key)) continue;
+      const found = go(rest, more, placed + 1);
+      if (found) return found;
+      failed.add(key);
+    }
+    return undefined;
+  };
+  const last = total === 0 ? undefined : go(set, [], 0);
+  return last && placedRow(question, last);
+}
+
+/** Free stations, with what a finger's ends may overlap of what is blocked: touching is no contact. */
+function zonesOf({ blocked, brake }: RowQuestion): Interval[] {
+  const zones: Interval[] = [];
+  let from = brake.from;
+  for (const block of blocked) {
+    if (block.from + DRAWN_IN_MM > from)
+      zones.push({ from, to: Math.min(block.from + DRAWN_IN_MM, brake.to) });
+    from = Math.max(from, block.to - DRAWN_IN_MM);
+  }
+  if (from < brake.to) zones.push({ from, to: brake.to });
+  return zones;
+}
+
+/** The first finger: it leaves no more than the gap bare at the left end of the first line. */
+function firstPlaces(
+  { lines, gapMm, stock }: RowQuestion,
+  zones: readonly Interval[],
+  width: number,
+): Reach[] {
+  const line = lines[0]!;
+  return placesIn(
+    zones,
+    stock[width]!.widthMm,
+    { from: -Infinity, to: line.from + gapMm },
+    width,
+    undefined,
+    line,
+  );
+}
+
+/** The next finger after one that may end in an interval: within the gap, or at the next line past the end of one. */
+function nextPlaces(question: RowQuestion, zones: readonly Interval[], reach: Reach, width: number): Reach[] {
+  const { lines, gapMm, stock } = question;
+  const { ends } = reach;
+  const widthMm = stock[width]!.widthMm;
+  const found = placesIn(zones, widthMm, { from: ends.from, to: ends.to + gapMm }, width, reach, lines[0]!);
+  for (const [i, line] of lines.entries()) {
+    const next = lines[i + 1];
+    // From here on all of this line is held down or short enough to stay bare: on to the next line.
+    const from = Math.max(ends.from, line.to - gapMm);
+    if (!next || from > ends.to + SAME_MM || from > next.from + gapMm) continue;
+    const past: Reach = { ...reach, ends: { from, to: ends.to } };
+    found.push(...placesIn(zones, widthMm, { from, to: next.from + gapMm }, width, past, lines[0]!));
+  }
+  return found;
+}
+
+/** Places for a finger whose left side lies in `starts`, one interval a zone. It must reach past the first line's start. */
+function placesIn(
+  zones: readonly Interval[],
+  widthMm: Mm,
+  starts: Interval,
+  width: number,
+  before: Reach | undefined,
+  line: Interval,
+): Reach[] {
+  return zones.flatMap(({ from, to }) => {
+    const [low, high] = [Math.max(from, starts.from), Math.min(to - widthMm, starts.to)];
+    const least = before ? low : Math.max(low, line.from - widthMm);
+    if (least > high + SAME_MM) return [];
+    return [{ ends: { from: least + widthMm, to: Math.max(least, high) + widthMm }, width, before }];
+  });
+}
+
+/** Whether a row that ends there leaves no more than the gap bare at the end of the last line. */
+function lastEnds({ lines, gapMm }: RowQuestion, { ends }: Reach): boolean {
+  return ends.to >= lines.at(-1)!.to - gapMm - SAME_MM;
+}
+
+/** Of the ways to come to an interval of ends only those that reach what no other does. */
+function thinned(reaches: readonly Reach[]): Reach[] {
+  return reaches.filter(
+    ({ ends }, i) =>
+      !reaches.some(
+        (other, j) =>
+          j !== i &&
+          other.ends.from <= ends.from + SAME_MM &&
+          other.ends.to >= ends.to - SAME_MM &&
+          (j < i || other.ends.from < ends.from - SAME_MM || other.ends.to > ends.to + SAME_MM),
+      ),
+  );
+}
+
+/** The row led back from its last finger, each as near the middle of its room as the next one lets it. */
+function placedRow({ stock, lines, gapMm }: RowQuestion, last: Reach): PlacedFinger[] {
+  const row: PlacedFinger[] = [];
+  const wanted = Math.max(lines.at(-1)!.to - gapMm, last.ends.from);
+  // The last finger just reaches over the end of the last line where it can.
+  let end = Math.min(last.ends.to, Math.max(wanted, Math.min(lines.at(-1)!.to, last.ends.to)));
+  for (let reach: Reach | undefined = last; reach; reach = reach.before) {
+    const { widthMm } = stock[reach.width]!;
+    const fromMm = end - widthMm;
+    row.unshift({ widthMm, fromMm });
+    const before: Reach | undefined = reach.before;
+    if (!before) break;
+    // As far right as the next finger lets it, if it may be: then nothing is bare between the two.
+    end = Math.min(before.ends.to, fromMm);
+  }
+  return row;
+}

@@ -1,0 +1,261 @@
+/**
+ * First contact of one stroke, exact: every piece of sheet over every body's interval of w, and the moving side against the
+ * clamped one, handed to the contact kernel in the section plane. Part against part, a projection may say too much: an
+ * interval is halved until it is free or shorter than 0.05 mm.
+ */
+import { type ContactFound, firstContact } from "../contact/firstContact.ts";
+import type { Machine } from "../contact/machine.ts";
+import { Meeting } from "../contact/meeting.ts";
+import type { Spot } from "../contact/overlap.ts";
+import { makePairCurve } from "../contact/pairCurve.ts";
+import { noContact, SideChecks } from "../contact/sideChecks.ts";
+import { slideAt } from "../motion/slide.ts";
+import type { Swing } from "../motion/swing.ts";
+import type { Point } from "../plane/point.ts";
+import type { Rad } from "../units/quantity.ts";
+import { leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
+import type { StrokeElements } from "./elements.ts";
+import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
+import type { Shape } from "./shape.ts";
+import type { Body, WholeMember } from "./strokeBodies.ts";
+import type { Interval } from "./strokePlan.ts";
+import { type StrokeState, sideShapes } from "./strokeState.ts";
+
+export interface WholeContact {
+  readonly leafAngleRad: Rad;
+  readonly member: WholeMember;
+  readonly finger?: number;
+  readonly name?: string;
+  /** The part's face, from 0; undefined where the leaf meets the brake itself. */
+  readonly face: number | undefined;
+  /** Section frame. */
+  readonly point: Point;
+  readonly w: number;
+}
+
+/** Part against part an interval of w is not halved further than this. */
+const SHORTEST_MM = 0.05;
+
+/** What is not worth a look: intervals that only touch. */
+const TOUCHING_MM = 0.01;
+
+/** The first contact of a stroke with the brake or of the part with itself, undefined where there is none. */
+export function strokeContact(
+  state: StrokeState,
+  bodies: readonly Body[],
+  machine: Machine,
+): WholeContact | undefined {
+  const search = new ContactSearch(state.elements, machine);
+  const [movingShapes, clampedShapes] = [sideShapes(state, "moving"), sideShapes(state, "clamped")];
+  for (const shape of movingShapes) for (const body of bodies) search.moving(shape, body);
+  for (const shape of clampedShapes) for (const body of bodies) search.clamped(shape, body);
+  for (const moving of movingShapes) {
+    for (const clamped of clampedShapes) search.self(moving, clamped);
+  }
+  search.leafItself(bodies);
+  return search.found;
+}
+
+/** What was met first so far; where along w is worked out only for who asks. */
+interface Raw {
+  readonly phiRad: Rad;
+  readonly shape: Shape | undefined;
+  readonly over: Interval;
+  readonly member: WholeMember;
+  readonly finger: number | undefined;
+  readonly name: string | undefined;
+  /** From the pivot. */
+  readonly x: number;
+  readonly y: number;
+  /** Where it is with the leaf at rest, from the pivot. */
+  readonly restX: number;
+  readonly restY: number;
+}
+
+export class ContactSearch {
+  private raw: Raw | undefined;
+  private readonly curve = makePairCurve();
+  private readonly meeting = new Meeting();
+  private readonly kernel: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
+  private readonly spot: Spot = { x: 0, y: 0 };
+
+  constructor(
+    private readonly at: Pick<StrokeElements, "seat" | "pieces">,
+    private readonly machine: Machine,
+  ) {}
+
+  /** Whether anything is met. */
+  get meets(): boolean {
+    return this.raw !== undefined;
+  }
+
+  /** What is met first. */
+  get found(): WholeContact | undefined {
+    if (!this.raw) return undefined;
+    const { phiRad, shape, over, member, finger, name, x, y, restX, restY } = this.raw;
+    const { x: px, y: py } = this.at.seat.pivot;
+    const place = shape?.placeOf({ x: restX + px, y: restY + py }, over.from, over.to);
+    return {
+      leafAngleRad: phiRad,
+      member,
+      ...(finger !== undefined && { finger }),
+      ...(name !== undefined && { name }),
+      face: place?.face,
+      point: { x: x + px, y: y + py },
+      w: place?.w ?? 0,
+    };
+  }
+
+  /** Whether nothing can be met any sooner. */
+  private get atRest(): boolean {
+    return this.raw !== undefined && this.raw.phiRad <= 0;
+  }
+
+  /** Lowers what is found to the first contact of a moving shape with a body. */
+  moving(shape: Shape, body: Body): void {
+    if (this.atRest || !overlap(shape, body)) return;
+    this.still(shape, body);
+    if (this.atRest || sweepsClear(this.at.pieces, shape.box, body)) return;
+    const { pieces } = this.at;
+    for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
+      if (body.member === "leaf") {
+        if (ridesLeaf) this.sweep(laid, body.solid.features, pieces.sliding, { shape, body, moving: true });
+      } else if (!sectorsApart(laid.features, swing, body.solid)) {
+        this.sweep(laid, body.solid.features, swing, { shape, body, moving: true });
+      }
+    }
+  }
+
+  /** The same of a clamped shape: it is met where it stands, or by the leaf. */
+  clamped(shape: Shape, body: Body): void {
+    if (this.atRest || !overlap(shape, body)) return;
+    this.still(shape, body);
+    if (this.atRest || body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box))
+      return;
+    for (const { features } of shape.rest(body.from, body.to))
+      this.sweep({ features: this.machine.leaf.features }, features, this.at.pieces.leafTurning, {
+        shape,
+        body,
+        moving: false,
+      });
+  }
+
+  /** The same of a moving shape with a clamped one. */
+  self(moving: Shape, clamped: Shape): void {
+    const from = Math.max(moving.minW, clamped.minW) + TOUCHING_MM;
+    const to = Math.min(moving.maxW, clamped.maxW) - TOUCHING_MM;
+    if (to <= from || this.atRest || sidesApart(this.at.pieces, moving.box, clamped.box)) return;
+    this.selfOver(moving, clamped, from, to);
+  }
+
+  private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
+    const before = this.raw;
+    const against = clamped.rest(from, to);
+    if (against.length === 0 || this.atRest) return;
+    const where = { shape: moving, moving: true, from, to };
+    for (const laid of moving.rest(from, to)) {
+      // Both runs lie flat at rest, side by side in the blank.
+      if (moving.run && clamped.run) break;
+      for (const other of against)
+        if (!this.atRest && laidOverlap(laid, other, this.spot)) this.note(0, where);
+    }
+    for (const { laid, swing } of this.atRest ? [] : moving.swept(from, to)) {
+      for (const other of against) {
+        if (moving.run && clamped.run && this.behindBend(other)) continue;
+        this.sweep(laid, other.features, swing, where);
+      }
+    }
+    if (this.raw === before || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
+    this.raw = before;
+    const middle = (from + to) / 2;
+    this.selfOver(moving, clamped, from, middle);
+    this.selfOver(moving, clamped, middle, to);
+  }
+
+  /** Clamped run that ends at the bend: between it and the moving run lies the bend zone. */
+  private behindBend({ features }: Laid): boolean {
+    const { seat } = this.at;
+    return features.maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
+  }
+
+  /** The swinging leaf itself against clamp and bed. */
+  leafItself(bodies: readonly Body[]): void {
+    const record = noContact();
+    new SideChecks(this.at.seat, this.machine).leafWithBrake(record);
+    if (record.phiRad >= (this.raw?.phiRad ?? this.at.seat.sweepRad)) return;
+    const member = record.member === "clamp" ? bodies[0]!.member : record.member;
+    const { phiRad, x, y } = record;
+    const over = { from: 0, to: 0 };
+    this.raw = {
+      phiRad,
+      shape: undefined,
+      over,
+      member,
+      finger: undefined,
+      name: undefined,
+      x,
+      y,
+      restX: x,
+      restY: y,
+    };
+  }
+
+  private still(shape: Shape, body: Body): void {
+    const { box } = shape;
+    const B = body.solid.features;
+    if (box.minX >= B.maxX || B.minX >= box.maxX || box.minY >= B.maxY || B.minY >= box.maxY) return;
+    for (const laid of shape.rest(body.from, body.to)) {
+      if (this.atRest || !overlapsBody(laid, body.solid, this.spot)) continue;
+      this.note(0, { shape, body, moving: false, from: body.from, to: body.to });
+    }
+  }
+
+  private sweep(
+    laid: Laid,
+    fixed: Laid["features"],
+    swing: Swing,
+    of: { readonly shape: Shape; readonly moving: boolean; readonly body?: Body } & Partial<Interval>,
+  ): void {
+    const { meeting, kernel, spot } = this;
+    const { pieces, seat } = this.at;
+    const limit = Math.min(this.raw?.phiRad ?? Infinity, seat.sweepRad);
+    const phi = firstContact(laid.features, fixed, swing, limit, this.curve, meeting, kernel);
+    if (phi === Infinity) return;
+    [meeting.kind, meeting.a, meeting.b] = [kernel.kind, kernel.a, kernel.b];
+    const [c, s] = swing.turns ? [Math.cos(phi), Math.sin(phi)] : [1, 0];
+    meeting.meets(phi, c, s, swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi);
+    [spot.x, spot.y] = [meeting.fixedX, meeting.fixedY];
+    if (swing === pieces.sliding) {
+      // Found in the frame of the leaf: turn the point with it.
+      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
+      [spot.x, spot.y] = [
+        cos * meeting.fixedX - sin * meeting.fixedY,
+        sin * meeting.fixedX + cos * meeting.fixedY,
+      ];
+    }
+    const { body } = of;
+    this.note(phi, { ...of, from: body?.from ?? of.from!, to: body?.to ?? of.to! });
+  }
+
+  private note(
+    phi: Rad,
+    of: Interval & { readonly shape: Shape; readonly moving: boolean; readonly body?: Body },
+  ): void {
+    const { x, y } = this.spot;
+    let [restX, restY] = [x, y];
+    if (of.moving && phi > 0) {
+      // Back to where the sheet was with the leaf at rest.
+      const [c, s] = [Math.cos(phi), Math.sin(phi)];
+      [restX, restY] = [c * x + s * y - slideAt(this.at.seat, phi), c * y - s * x];
+    }
+    const { shape, from, to, body } = of;
+    const member: WholeMember = body?.member ?? "part";
+    const [finger, name] = [body?.finger, body?.name];
+    this.raw = { phiRad: phi, shape, over: { from, to }, member, finger, name, x, y, restX, restY };
+  }
+}
+
+/** Whether a shape and a body share any of w. */
+export function overlap(shape: Pick<Shape, "minW" | "maxW">, { from, to }: Interval): boolean {
+  return shape.minW < to && shape.maxW > from;
+}

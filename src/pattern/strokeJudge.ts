@@ -1,0 +1,250 @@
+/**
+ * A stroke judged after any set of bends, for the order search: what each element meets, blocks and keeps clear of is worked
+ * out once and shared by all sets that agree in the bends that decide where it lies. Says no only where the whole stroke,
+ * judged by itself (stroke.ts), would say no.
+ */
+import type { Machine } from "../contact/machine.ts";
+import { type ElementRoom, elementRoom, frontLift, liftsToTry, stationsUnder } from "./elementRoom.ts";
+import { StrokeElements } from "./elements.ts";
+import type { FingerSet } from "./fingerRows.ts";
+import { shortOf } from "./gripAndFlange.ts";
+import { handlingOf } from "./handlingOf.ts";
+import { blockedStations, merged } from "./stations.ts";
+import type { StrokeRules } from "./stroke.ts";
+import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
+import { ContactSearch } from "./strokeContact.ts";
+import { lyingShape, type WholeHandling } from "./strokeHandling.ts";
+import type { BendSet, Interval, StrokePlan } from "./strokePlan.ts";
+import { type StrokeState, strokeState } from "./strokeState.ts";
+import { type Along, placedBrakes, rowQuestion, rowsFor, tooShort } from "./tooling.ts";
+
+/** A way in which a stroke can be made: how the brake stands to it and how the part gets in and out. */
+export interface HeldStroke {
+  readonly tooling: Tooling;
+  readonly set: FingerSet;
+  readonly load: WholeHandling;
+  readonly unload: WholeHandling;
+}
+
+/** So many rows are tried for a part that gets in or out by another way than the front. */
+const MOST_SLOW = 3;
+
+function isOnHolder({ load, unload }: HeldStroke): boolean {
+  return load !== "fingers off" && unload !== "fingers off";
+}
+
+export class StrokeJudge {
+  readonly elements: StrokeElements;
+  private readonly bases: readonly { readonly tooling: Tooling; readonly bodies: readonly Body[] }[];
+  private readonly hitting = new Map<string, boolean>();
+  private readonly pairs = new Map<string, boolean>();
+  private readonly stations = new Map<string, readonly Interval[]>();
+  private readonly rooms = new Map<string, ElementRoom>();
+  private readonly bareWays = new Map<string, WholeHandling>();
+  private readonly rows = new Map<string, ReturnType<typeof rowsFor>>();
+
+  constructor(
+    readonly plan: StrokePlan,
+    private readonly machine: Machine,
+    private readonly along: Along,
+    private readonly rules: StrokeRules,
+  ) {
+    this.elements = new StrokeElements(plan);
+    this.bases = placedBrakes(plan, along)
+      .filter((tooling) => !tooShort(plan, tooling))
+      .map((tooling) => ({
+        tooling,
+        bodies: strokeBodies(machine, this.elements.seat.noseSetbackMm, tooling),
+      }));
+  }
+
+  /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
+  held(made: BendSet, wished: readonly FingerSet[]): HeldStroke[] {
+    const { seat } = this.elements;
+    if (seat.sweepRad < seat.overbendRad || seat.pinched) return [];
+    const state = strokeState(this.elements, made);
+    if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
+    for (const base of this.bases.keys()) {
+      if (this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, base))) continue;
+      const ways = this.along.fingers
+        ? this.onFingers(state, base, wished)
+        : [this.handled(state, base, [], [])];
+      const held = ways.filter((way): way is HeldStroke => way !== undefined);
+      if (held.length > 0) return held;
+    }
+    return [];
+  }
+
+  /** Stations where no finger can stand, whatever it is lifted by. */
+  blockedFor(state: StrokeState): Interval[] {
+    return merged(
+      this.plan.part.sheet.faces.flatMap((_, face) => {
+        const key = this.keyOf(state, face);
+        const known = this.stations.get(key);
+        if (known) return known;
+        const { side, strips, faces } = state.all[face]!;
+        const blocked = merged(
+          [...strips, ...faces].flatMap((shape) => blockedStations(this.elements, this.machine, shape, side)),
+        );
+        this.stations.set(key, blocked);
+        return blocked;
+      }),
+    );
+  }
+
+  /** What all judgements of an element have in common: its face, and which of the bends that decide it are made. */
+  keyOf({ made }: StrokeState, face: number): string {
+    return `${face}:${made & this.plan.deciding[face]!}`;
+  }
+
+  /** Whether an element meets a body that is no finger. */
+  private meets(state: StrokeState, face: number, base: number): boolean {
+    const key = `${base}:${this.keyOf(state, face)}`;
+    const known = this.hitting.get(key);
+    if (known !== undefined) return known;
+    const search = new ContactSearch(this.elements, this.machine);
+    const { side, strips, faces } = state.all[face]!;
+    for (const shape of [...strips, ...faces]) {
+      for (const body of this.bases[base]!.bodies) {
+        if (side === "clamped") search.clamped(shape, body);
+        else search.moving(shape, body);
+      }
+    }
+    if (face === this.plan.anchor) search.leafItself(this.bases[base]!.bodies);
+    this.hitting.set(key, search.meets);
+    return search.meets;
+  }
+
+  private meetsItself(state: StrokeState): boolean {
+    const { sides } = this.plan;
+    return sides.some(
+      (side, moving) =>
+        side === "moving" &&
+        sides.some((other, clamped) => other === "clamped" && this.pairMeets(state, moving, clamped)),
+    );
+  }
+
+  private pairMeets(state: StrokeState, moving: number, clamped: number): boolean {
+    const key = `${this.keyOf(state, moving)}/${this.keyOf(state, clamped)}`;
+    const known = this.pairs.get(key);
+    if (known !== undefined) return known;
+    const search = new ContactSearch(this.elements, this.machine);
+    const [a, b] = [state.all[moving]!, state.all[clamped]!];
+    for (const one of [...a.strips, ...a.faces])
+      for (const other of [...b.strips, ...b.faces]) search.self(one, other);
+    this.pairs.set(key, search.meets);
+    return search.meets;
+  }
+
+  private onFingers(
+    state: StrokeState,
+    base: number,
+    wished: readonly FingerSet[],
+  ): (HeldStroke | undefined)[] {
+    const blocked = this.blockedFor(state);
+    const tried = new Set<string>();
+    let held: readonly HeldStroke[] = [];
+    const under = (stations: readonly Interval[]): boolean => {
+      const zones = merged([...blocked, ...stations]);
+      const key = zones.map(({ from, to }) => `${from},${to}`).join(";");
+      if (tried.has(key)) return false;
+      tried.add(key);
+      const ways = this.onRows(state, base, this.rowsIn(base, zones, key, wished));
+      if (ways.some(isOnHolder)) {
+        held = ways.filter(isOnHolder);
+        return true;
+      }
+      if (held.length === 0) held = ways;
+      return false;
+    };
+    // Fingers that the sheet can't pass on its way may stand elsewhere.
+    if (!under([])) this.liftedStations(state, base).some(under);
+    return [...held];
+  }
+
+  /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
+  private onRows(state: StrokeState, base: number, rows: ReturnType<typeof rowsFor>): HeldStroke[] {
+    const held: HeldStroke[] = [];
+    let slow = 0;
+    for (const { set, row } of rows) {
+      if (slow >= MOST_SLOW) break;
+      const way = this.handled(state, base, set, row);
+      if (way?.load !== "front" || way.unload !== "front") slow++;
+      if (way) held.push(way);
+    }
+    return held;
+  }
+
+  /** Stations that fingers lifted so far as to pass something can't have, before the bend is made or after. */
+  private liftedStations(state: StrokeState, base: number): Interval[][] {
+    const { liftMm } = this.machine.brake;
+    return [false, true].flatMap((finished) => {
+      const rooms = this.roomsOf(state, base, finished);
+      return liftsToTry(rooms, liftMm).map((mm) => stationsUnder(rooms, mm));
+    });
+  }
+
+  private rowsIn(base: number, zones: readonly Interval[], key: string, wished: readonly FingerSet[]) {
+    const known = `${base}|${key}|${wished.length}`;
+    const rows =
+      this.rows.get(known) ??
+      rowsFor(rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones), wished);
+    this.rows.set(known, rows);
+    return rows;
+  }
+
+  private roomsOf(state: StrokeState, base: number, finished: boolean): ElementRoom[] {
+    const { bodies } = this.bases[base]!;
+    const rooms = state.all.map(({ face, side, strips, faces }) => {
+      const key = `${base}:${finished}:${this.keyOf(state, face)}`;
+      const known = this.rooms.get(key);
+      if (known) return known;
+      const lying = [...strips, ...faces].map((shape) => lyingShape(shape, side, finished));
+      const room = elementRoom(this.elements, this.machine, bodies, lying);
+      this.rooms.set(key, room);
+      return room;
+    });
+    const key = `${base}:${finished}:zone`;
+    const { flat, bent } = this.elements.ownZone();
+    const zone =
+      this.rooms.get(key) ??
+      elementRoom(
+        this.elements,
+        this.machine,
+        bodies,
+        (finished ? bent : flat).map((shape) => lyingShape(shape, "clamped", finished)),
+      );
+    this.rooms.set(key, zone);
+    return [...rooms, zone];
+  }
+
+  /** The stroke with a row of fingers, or undefined where the part gets in or out in no way. */
+  private handled(
+    state: StrokeState,
+    base: number,
+    set: FingerSet,
+    row: readonly PlacedFinger[],
+  ): HeldStroke | undefined {
+    const tooling: Tooling = {
+      ...this.bases[base]!.tooling,
+      ...(this.along.fingers && { fingers: row }),
+    };
+    const [load, unload] = [false, true].map((finished) => this.wayOf(state, base, tooling, finished)) as [
+      WholeHandling,
+      WholeHandling,
+    ];
+    return load === "blocked" || unload === "blocked" ? undefined : { tooling, set, load, unload };
+  }
+
+  private wayOf(state: StrokeState, base: number, tooling: Tooling, finished: boolean): WholeHandling {
+    const { liftMm } = this.machine.brake;
+    const rooms = this.roomsOf(state, base, finished);
+    if (frontLift(rooms, tooling.fingers ?? []) <= liftMm) return "front";
+    // What has no way with all fingers away has none with some.
+    const key = `${base}:${finished}:${state.made}`;
+    const bare =
+      this.bareWays.get(key) ?? handlingOf(state, this.machine, this.bases[base]!.tooling, finished);
+    this.bareWays.set(key, bare);
+    return bare === "blocked" ? bare : handlingOf(state, this.machine, tooling, finished);
+  }
+}

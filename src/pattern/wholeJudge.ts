@@ -1,0 +1,162 @@
+/**
+ * A whole part as a judge for the order search (order/judge): its strokes, how each can be held, and what they cost. Rank:
+ * all clear, then no fingers off, then fewest turns of the part, less sheet swung, fewest finger changes.
+ */
+
+import type { Brake } from "../brake/brake.ts";
+import { Machine } from "../contact/machine.ts";
+import type { BendSet, Held, Judge } from "../order/judge.ts";
+import { Weights } from "../order/weights.ts";
+import type { Mm } from "../units/quantity.ts";
+import type { FingerSet } from "./fingerRows.ts";
+import { regionArea } from "./ring.ts";
+import { judgeStroke, type StrokeRules } from "./stroke.ts";
+import type { Tooling } from "./strokeBodies.ts";
+import { type HeldStroke, StrokeJudge } from "./strokeJudge.ts";
+import { type Stroke, strokePlan } from "./strokePlan.ts";
+import { strokeState } from "./strokeState.ts";
+import { strokesOf } from "./strokes.ts";
+import { StrokeWidths } from "./strokeWidth.ts";
+import { type Along, placedBrakes, rowQuestion, rowsFor } from "./tooling.ts";
+import type { WholePart } from "./wholePart.ts";
+
+export interface WholeHeld extends Held {
+  readonly way: HeldStroke;
+}
+
+/** How the part lies and which fingers are on, as far as it costs something to change. */
+interface Hold {
+  readonly markedFaceUp: boolean;
+  /** Direction from clamped to moving side in the blank, in whole degrees. */
+  readonly wayDeg: number;
+  readonly set: FingerSet;
+}
+
+/** More finger changes than this in one stroke cost no more. */
+const MOST_CHANGES = 99;
+
+export class WholeJudge implements Judge<WholeHeld> {
+  readonly bends: number;
+  readonly strokes: readonly BendSet[];
+  readonly costGrain = 1;
+  readonly wishes = 2;
+  /** All the ways to split the part for a swing, in the order of `strokes`. */
+  readonly ways: readonly {
+    readonly stroke: Stroke;
+    readonly judge: StrokeJudge;
+    readonly widths: StrokeWidths;
+  }[];
+  readonly machine: Machine;
+  private readonly holds: Hold[] = [];
+  private readonly holdNumbers = new Map<string, number>();
+  private readonly weights: Weights;
+  private readonly areas: readonly number[];
+  /** Finger sets that were the fewest for some stroke: tried for every other too. */
+  private readonly sets = new Map<string, FingerSet>();
+
+  constructor(
+    readonly part: WholePart,
+    readonly brake: Brake,
+    readonly along: Along,
+    readonly rules: StrokeRules,
+  ) {
+    this.machine = new Machine(brake, part.thicknessMm);
+    this.bends = part.sheet.pattern.bends.length;
+    this.ways = strokesOf(part).flatMap((stroke) => {
+      const planned = strokePlan(part, brake, stroke);
+      if (!planned.ok) return [];
+      const judge = new StrokeJudge(planned.plan, this.machine, along, rules);
+      return [{ stroke, judge, widths: new StrokeWidths(judge.elements, this.machine) }];
+    });
+    this.strokes = this.ways.map(({ stroke }) => stroke.bends.reduce((set, bend) => set | (1 << bend), 0));
+    this.areas = this.ways.map(({ judge }) => swungArea(judge));
+    const mostArea = Math.max(1, ...this.areas) * this.bends;
+    this.weights = new Weights([2 * this.bends, mostArea, MOST_CHANGES * this.bends]);
+  }
+
+  held(set: BendSet, stroke: number): readonly WholeHeld[] {
+    const { judge } = this.ways[stroke]!;
+    const found = judge.held(set, [...this.sets.values()]);
+    for (const way of found) this.sets.set(way.set.join(), way.set);
+    return found.map((way) => this.heldBy(stroke, way));
+  }
+
+  between(before: WholeHeld, after: WholeHeld): number {
+    const [a, b] = [this.holds[before.hold]!, this.holds[after.hold]!];
+    const turned = a.wayDeg === b.wayDeg ? 0 : 1;
+    const turnedOver = a.markedFaceUp === b.markedFaceUp ? 0 : 1;
+    return this.weights.cost(turned + turnedOver, 0, fingerChanges(a.set, b.set));
+  }
+
+  grants(wish: number, set: BendSet, by: WholeHeld): boolean {
+    const { marginMm } = this.rules;
+    if (wish === 0) return this.clearanceMm(set, by, marginMm) >= marginMm;
+    return by.way.load !== "fingers off" && by.way.unload !== "fingers off";
+  }
+
+  clearanceMm(set: BendSet, by: WholeHeld, enoughMm: Mm): Mm {
+    return this.ways[by.stroke]!.widths.widthMm(set, by.way.tooling, enoughMm);
+  }
+
+  swingRad(set: BendSet, stroke: number): number {
+    const { judge } = this.ways[stroke]!;
+    const state = strokeState(judge.elements, set);
+    if (!state) return -1;
+    const { contact, refused, load } = judgeStroke(
+      state,
+      this.machine,
+      this.blocked(stroke).way.tooling,
+      this.rules,
+    );
+    if (refused) return -1;
+    // A part that can't be got in is swung no farther than one that meets the brake at rest.
+    if (load === "blocked") return 0;
+    return contact ? contact.leafAngleRad : judge.elements.seat.sweepRad;
+  }
+
+  blocked(stroke: number): WholeHeld {
+    const { judge } = this.ways[stroke]!;
+    const [base] = placedBrakes(judge.plan, this.along) as [Tooling];
+    const row = this.along.fingers
+      ? rowsFor(rowQuestion(judge.plan, this.along, base, []), [])[0]
+      : undefined;
+    const tooling: Tooling = { ...base, ...(row && { fingers: row.row }) };
+    return this.heldBy(stroke, { tooling, set: row?.set ?? [], load: "blocked", unload: "blocked" });
+  }
+
+  private heldBy(stroke: number, way: HeldStroke): WholeHeld {
+    const { plan } = this.ways[stroke]!.judge;
+    const { nx, ny } = plan.own[0]!.fold;
+    const wayDeg = (Math.round((Math.atan2(ny, nx) * 180) / Math.PI) + 360) % 360;
+    const hold: Hold = { markedFaceUp: plan.markedFaceUp, wayDeg, set: way.set };
+    const key = `${hold.markedFaceUp}:${wayDeg}:${way.set.join()}`;
+    let number = this.holdNumbers.get(key);
+    if (number === undefined) {
+      number = this.holds.push(hold) - 1;
+      this.holdNumbers.set(key, number);
+    }
+    const cost = this.weights.cost(0, this.areas[stroke]!, 0);
+    return { stroke, makes: this.strokes[stroke]!, hold: number, cost, way };
+  }
+}
+
+/** Fingers put on and taken off between two rows. */
+export function fingerChanges(a: FingerSet, b: FingerSet): number {
+  const changes = a.reduce((sum, n, i) => sum + Math.abs(n - (b[i] ?? 0)), 0);
+  return Math.min(MOST_CHANGES, changes);
+}
+
+/** Sheet beyond the stroke's bend lines, in whole mm². */
+function swungArea({ plan }: StrokeJudge): number {
+  const { sheet } = plan.part;
+  const faces = sheet.faces.reduce(
+    (sum, face, i) => sum + (plan.sides[i] === "moving" ? regionArea(face) : 0),
+    0,
+  );
+  const strips = sheet.hinges.reduce((sum, hinge) => {
+    const area = hinge.strips.reduce((all, strip) => all + regionArea(strip), 0);
+    if (plan.own.some((own) => own.hinge === hinge)) return sum + area / 2;
+    return plan.sides[hinge.left[0]!] === "moving" ? sum + area : sum;
+  }, 0);
+  return Math.round(faces + strips);
+}
