@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readDxf } from "../pictures/readDxf.ts";
-import { EXAMPLES, noseroom, run, STACK_TRACE } from "./noseroom.ts";
+import { EXAMPLES, noseroom, STACK_TRACE } from "./noseroom.ts";
 
 let folder = "";
 beforeAll(() => {
