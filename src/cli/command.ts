@@ -19,4 +19,6 @@ function watchOutput(): void {
 
 watchOutput();
 watchStops();
-process.exitCode = await main(process.argv.slice(2));
+void main(process.argv.slice(2)).then((status) => {
+  process.exitCode = status;
+});
