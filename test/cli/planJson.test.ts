@@ -145,8 +145,8 @@ describe("a job with doubts", () => {
 describe("noseroom blank of a job with cut-outs", () => {
   it("tells where to cut and drill, and how the grain lies", async () => {
     const { out } = await noseroom(["blank", base]);
-    expect(out).toMatch(/^cut-out 5 +from +0\.00 +0 +90\.00 +3 35\/64$/mu);
-    expect(out).toMatch(/^relief hole 6, bend 1 +3\.17 mm wide +25\.32 +1 +110\.00 +4 21\/64$/mu);
+    expect(out).toMatch(/^cut-out 5 +from +0\.00 +90\.00$/mu);
+    expect(out).toMatch(/^relief hole 6, bend 1 +3\.17 mm wide +25\.32 +110\.00$/mu);
     expect(out).toContain("Grain across the bend lines, as it should be.");
   });
 });
