@@ -16,7 +16,7 @@ import { readJob } from "../../src/jobFile/readJob.ts";
 import { stagesOf } from "../../src/motion/stages.ts";
 
 /** A tenth by default; `SAMPLES=10000` asks for all. */
-const SAMPLES = Number(process.env["SAMPLES"] ?? 1_000);
+const SAMPLES = Number(process.env.SAMPLES ?? 1_000);
 const LONG = { timeout: 300_000 };
 
 const JOBS = [
