@@ -14,8 +14,8 @@ import { answerOf } from "../cases/answers.ts";
 import { enumerate, followOrder, rankOf } from "../reference/enumerate.ts";
 import type { PlainJob } from "../reference/plainJob.ts";
 import { randomJobs } from "../reference/randomJob.ts";
-import { longJobs } from "./longJobs.ts";
-import { faultsOf, isWay, type Read, readAs } from "./tryWays.ts";
+import { longJobs } from "../ways/longJobs.ts";
+import { faultsOf, isWay, type Read, readAs } from "../ways/tryWays.ts";
 
 const FAILING_JOBS = 500;
 
