@@ -58,6 +58,8 @@ export function atScale(job: NumbersJob, factor: number): NumbersJob {
       },
       frame: (brake.frame ?? []).map(scaled),
       lift: brake.lift * factor,
+      // The least grip of 3 mm would not grow with the job.
+      ...{ leastGrip: Math.max(3, 4 * part.thickness) * factor },
       ...(setback !== undefined && { setback: typeof setback === "string" ? setback : setback * factor }),
       ...(rated && {
         rated: { ...rated, thickness: rated.thickness * factor, length: rated.length * factor },
