@@ -21,6 +21,8 @@ export class Seated {
   private readonly itself: Itself;
   /** The nose pinches nothing; the leaf swings far enough and meets neither bed nor clamp by itself. */
   private readonly isPossible: boolean;
+  /** There is enough sheet to grip and to push, whatever bends are made. */
+  private readonly isAlwaysHeld: boolean;
   private readonly open = openRoom();
   private beginnings = 0;
   private readonly zoneToLoad: Room = openRoom();
@@ -43,13 +45,16 @@ export class Seated {
       !seat.overload &&
       seat.sweepRad >= seat.overbendRad &&
       alone.phiRad === Number.POSITIVE_INFINITY;
+    // With every other bend made both runs are as short as they get.
+    this.isAlwaysHeld = holdFault(seat, machine.brake, -1) === undefined;
     this.loading.bendZone(false, this.zoneToLoad);
     this.loading.bendZone(true, this.zoneToUnload);
   }
 
   /** Whether the bend can be made after the bends in `set`. */
   canMake(set: number): boolean {
-    if (!this.isPossible || holdFault(this.seat, this.machine.brake, set) !== undefined) return false;
+    if (!this.isPossible) return false;
+    if (!this.isAlwaysHeld && holdFault(this.seat, this.machine.brake, set) !== undefined) return false;
     const moving = this.moving.of(set);
     if (moving.barred) return false;
     const clamped = this.clamped.of(set);
