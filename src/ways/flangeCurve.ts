@@ -4,6 +4,9 @@
  * Bound: each limit to 0.005 mm of the flange; between two webs the true limit is within 0.05 mm of the line, or 1/8 mm of web.
  */
 import type { Brake } from "../brake/brake.ts";
+import { leastFlangeMm, leastGripMm } from "../motion/holds.ts";
+import { seatFor } from "../motion/seat.ts";
+import type { Bend } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { type BendingSheet, channel, channelBend } from "./channel.ts";
 import { folds } from "./folds.ts";
@@ -42,14 +45,26 @@ export function longestFlange(
 ): Mm | null {
   const bend = channelBend(brake, sheet, angleDeg);
   if (bend === undefined) return null;
-  const shortest = bend.bendSetbackMm + LEAST_FLAT_MM;
-  const passes = (more: Mm) => {
-    const part = channel(sheet, bend, webMm, shortest + more);
+  const made = (flangeMm: Mm) => {
+    const part = channel(sheet, bend, webMm, flangeMm);
     return part !== undefined && folds({ part, brake }, 0, machines);
   };
-  if (shortest >= mostFlangeMm || !passes(0)) return null;
+  const shortest = shortestFlats(brake, sheet, bend, webMm)
+    .map((flatMm) => bend.bendSetbackMm + flatMm)
+    .find((flangeMm) => flangeMm < mostFlangeMm && made(flangeMm));
+  if (shortest === undefined) return null;
+  const passes = (more: Mm) => made(shortest + more);
   const most = mostFlangeMm - shortest;
   return shortest + largestPassing({ passes, most, first: SCAN_MM, tolerance: TOLERANCE_MM });
+}
+
+/** Flats that a flange may start from: the shortest tried, what the leaf needs to push, what the clamp needs to grip. */
+function shortestFlats(brake: Brake, sheet: BendingSheet, bend: Bend, webMm: Mm): Mm[] {
+  const grip = leastGripMm(brake, sheet.thicknessMm);
+  const part = channel(sheet, bend, webMm, bend.bendSetbackMm + grip);
+  if (part === undefined) return [];
+  const push = leastFlangeMm(brake, seatFor(part, brake, 0, "end"));
+  return [LEAST_FLAT_MM, push, grip].toSorted((a, b) => a - b);
 }
 
 /** The whole curve, webs from the narrowest that can be bent to the widest of the range. */
