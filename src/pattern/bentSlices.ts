@@ -66,36 +66,55 @@ export function bentSlices({ before, fold, pieces }: MadeBend, thicknessMm: Mm, 
   const outside = inside + thicknessMm - 2 * insetMm;
   const step = 2 * Math.acos(1 - Math.min(0.5, SLICE_OFF_MM / outside));
   const count = Math.max(1, Math.ceil(fold.angleRad / step));
-  const bulge = 1 / Math.cos(fold.angleRad / count / 2);
+  const { places, bulges } = boundaries(count, fold.angleRad / count);
   const spotAt = (point: Point, radius: Mm): Spot => {
-    const across = (point.x - fold.tangent.x) * fold.nx + (point.y - fold.tangent.y) * fold.ny;
+    const across = acrossOf(fold, point);
     const turnedRad = (across / fold.allowanceMm) * fold.angleRad;
     const out = radius * Math.sin(turnedRad) - across;
     const z = fold.axisZ - fold.up * radius * Math.cos(turnedRad);
     return placed(before, { x: point.x + out * fold.nx, y: point.y + out * fold.ny }, z);
   };
   return pieces.flatMap((piece) =>
-    Array.from({ length: count }, (_, i) => {
-      const [from, to] = [(fold.allowanceMm * i) / count, (fold.allowanceMm * (i + 1)) / count];
-      const part = between(piece, fold, from, to);
+    places.slice(1).flatMap((to, i) => {
+      const [from, across] = [places[i]!, fold.allowanceMm];
+      const part = between(piece, fold, from * across, to * across);
       if (part.length < 3) return [];
-      // The outer face is taken to where tangents meet: no slice is smaller than the sheet.
+      const bulgeAt = (point: Point) => {
+        const share = (acrossOf(fold, point) / across - from) / (to - from);
+        return bulges[i]! + share * (bulges[i + 1]! - bulges[i]!);
+      };
       return [
         new Solid(
           part.map((point) => spotAt(point, inside)),
-          part.map((point) => spotAt(point, outside * bulge)),
+          part.map((point) => spotAt(point, outside * bulgeAt(point))),
         ),
       ];
-    }).flat(),
+    }),
   );
+}
+
+/**
+ * Where slices end, as shares of the bend, and by how much their outer corners stand out so that no slice is smaller than
+ * the sheet: on the arc where the flats begin, elsewhere where tangents meet.
+ */
+function boundaries(
+  count: number,
+  stepRad: number,
+): { readonly places: number[]; readonly bulges: number[] } {
+  const out = 1 / Math.cos(stepRad / 2);
+  const inner = Array.from({ length: count }, (_, i) => (i + 0.5) / count);
+  return { places: [0, ...inner, 1], bulges: [1, ...inner.map(() => out), 1] };
+}
+
+function acrossOf({ tangent, nx, ny }: Fold, { x, y }: Point): Mm {
+  return (x - tangent.x) * nx + (y - tangent.y) * ny;
 }
 
 /** A convex piece of strip between two distances across the bend. */
 function between(piece: Ring, fold: Fold, from: Mm, to: Mm): Ring {
-  const across = ({ x, y }: Point) => (x - fold.tangent.x) * fold.nx + (y - fold.tangent.y) * fold.ny;
   return keptSide(
-    keptSide(piece, (p) => across(p) - from),
-    (p) => to - across(p),
+    keptSide(piece, (p) => acrossOf(fold, p) - from),
+    (p) => to - acrossOf(fold, p),
   );
 }
 

@@ -1,0 +1,115 @@
+/**
+ * A plain section said as a whole part answers as the section: every worked case and example of up to six bends written as a
+ * drawn pattern and as a section with `ends: []`, in the order that the section's answer gives. Figures within 0.001.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { check } from "../../src/answer/check.ts";
+import { checkWhole } from "../../src/answer/wholeCheck.ts";
+import type { Job } from "../../src/jobFile/job.ts";
+import { readAnyJob } from "../../src/jobFile/readAnyJob.ts";
+import { readJob } from "../../src/jobFile/readJob.ts";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const MOST_BENDS = 6;
+const LENGTH_MM = 100;
+
+interface SectionFile {
+  readonly units: "mm" | "in";
+  readonly part: Record<string, unknown> & {
+    readonly insideRadius: unknown;
+    readonly bends: readonly Record<string, unknown>[];
+  };
+}
+
+const jobs = ["test/cases", "examples"].flatMap((folder) =>
+  readdirSync(root + folder)
+    .filter((name) => name.endsWith(".json") && !name.includes("expected"))
+    .flatMap((name) => {
+      const text = readFileSync(`${root}${folder}/${name}`, "utf8");
+      const read = readJob(text);
+      if (!read.ok || read.job.part.bends.length > MOST_BENDS) return [];
+      return [{ name, job: read.job, file: JSON.parse(text) as SectionFile }];
+    }),
+);
+
+/** The blank of a section: where its bend lines and the middles of its flats lie, in the file's unit. */
+function layout({ part }: Job, units: "mm" | "in") {
+  const unit = units === "in" ? 1 / 25.4 : 1;
+  const [lines, middles]: [number[], number[]] = [[], []];
+  let x = 0;
+  part.flatsMm.forEach((flatMm, i) => {
+    middles.push((x + flatMm / 2) * unit);
+    x += flatMm;
+    const bend = part.bends[i];
+    if (!bend) return;
+    lines.push((x + bend.allowanceMm / 2) * unit);
+    x += bend.allowanceMm;
+  });
+  return { lines, middles, width: x * unit, length: LENGTH_MM * unit };
+}
+
+function asPattern(job: Job, { units, part }: SectionFile): Record<string, unknown> {
+  const { lines, width, length } = layout(job, units);
+  const { flats: _f, bends, overall: _o, doubts: _d, cutOuts: _c, grain: _g, ...sheet } = part;
+  const outline = [
+    [0, 0],
+    [width, 0],
+    [width, length],
+    [0, length],
+  ];
+  return {
+    ...sheet,
+    pattern: {
+      outline,
+      bends: job.part.bends.map(({ angleDeg, turn }, i) => {
+        const { insideRadius = part.insideRadius, overbend, deduction } = bends[i]!;
+        const own = {
+          ...(overbend !== undefined && { overbend }),
+          ...(deduction !== undefined && { deduction }),
+        };
+        return {
+          line: [
+            [lines[i], 0],
+            [lines[i], length],
+          ],
+          angle: angleDeg,
+          turn,
+          insideRadius,
+          ...own,
+        };
+      }),
+    },
+  };
+}
+
+describe.each(jobs)("$name", ({ job, file }) => {
+  const answer = check(job);
+  const { middles, length } = layout(job, file.units);
+  const order = answer.order.map(({ bend, clamped }) => ({
+    bends: [bend],
+    clampedAt: [middles[clamped === "start" ? bend - 1 : bend], length / 2],
+  }));
+
+  it.each([
+    ["a pattern", asPattern(job, file)],
+    ["a section with no ends", { ...file.part, ends: [] }],
+  ])("checkWhole: answers as the section when it is said as %s", (_, part) => {
+    const { finishByHand: _byHand, ...rest } = file as SectionFile & { finishByHand?: unknown };
+    const whole =
+      order.length === job.part.bends.length ? { ...rest, part, order } : { ...rest, part, order: undefined };
+    const read = readAnyJob(JSON.stringify(whole));
+    if (!read.ok || read.kind !== "whole") throw new Error(JSON.stringify(read));
+    const said = checkWhole(read.job);
+    expect(said.verdict).toBe(answer.verdict);
+    if (whole.order === undefined) return;
+    for (const [i, step] of answer.order.entries()) {
+      const other = said.order[i]!;
+      expect([other.verdict, other.load, other.unload]).toEqual([step.verdict, step.load, step.unload]);
+      expect(Math.abs(other.reached - step.reached)).toBeLessThan(0.001);
+      expect(other.clearance === null).toBe(step.clearance === null);
+      expect(Math.abs((other.clearance ?? 0) - (step.clearance ?? 0))).toBeLessThan(0.001);
+    }
+  });
+});
