@@ -77,7 +77,7 @@ describe.each([
   it("draws each piece small, for a screen on the bench", async () => {
     const pieces = panel().locator("details").filter({ hasText: "Each piece" });
     await pieces.locator("summary").click();
-    expect(await pieces.locator("img.plan").count()).toBeGreaterThan(9);
+    await expect.poll(() => pieces.locator("img.plan").count()).toBeGreaterThan(9);
     await pieces.locator("summary").click();
   });
 
