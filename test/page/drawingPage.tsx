@@ -11,8 +11,9 @@ import { type Page, PageContext } from "../../web/page.ts";
 import { FlatLabels } from "../../web/panels/flatLabels.tsx";
 import { onCanvas } from "../../web/stage/camera.ts";
 import { flatPlaces } from "../../web/stage/flatPlaces.ts";
+import type { Frame } from "../../web/stage/frame.ts";
 import { measuredFlats } from "../../web/stage/measured.ts";
-import { type Frame, Stage } from "../../web/stage/stage.ts";
+import { Stage } from "../../web/stage/stage.ts";
 import { poseStep, type StepPose, sheetAtDeg } from "../../web/stage/stepPose.ts";
 import type { JobFile } from "../../web/store/jobFile.ts";
 

@@ -129,12 +129,12 @@ describe("the drawing", () => {
           button("Play")?.click();
         }),
     );
-    await page.getByRole("button", { name: "Play" }).waitFor();
+    await page.getByRole("button", { name: "Play", exact: true }).waitFor();
     const held = await leaf();
     expect(Number.parseFloat(held)).toBeLessThan(75);
     await press(page, "Play");
     await until(leaf, /^75(\.\d)?°$/);
-    await page.getByRole("button", { name: "Play" }).waitFor();
+    await page.getByRole("button", { name: "Play", exact: true }).waitFor();
   });
 
   it("sets the leaf to its end at once where less motion is wished for", async () => {

@@ -6,8 +6,8 @@ import { outlinePath, shortNumber } from "../../src/drawing/pathData.ts";
 import { boxOf } from "../../src/plane/bounding.ts";
 import { usePage } from "../page.ts";
 import { inSection } from "../stage/camera.ts";
+import type { Frame } from "../stage/frame.ts";
 import type { MeasuredFlat } from "../stage/measured.ts";
-import type { Frame } from "../stage/stage.ts";
 import { leafAtDeg, type StepPose, sheetAtDeg } from "../stage/stepPose.ts";
 import { FinishedPart } from "./finishedPart.tsx";
 

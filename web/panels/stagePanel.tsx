@@ -13,10 +13,11 @@ import {
   throatWords,
 } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
+import type { Frame } from "../stage/frame.ts";
 import { wireGestures } from "../stage/gestures.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
 import { Player } from "../stage/player.ts";
-import { type Frame, Stage } from "../stage/stage.ts";
+import { Stage } from "../stage/stage.ts";
 import { poseStep, type StepPose } from "../stage/stepPose.ts";
 import { BeforeAfter, hasRoomBeside } from "./beforeAfter.tsx";
 import { BesideStage } from "./besideStage.tsx";

@@ -10,9 +10,9 @@ import { textMeasure } from "../drafting/textWidth.ts";
 import { type Camera, inSection, onCanvas, shifted, zoomed } from "./camera.ts";
 import { paintDimensions, paintFinding, paintFindingWords } from "./findings.ts";
 import { flatPlaces } from "./flatPlaces.ts";
+import type { Frame } from "./frame.ts";
 import { type Ink, inkOf } from "./ink.ts";
 import {
-  fillSheet,
   paintLeaf,
   paintLeafName,
   paintMarkedFace,
@@ -21,30 +21,12 @@ import {
   paintStanding,
 } from "./layers.ts";
 import type { MeasuredFlat } from "./measured.ts";
-import { cleanSheet, drawWords, pathOf, type Sheet } from "./pen.ts";
+import { cleanSheet, drawWords, type Sheet } from "./pen.ts";
 import { paintScale } from "./scaleRule.ts";
 import { stageLabels } from "./stageLabels.ts";
 import { bentDeg, heldDeg, leafAtDeg, type StepPose } from "./stepPose.ts";
-import { sheetOnTheWay } from "./turnOver.ts";
+import { paintTurning, type Turning } from "./turning.ts";
 import { framed } from "./window.ts";
-
-/** What a frame looked like, for the words and labels around the canvas. */
-export interface Frame {
-  readonly pulledDeg: number;
-  readonly heldDeg: number;
-  /** Dimensions and numbers, by key: "flat 0", "bend 0", "angle"; and the words of the "finding". */
-  readonly labels: readonly Placed[];
-  /** What of the section the canvas shows. */
-  readonly camera: Camera;
-  readonly width: number;
-  readonly height: number;
-}
-
-interface Turning {
-  readonly from: StepPose | null;
-  readonly camera: Camera;
-  readonly share: number;
-}
 
 /** Height of a label: what a finger hits on a touch screen is larger by its padding. */
 const LABEL_HIGH = 24;
@@ -76,7 +58,7 @@ export class Stage {
   /** Where the standing brake's names are. */
   private names: readonly Box[] = [];
   private readonly widthOf = textMeasure();
-  /** Which place each label took in the frame before. */
+  /** Which place each label took before. */
   private readonly before = new Map<string, number>();
 
   constructor(
@@ -213,7 +195,7 @@ export class Stage {
     return { width: this.box.clientWidth, height: this.box.clientHeight };
   }
 
-  /** Whether words find room beside the marks; in a phone's strip the lines below say it all. */
+  /** In a phone's strip there is no room for words; the lines below say it all. */
   private hasRoom(): boolean {
     return this.size().height > 200;
   }
@@ -238,31 +220,21 @@ export class Stage {
     const { pose, camera, ink, turning } = this;
     const { width, height } = this.size();
     const front = cleanSheet(this.front, width, height);
+    const back = () => cleanSheet(this.back, width, height);
     if (pose && turning.share < 1) {
-      this.paintTurning(front, pose);
+      paintTurning(back(), front, pose, { turning, camera, ink });
+      this.standingStale = true;
       this.onFrame({ pulledDeg: 0, heldDeg: 0, labels: [], camera, width, height });
       return;
     }
     if (this.standingStale) {
-      const back = cleanSheet(this.back, width, height);
-      this.names = pose ? paintStanding(back, camera, pose, ink, { names: this.hasRoom() }) : [];
+      const standing = back();
+      this.names = pose ? paintStanding(standing, camera, pose, ink, { names: this.hasRoom() }) : [];
       this.standingStale = false;
     }
     const held = pose ? heldDeg(pose, this.pulled) : 0;
     const labels = pose ? this.paintMoving(front, pose, held) : [];
     this.onFrame({ pulledDeg: this.pulled, heldDeg: held, labels, camera, width, height });
-  }
-
-  /** The part on its way into the step, the clamp open. */
-  private paintTurning(front: Sheet, pose: StepPose): void {
-    const { ink, turning, back } = this;
-    const { from, share } = turning;
-    const camera = from === null ? this.camera : between(turning.camera, this.camera, share);
-    const raisedMm = Math.max(0.01, pose.job.brake.liftMm * Math.sin(Math.PI * Math.min(1, share * 1.02)));
-    paintStanding(cleanSheet(back, front.width, front.height), camera, pose, ink, { names: false, raisedMm });
-    paintLeaf(front, camera, pose, 0, ink, false);
-    fillSheet(front, pathOf(camera, sheetOnTheWay(from, pose, share)), ink);
-    this.standingStale = true;
   }
 
   private paintMoving(front: Sheet, pose: StepPose, held: number): readonly Placed[] {
@@ -317,15 +289,4 @@ export class Stage {
       }
     }
   }
-}
-
-/** The camera on its way from one to another. */
-function between(from: Camera, to: Camera, share: number): Camera {
-  const eased = share * share * (3 - 2 * share);
-  const mix = (a: number, b: number) => a + (b - a) * eased;
-  return {
-    scale: mix(from.scale, to.scale),
-    originX: mix(from.originX, to.originX),
-    originY: mix(from.originY, to.originY),
-  };
 }

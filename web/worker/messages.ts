@@ -160,7 +160,13 @@ export type Question =
   | { readonly id: number; readonly kind: "write"; readonly text: string }
   /** A file's text as typed by hand, to be written as strict JSON. */
   | { readonly id: number; readonly kind: "plain"; readonly text: string }
-  | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
+  | {
+      readonly id: number;
+      readonly kind: "dxf";
+      readonly text: string;
+      readonly units: "mm" | "in";
+      readonly drawnIn?: "mm" | "in";
+    };
 
 export type Reply =
   | { readonly id: number; readonly kind: "problems"; readonly problems: readonly Problem[] }

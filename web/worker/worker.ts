@@ -72,7 +72,7 @@ function problemsOf(problems: readonly Slip[]): Problem[] {
 function answer(question: Question): Reply {
   const { id } = question;
   if (question.kind === "dxf")
-    return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units) };
+    return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units, question.drawnIn) };
   if (question.kind === "write")
     return { id, kind: "written", text: writeJob(JSON.parse(question.text) as JobFile) };
   if (question.kind === "plain") {
