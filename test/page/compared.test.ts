@@ -86,7 +86,7 @@ describe.each([
     await expect.poll(() => picture(page, ".before-after canvas", 1)).not.toBe(now);
     await page.getByLabel("Name", { exact: true }).focus();
     expect(await page.locator(".before-after").count()).toBe(0);
-    await see.click();
+    await (options === PHONE ? see.tap() : see.click());
     await page.locator(".before-after").waitFor();
     await page
       .getByRole("button", { name: /^Do it/ })

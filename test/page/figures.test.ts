@@ -5,7 +5,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { jobFileSchema } from "../../src/jobFile/schema.ts";
-import { pageTests, press, saved, settled, type, until, verdict, words } from "./shop.ts";
+import { pageTests, press, saved, settled, type, until, words } from "./shop.ts";
 
 const tests = pageTests();
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.id ?? "");
@@ -155,10 +155,10 @@ describe("each key of the job file", () => {
     await settled(page);
     const { part } = await fileOf(page);
     expect(part).toMatchObject({ closedBends: "tangent", allowance: "din6935" });
-    expect(part.bends[1].deduction).toBe(0.05);
+    expect(part.bends[1].deduction).toBe(".05");
     await page.getByRole("radio", { name: "To the corner" }).check();
     await page.getByRole("radio", { name: "K-factor" }).check();
-    await page.getByLabel("Deduction, bend 2").fill("");
+    await page.getByLabel("Deduction, bend 2", { exact: true }).fill("");
     await type(page, "Bend 1 °", "90");
   });
 
@@ -198,6 +198,5 @@ describe("each key of the job file", () => {
     });
     await until(() => page.getByLabel("Name", { exact: true }).inputValue(), /^All keys/);
     expect(await fileOf(page)).toEqual(file);
-    expect(await verdict(page)).toMatch(/clear|tight|hits/);
   });
 });

@@ -168,7 +168,7 @@ describe("a photo taken aslant", () => {
     const seen = ({ x, y }: Spot): Spot => {
       const [c, s] = [Math.cos(0.436), Math.sin(0.436)];
       const away = 400 + (x + 20) * s;
-      return { x: 500 + (4800 * (x + 20) * c) / away, y: 450 - (4800 * (y - 15)) / away };
+      return { x: 500 + (4800 * (x + 20) * c) / away, y: 400 - (4800 * (y - 15)) / away };
     };
     const clickAt = async (spot: Spot) => {
       await svg.scrollIntoViewIfNeeded();

@@ -2,6 +2,7 @@
  * How the part was measured, beyond its flats one by one: an overall size that gives one flat, how closed bends are dimensioned,
  * and by which rule bends are allowed for.
  */
+import { useState } from "preact/hooks";
 import { finishedPart } from "../../src/jobFile/job.ts";
 import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { overallSize } from "../../src/part/overallSize.ts";
@@ -47,9 +48,11 @@ export function HowMeasured() {
     const [low = 0, high = 0] = measuredFlats(file, known)[flat]?.pastMm ?? [];
     return (finishedPart(known).flatsMm[flat] ?? 0) + low + high;
   };
+  // Open where a job says something of it; folded and unfolded by hand from then on.
+  const [begun] = useState(rest >= 0 || part.closedBends !== undefined || part.allowance !== undefined);
   const closed = part.bends.some(({ angle }) => Number(angle) > 90);
   return (
-    <details class="more" open={rest >= 0 || part.closedBends !== undefined || part.allowance !== undefined}>
+    <details class="more" open={begun}>
       <summary>Overall size, closed bends, allowance</summary>
       <div class="fields">
         <Pick

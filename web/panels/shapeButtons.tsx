@@ -22,7 +22,7 @@ export function ShapeButtons() {
   const start = async (shape: Shape) => {
     const put = (size: Shape) => {
       const next = withShape(file, size);
-      store.copy(next, sample ? NOTHING_READ : undefined, `start from ${shape.name}`, `shape ${shape.name}`);
+      store.copy(next, sample ? NOTHING_READ : undefined, `start from ${shape.name}`);
       return next;
     };
     const first = put(shape);
@@ -39,6 +39,8 @@ export function ShapeButtons() {
         if (store.snapshot().file !== first) break;
         if (other === null || other.answer.verdict === "hits") continue;
         const words = `The usual size would not fold on this brake: this one is ${times} times as large.`;
+        // In place of the usual size, so that one undo takes the shape away.
+        store.undo();
         setTold({ file: put(resized(shape, times)), words });
         asker.stop();
         return;
