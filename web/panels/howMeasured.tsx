@@ -26,8 +26,8 @@ export function HowMeasured() {
   const { file } = snapshot;
   const { part, units } = file;
   const rest = part.flats.findIndex(isRest);
-  const known =
-    standing.file === file && standing.problems.length === 0 && standing.job ? standing.job : null;
+  const { job } = standing;
+  const known = job && finishedPart(job).flatsMm.length === part.flats.length ? job : null;
   const flats = part.flats.map((_, i) => ({ value: `${i}`, words: `flat ${i + 1}` }));
   const choose = (value: string) => {
     if (known === null) return;

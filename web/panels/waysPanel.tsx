@@ -55,7 +55,11 @@ export function WaysPanel() {
                   onFocus={(event) =>
                     event.currentTarget.matches(":focus-visible") && look.set({ seenWay: way })
                   }
-                  onBlur={() => look.set({ seenWay: null })}
+                  onBlur={({ relatedTarget }) => {
+                    // A press on a button of the list must find it where it was.
+                    if (!(relatedTarget instanceof Element && relatedTarget.closest(".ways")))
+                      look.set({ seenWay: null });
+                  }}
                   onClick={() => look.set({ seenWay: seenWay === way && !isHovered() ? null : way })}
                 >
                   See
