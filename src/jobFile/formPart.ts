@@ -15,8 +15,8 @@ import { type Reading, refuse, sayLimit } from "./reading.ts";
 import type { AskedPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 
-/** No leaf swings as far as flat on itself. */
-const FLAT_BACK_DEG: Deg = 180 - 1e-9;
+/** No hand leaf swings further, and nearer to half a turn the formulas of the nose grow without bound. */
+const MOST_DOUBTED_DEG: Deg = 175;
 
 /** What a slip is told from; `file` is what the reader wrote. */
 interface Forming {
@@ -34,7 +34,7 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   const keptAt = (insideRadiusMm: Mm) => keptShare(metal, insideRadiusMm, thicknessMm).likely;
   const bends: Bend[] = [];
   formBends(asked.bends, { thicknessMm, kFactor, brake, keptAt }).forEach((formed, i) => {
-    if (formed.ok) bends.push(withRange(laidFlat(formed.bend, asked, i), asked, i));
+    if (formed.ok) bends.push(withRange(laidFlat(formed.bend, asked, i), asked, i, brake));
     else noteBendFault({ reading, asked, brake, file }, i, formed.fault);
   });
   bends.forEach(({ allowanceMm, deductionMm }, i) => {
@@ -63,12 +63,24 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   };
 }
 
-/** The bend with the leaf angles that it may want, where its overbend was worked out and not given. */
-function withRange(bend: Bend, asked: AskedPart, index: number): Bend {
+/**
+ * The bend with the leaf angles that it may want: by the doubt that the job has of them, else where its overbend was worked out
+ * and not given. No leaf leaves a bend further closed than it swings.
+ */
+function withRange(bend: Bend, asked: AskedPart, index: number, { doubts }: Brake): Bend {
+  const ranged = (low: Deg, high: Deg): Bend => ({
+    ...bend,
+    overbendRangeDeg: [low, Math.max(bend.overbendDeg, Math.min(high, MOST_DOUBTED_DEG))],
+  });
+  const either = doubts?.overbendDeg;
+  if (either !== undefined)
+    return ranged(
+      Math.max(Math.min(bend.angleDeg, bend.overbendDeg), bend.overbendDeg - either),
+      bend.overbendDeg + either,
+    );
   if (asked.bends[index]?.overbendDeg !== undefined) return bend;
   const { most, least } = keptShare(asked.metal.metal, bend.insideRadiusMm, asked.thicknessMm);
-  const highest = least > 0 ? Math.min(bend.angleDeg / least, FLAT_BACK_DEG) : FLAT_BACK_DEG;
-  return { ...bend, overbendRangeDeg: [bend.angleDeg / most, Math.max(bend.overbendDeg, highest)] };
+  return ranged(bend.angleDeg / most, least > 0 ? bend.angleDeg / least : MOST_DOUBTED_DEG);
 }
 
 /**

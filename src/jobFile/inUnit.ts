@@ -27,6 +27,8 @@ const BRAKE_LENGTHS = [
   "setback",
   "leastGrip",
   "leastFlange",
+  "doubts.setback",
+  "doubts.noseRadius",
   "rated.thickness",
   "rated.length",
   ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius", "shim"].map(

@@ -266,6 +266,11 @@ export const jobFileSchema = group("a job", {
     leastGrip: length.optional(),
     leastFlange: length.optional(),
     setback: written('"auto", "one" or a length').optional(),
+    doubts: group("doubts of a brake", {
+      overbend: angle.optional(),
+      setback: length.optional(),
+      noseRadius: length.optional(),
+    }).optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z

@@ -8,8 +8,8 @@ import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
 import { grainWords } from "./grainWords.ts";
-import { leafRangeSentences } from "./leafRangeWords.ts";
 import { lengthWords } from "./lengthWords.ts";
+import { leafRangeSentences } from "./rangeWords.ts";
 import { angleWords } from "./stepWords.ts";
 
 /** Settings of the nose nearer than this are left as they are. */

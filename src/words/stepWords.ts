@@ -4,9 +4,10 @@
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
-import type { Deg } from "../units/quantity.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
 import { type ClampKind, contactWords, metWords } from "./contactWords.ts";
 import { lengthWords } from "./lengthWords.ts";
+import { rangeBlockWords } from "./rangeWords.ts";
 
 /** An angle to a tenth of a degree, whole where it is whole. @example angleWords(75.23) // "75.2°" */
 export function angleWords(angleDeg: Deg): string {
@@ -41,8 +42,14 @@ export function stepTitle(step: JudgedStep, bendCount: number): string {
   return `${bendWords(step)} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
 }
 
+/** The clearance that the verdict stands on: at the likely leaf angle, where that is what is tight within the doubts. */
+export function toldClearance({ verdict, clearance, leastClearance }: JudgedStep): Mm | null {
+  return verdict === "tight" ? (leastClearance ?? clearance) : clearance;
+}
+
 /** Why a step fails, without its full stop; undefined where it does not. */
-export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefined {
+export function blockWords(step: JudgedStep, clamp: ClampKind, units: LengthUnit): string | undefined {
+  if (step.failsAt !== undefined) return rangeBlockWords(step, clamp, units);
   if (step.refused !== null) return step.because ?? "it can't be begun";
   if (step.contact !== null) {
     if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
@@ -62,11 +69,12 @@ export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefin
  * @example "Clear, 1.03 mm from the clamp bar."
  */
 export function outcomeSentence(step: JudgedStep, units: LengthUnit, clamp: ClampKind): string {
-  const block = blockWords(step, clamp);
+  const block = blockWords(step, clamp, units);
   if (block !== undefined) return `Stops: ${block}.`;
-  if (step.clearance === null) return "Nothing else comes near.";
+  const clearance = toldClearance(step);
+  if (clearance === null) return "Nothing else comes near.";
   const from = step.nearest === null ? "to spare" : `from ${metWords(step.nearest, clamp)}`;
-  const spare = `${lengthWords(step.clearance, units)} ${from}`;
+  const spare = `${lengthWords(clearance, units)} ${from}`;
   return step.verdict === "tight" ? `Tight: only ${spare}.` : `Clear, ${spare}.`;
 }
 
