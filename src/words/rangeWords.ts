@@ -3,9 +3,8 @@
  * for, or where it no longer does.
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
-import type { LengthUnit } from "../units/length.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type ClampKind, contactWords } from "./contactWords.ts";
-import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
 /** A range narrower than this can't be seen on a protractor. */
@@ -65,7 +64,7 @@ function stopWords({ contact, because, load, unload }: JudgedStep, clamp: ClampK
 }
 
 function offWords(byMm: number, more: string, less: string, units: LengthUnit): readonly string[] {
-  return byMm === 0 ? [] : [`${lengthWords(Math.abs(byMm), units)} ${byMm > 0 ? more : less}`];
+  return byMm === 0 ? [] : [`${formatLength(Math.abs(byMm), units)} ${units} ${byMm > 0 ? more : less}`];
 }
 
 function listed(bends: readonly number[]): string {
