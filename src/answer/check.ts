@@ -34,7 +34,12 @@ export function check(job: Job, watch?: Watch): Answer {
     verdict: withDoubts(worst(steps), doubts),
     order: steps.map((step) => ({
       ...stepAnswer(step, job.units),
-      sightLine: sightLineOf(layout.bends[step.stage.bend]!, step.stage.clamped, noseRunMm),
+      // The fold of a hem takes up other sheet than the finished hem does.
+      sightLine: sightLineOf(
+        (step.stage.hem === "fold" ? layOut(step.stage.part) : layout).bends[step.stage.bend]!,
+        step.stage.clamped,
+        noseRunMm,
+      ),
       flange: flangeAfter(step.stage),
     })),
     viableOrders: found.orders === null ? null : exact(found.orders),

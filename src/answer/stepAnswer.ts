@@ -9,6 +9,7 @@ import type { ContactAnswer, FailsAt, JudgedStep } from "../jobFile/answer.ts";
 import type { Stage } from "../motion/stages.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type Deg, toDeg } from "../units/quantity.ts";
+import { hemStopWords } from "../words/hemWords.ts";
 import { refusalWords } from "../words/refusalWords.ts";
 import { pieceMet } from "./pieceMet.ts";
 
@@ -18,7 +19,9 @@ export function stepAnswer(ranged: RangedStep, units: LengthUnit): JudgedStep {
   // What stops it within the doubts is told where nothing does as likely.
   const stop = failing ?? ranged;
   const stops = failing?.step ?? step;
-  const because = refusalWords({ ...stop.stage, units }, stops);
+  const { hem } = stage;
+  const flattens = hem !== undefined && hem !== "fold";
+  const because = refusalWords({ ...stop.stage, units }, stops) ?? hemStopWords(stop.stage, stops, units);
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
   const reached = reachedDeg(step, bend.overbendDeg);
@@ -55,8 +58,20 @@ export function stepAnswer(ranged: RangedStep, units: LengthUnit): JudgedStep {
     setback: step.seat.noseSetbackMm,
     ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
     ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
+    ...(hem === "fold" && { stroke: "fold" as const }),
+    ...(flattens && FLATTENED),
   };
 }
+
+/** Where the clamp presses a hem flat the leaf stays at rest. */
+const FLATTENED = {
+  stroke: "flatten",
+  angle: 180,
+  overbend: 0,
+  overbendRange: [0, 0],
+  reached: 0,
+  relaxesTo: 180,
+} as const satisfies Partial<JudgedStep>;
 
 function failsAt({ off, stage }: NonNullable<RangedStep["failing"]>): FailsAt {
   return {

@@ -23,10 +23,13 @@ interface BendRemark {
 export function warningsFor(job: Job, steps: readonly Step[]): string[] {
   const say = (mm: Mm) => `${formatLength(mm, job.units)} ${job.units}`;
   const onBends = [
-    ...sharpBends(job.part).map((sharp) => ({
-      bend: sharp.bend,
-      words: sharpBendWords(sharp, job.part.metal.name, job.units),
-    })),
+    ...sharpBends(job.part)
+      // Half a turn about nothing is a hem's own affair: only metals that want a whole thickness and more crack at it.
+      .filter(({ bend, leastMm }) => !job.part.bends[bend]!.hem || leastMm >= job.part.thicknessMm)
+      .map((sharp) => ({
+        bend: sharp.bend,
+        words: sharpBendWords(sharp, job.part.metal.name, job.units),
+      })),
     ...formedRadius(job, say),
     ...shortSetback(job, say),
     ...steps.flatMap((step) => stepRemarks(job, step, say).map((words) => ({ bend: step.seat.bend, words }))),
@@ -61,9 +64,9 @@ export function bendNames(bends: readonly number[]): string {
 /** A nose setback that is given, or kept for all bends, forms its own radius in each. */
 function formedRadius({ part, brake, askedInsideRadiiMm }: Job, say: (mm: Mm) => string): BendRemark[] {
   if (brake.noseSetback === "auto") return [];
-  return part.bends.flatMap(({ insideRadiusMm, noseSetbackMm, pinched }, i) => {
+  return part.bends.flatMap(({ insideRadiusMm, noseSetbackMm, pinched, hem }, i) => {
     const asked = askedInsideRadiiMm[i]!;
-    if (pinched || Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
+    if (hem || pinched || Math.abs(insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
     const words = `the nose set back by ${say(noseSetbackMm)} forms an inside radius of ${say(insideRadiusMm)}, not the ${say(asked)} asked for; flats and blank are laid out for what is formed.`;
     return [{ bend: i, words }];
   });
@@ -75,7 +78,7 @@ function shortSetback({ part, brake }: Job, say: (mm: Mm) => string): BendRemark
   if (typeof noseSetback === "string") return [];
   const { thicknessMm } = part;
   return part.bends.flatMap((made, bend) => {
-    if (made.noseSetbackMm === noseSetback && !made.pinched) return [];
+    if (made.hem || (made.noseSetbackMm === noseSetback && !made.pinched)) return [];
     const { noseRunMm } = clamp;
     const leastMm = automaticNoseSetback({ ...made, thicknessMm, noseRunMm, pivot: leaf.pivot });
     const set = `the nose set back by ${say(noseSetback)} pinches the sheet`;
@@ -112,6 +115,8 @@ function stepRemarks({ brake }: Job, step: Step, say: (mm: Mm) => string): strin
       `the front of the clamp stands at ${degrees(noseAngleDeg)}, so a flange taller than the clamp can't be swung past about ${degrees(180 - noseAngleDeg)}, and this bend needs ${degrees(overbendDeg)}; bevel the front (common practice, no source).`,
     );
   }
+  // Under the clamp a hem is neither gripped nor pushed.
+  if (step.flattens) return warnings;
   const grip = gripOf(seat, brake, step.bendsDone);
   if (isScant(grip)) {
     warnings.push(

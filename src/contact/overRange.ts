@@ -14,6 +14,7 @@ import {
   variantAt,
   variantsOf,
 } from "../motion/variants.ts";
+import { LEAST_FOLD_DEG, MOST_FOLD_DEG } from "../part/hem.ts";
 import type { Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { Machine } from "./machine.ts";
@@ -60,7 +61,8 @@ export class OverRange {
    * Each stage of the order over the ends of the doubts.
    * @throws RangeError where a bend begun would eat a whole flat
    */
-  judge(order: readonly OrderStep[], between: readonly Off[] = []): readonly RangedStep[] {
+  judge(asked: readonly OrderStep[], between: readonly Off[] = []): readonly RangedStep[] {
+    const order = this.folded(asked);
     const variants = [...this.ends, ...between.map((off) => variantAt(this.part, this.brake, off))];
     const stages = variants.map((variant) => this.stages(variant, order));
     return stages[0]!.map((stage, i) => {
@@ -72,13 +74,36 @@ export class OverRange {
   }
 
   /** The same with the middles, and the leaf angles that each bend folds for around the likely one. */
-  judgeWhole(order: readonly OrderStep[]): readonly RangedStep[] {
+  judgeWhole(asked: readonly OrderStep[]): readonly RangedStep[] {
+    const order = this.folded(asked);
     const between = isReckoned(this.part) ? [spring(0.5), spring(-0.5)] : [];
     return this.judge(order, between).map((ranged, i): RangedStep => {
       if (ranged.likely.verdict === "hits") return ranged;
       const bend = ranged.stage.part.bends[ranged.stage.bend]!;
       const to = (way: 1 | -1) => leafAngleAt(bend, ranged.failing ? this.limit(order, i, way) : way);
       return { ...ranged, foldsForDeg: [to(-1), to(1)] };
+    });
+  }
+
+  /** The order with each hem folded as far as the leaf gets without meeting anything, in tenths of a degree. */
+  private folded(order: readonly OrderStep[]): readonly OrderStep[] {
+    return order.map((step, i): OrderStep => {
+      if (!this.part.bends[step.bend]!.hem || step.foldDeg !== undefined) return step;
+      const before = order.slice(0, i);
+      const folds = (foldDeg: Deg) => {
+        const stage = stagesOf(this.part, this.brake, [...before, { ...step, foldDeg }]).at(-2)!;
+        return this.stepOf(stage).verdict !== "hits";
+      };
+      const most = Math.max(LEAST_FOLD_DEG, Math.min(MOST_FOLD_DEG, this.brake.leaf.swingDeg));
+      if (folds(most)) return { ...step, foldDeg: most };
+      if (!folds(LEAST_FOLD_DEG)) return { ...step, foldDeg: LEAST_FOLD_DEG };
+      let [good, bad] = [LEAST_FOLD_DEG * 10, Math.ceil(most * 10)];
+      while (bad - good > 1) {
+        const middle = Math.floor((good + bad) / 2);
+        if (folds(middle / 10)) good = middle;
+        else bad = middle;
+      }
+      return { ...step, foldDeg: good / 10 };
     });
   }
 

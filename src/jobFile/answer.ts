@@ -83,8 +83,11 @@ export interface JudgedStep {
   readonly because?: string;
   /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
-  /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
-  readonly stroke?: "begin" | "finish";
+  /**
+   * Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. Of a hem: `fold` bends it
+   * as far as the leaf gets, `flatten` presses it flat under the clamp, the leaf at rest: `overbend` 0, `angle` 180.
+   */
+  readonly stroke?: "begin" | "finish" | "fold" | "flatten";
   readonly from?: Deg;
 }
 

@@ -17,6 +17,7 @@ const PART_LENGTHS = [
   "overall.size",
   "bends.*.insideRadius",
   "bends.*.deduction",
+  "bends.*.gap",
   "doubts",
   "doubts.*",
   "cutOuts.*.across.*",

@@ -20,7 +20,8 @@ import {
 } from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
-import { type FramePieceFile, type JobFile, LIMITS } from "./schema.ts";
+import type { FramePieceFile, JobFile } from "./schema.ts";
+import { LIMITS } from "./shapes.ts";
 
 type BrakeFile = JobFile["brake"];
 

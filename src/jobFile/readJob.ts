@@ -7,6 +7,7 @@ import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
 import { oddFigures } from "./oddFigures.ts";
+import { withOffsets } from "./offsets.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { asTheLeafLeaves, readFinishByHand } from "./readFinishByHand.ts";
@@ -34,8 +35,13 @@ export const DEFAULT_MARGIN_MM = 0.5;
 export function readJob(text: string): JobRead {
   const read = dataOf(text, MOST_TEXT);
   if (!read.ok) return read;
-  const shape = shapeOf(read.value);
-  return shape.ok ? jobOf(shape.file) : shape;
+  const { value, problems, asTyped } = withOffsets(read.value);
+  if (problems.length > 0) return { ok: false, problems };
+  const shape = shapeOf(value);
+  const job = shape.ok ? jobOf(shape.file) : shape;
+  return job.ok
+    ? job
+    : { ...job, problems: job.problems.map((one) => ({ ...one, path: asTyped(one.path) })) };
 }
 
 /**

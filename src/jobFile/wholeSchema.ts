@@ -3,7 +3,8 @@
  * Brake, margin and units are those of any job; the order names several bends a stroke and a point that lies clamped.
  */
 import * as z from "zod";
-import { angle, bend, group, jobFileSchema, LIMITS, length, list, oneOf, profile } from "./schema.ts";
+import { bend, jobFileSchema, profile } from "./schema.ts";
+import { angle, group, LIMITS, length, list, oneOf } from "./shapes.ts";
 
 const upOrDown = oneOf(["up", "down"]);
 

@@ -90,6 +90,8 @@ interface Forming {
 }
 
 function bendAt(bend: Bend, thicknessMm: Mm, { brake, on, off }: Forming): Bend {
+  // A hem is folded as far as the leaf gets, whatever it springs back.
+  if (bend.hem) return bend;
   const overbendDeg = leafAngleAt(bend, off.spring);
   if (bend.pinched) return { ...bend, overbendDeg };
   const { pivot } = brake.leaf;

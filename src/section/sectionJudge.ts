@@ -5,12 +5,15 @@
  */
 import { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
+import { hemFolded } from "../motion/hemStrokes.ts";
 import { seatFor } from "../motion/seat.ts";
 import { type Variant, variantsOf } from "../motion/variants.ts";
 import type { Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
+import { MOST_FOLD_DEG } from "../part/hem.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
+import { HemSeated } from "./hemSeated.ts";
 import { Seated } from "./seated.ts";
 
 /** A bend made with one end clamped; bends count from 0. */
@@ -34,7 +37,7 @@ export class SectionJudge implements Judge<Move> {
   private readonly moves: readonly (readonly Move[])[];
   /** The part as likely, then at the ends of the doubts, each in its brake. */
   private readonly variants: readonly (Variant & { readonly machine: Machine })[];
-  private readonly seated: (Seated | undefined)[][];
+  private readonly seated: (Seated | HemSeated | undefined)[][];
   private readonly changeCost: number;
   /** Then a bend with one end clamped is its counterpart with the other end clamped, the set of bends done mirrored. */
   private readonly sameFromBothEnds: boolean;
@@ -104,7 +107,9 @@ export class SectionJudge implements Judge<Move> {
   swingRad(set: number, stroke: number): number {
     const { bend, clamped } = this.blocked(stroke);
     const swings = this.variants.map(({ part, brake, machine }) => {
-      const { refused, contact, seat } = judgeStep(part, brake, set, bend, clamped, this.marginMm, machine);
+      const made = part.bends[bend]!.hem ? hemFolded(part, brake, bend, MOST_FOLD_DEG) : part;
+      if (!made) return 0;
+      const { refused, contact, seat } = judgeStep(made, brake, set, bend, clamped, this.marginMm, machine);
       if (refused) return 0;
       return contact ? contact.leafAngleRad : seat.sweepRad;
     });
@@ -115,11 +120,14 @@ export class SectionJudge implements Judge<Move> {
     return this.moves[stroke]![0]!;
   }
 
-  private seatedFor(stroke: number, variant: number): Seated {
+  private seatedFor(stroke: number, variant: number): Seated | HemSeated {
     const at = this.isCounterpart(stroke) ? this.strokes.length - 1 - stroke : stroke;
     const { part, brake, machine } = this.variants[variant]!;
     const known = this.seated[variant]!;
-    known[at] ??= new Seated(seatFor(part, brake, at >> 1, ENDS[at & 1]!), machine);
+    const [bend, clamped] = [at >> 1, ENDS[at & 1]!];
+    known[at] ??= part.bends[bend]!.hem
+      ? new HemSeated(part, machine, bend, clamped)
+      : new Seated(seatFor(part, brake, bend, clamped), machine);
     return known[at];
   }
 

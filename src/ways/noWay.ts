@@ -7,8 +7,8 @@ import { stepAnswer } from "../answer/stepAnswer.ts";
 import { OverRange } from "../contact/overRange.ts";
 import type { Answer, JudgedStep } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { type ClampKind, contactWords, partWords } from "../words/contactWords.ts";
-import { angleWords } from "../words/stepWords.ts";
 import { flatsThatMeet } from "./meetsItself.ts";
 
 const ENDS = ["start", "end"] as const;

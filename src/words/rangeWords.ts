@@ -4,8 +4,8 @@
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
+import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords } from "./contactWords.ts";
-import { angleWords } from "./stepWords.ts";
 
 /** A range narrower than this can't be seen on a protractor. */
 const SEEN_DEG = 0.2;

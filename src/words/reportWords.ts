@@ -4,11 +4,12 @@
  */
 import type { Answer, PointPair, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { angleWords } from "./angleWords.ts";
 import { metWords } from "./contactWords.ts";
 import { handFinishSentences } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { setUpSentences } from "./setUpWords.ts";
-import { angleWords, bendWords, blockWords, throatWords, toldClearance } from "./stepWords.ts";
+import { bendWords, blockWords, throatWords, toldClearance } from "./stepWords.ts";
 
 /** What is checked. @example "cable trough on 24 in finger brake: 0.032 in 5052-H32, blank 1.261 in wide." */
 export function jobSentence({ part, brake, units }: Job, { blank }: Answer): string {
@@ -40,10 +41,12 @@ export function orderTable(job: Job, answer: Answer): string[][] {
     bendWords(step).replace("Bend ", ""),
     throatWords(step, bendCount),
     step.markedFaceUp ? "up" : "down",
-    step.reached < step.overbend
-      ? `${angleWords(step.overbend)}, stops ${angleWords(step.reached)}`
-      : angleWords(step.overbend),
-    angleWords(step.relaxesTo),
+    step.stroke === "flatten"
+      ? "clamp down"
+      : step.reached < step.overbend
+        ? `${angleWords(step.overbend)}, stops ${angleWords(step.reached)}`
+        : angleWords(step.overbend),
+    step.stroke === "flatten" ? "flat" : angleWords(step.relaxesTo),
     clearanceWords(job, step),
   ]);
   return [["", "bend", "in the throat", "face", "leaf to", "relaxes to", "least clearance"], ...rows];

@@ -5,14 +5,11 @@
 import type { JudgedStep } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords, metWords } from "./contactWords.ts";
+import { FOLD_WANTS } from "./hemWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { rangeBlockWords } from "./rangeWords.ts";
-
-/** An angle to a tenth of a degree, whole where it is whole. @example angleWords(75.23) // "75.2°" */
-export function angleWords(angleDeg: Deg): string {
-  return `${Number(angleDeg.toFixed(1))}°`;
-}
 
 function flatsWords(first: number, last: number): string {
   if (first === last) return `flat ${first}`;
@@ -31,15 +28,21 @@ export function faceWords(step: Pick<JudgedStep, "markedFaceUp">): string {
 
 /** Which bend a step makes, or which stroke of one that is made in two. @example bendWords({ bend: 2 }) // "Bend 2" */
 export function bendWords({ bend, stroke }: Pick<JudgedStep, "bend" | "stroke">): string {
-  return stroke === undefined
-    ? `Bend ${bend}`
-    : `Bend ${bend}, ${stroke === "begin" ? "first" : "second"} stroke`;
+  return stroke === undefined ? `Bend ${bend}` : `Bend ${bend}, ${STROKES[stroke]}`;
 }
+
+const STROKES = {
+  begin: "first stroke",
+  finish: "second stroke",
+  fold: "hem, folded",
+  flatten: "hem, flattened",
+} as const;
 
 /** Title of a step's picture. @example "Bend 2 · flat 3 in the throat · marked face up · leaf to 92°" */
 export function stepTitle(step: JudgedStep, bendCount: number): string {
   const throat = `${throatWords(step, bendCount)} in the throat`;
-  return `${bendWords(step)} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
+  const leaf = step.stroke === "flatten" ? "clamp down" : `leaf to ${angleWords(step.overbend)}`;
+  return `${bendWords(step)} · ${throat} · ${faceWords(step)} · ${leaf}`;
 }
 
 /** The clearance that the verdict stands on: at the likely leaf angle, where that is what is tight within the doubts. */
@@ -51,9 +54,13 @@ export function toldClearance({ verdict, clearance, leastClearance }: JudgedStep
 export function blockWords(step: JudgedStep, clamp: ClampKind, units: LengthUnit): string | undefined {
   if (step.failsAt !== undefined) return rangeBlockWords(step, clamp, units);
   if (step.refused !== null) return step.because ?? "it can't be begun";
+  if (step.because !== undefined) return step.because;
+  if (step.stroke === "flatten" && step.contact !== null)
+    return `under the clamp ${contactWords(step.contact, clamp)}`;
   if (step.contact !== null) {
     if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
-    return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
+    const wants = step.stroke === "fold" ? `${FOLD_WANTS}; ` : "";
+    return `${wants}at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
   }
   if (step.reached < step.overbend) {
     return `the leaf stops at ${angleWords(step.reached)}, and this bend wants ${angleWords(step.overbend)}`;

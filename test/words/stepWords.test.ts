@@ -1,13 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Member } from "../../src/jobFile/answer.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
-import {
-  angleWords,
-  blockWords,
-  outcomeSentence,
-  stepTitle,
-  throatWords,
-} from "../../src/words/stepWords.ts";
+import { blockWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
 import { hit, stepOf } from "../jobFile/answers.ts";
 
 describe("throatWords", () => {
