@@ -45,9 +45,15 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
   const beam = { loadNPerMm: loads.leafNPerMm.value, loadedMm: loads.longestPartMm, spanMm };
   const section = sectionOf([leaf]);
   const hole = leaf.holes[0]!;
-  const offMm = hole.from[1] - (leaf.minY + leaf.maxY) / 2;
-  const holeMm4 = leaf.wideMm * hole.diameter * (hole.diameter ** 2 / 12 + offMm ** 2);
-  const stress = centralMoment(beam) / ((section.secondMomentXMm4 - holeMm4) / (leaf.highMm / 2));
+  const [, holeY, holeW] = hole.from;
+  // Above and below a handle's hole.
+  const drilled = sectionOf([
+    { ...leaf, minY: holeY + hole.diameter / 2 },
+    { ...leaf, maxY: holeY - hole.diameter / 2 },
+  ]);
+  const moment = centralMoment(beam);
+  const atHole = moment - (beam.loadNPerMm * Math.min(Math.abs(holeW), beam.loadedMm / 2) ** 2) / 2;
+  const stress = Math.max(moment / section.modulusXMm3, atHole / drilled.modulusXMm3);
   const torque = (loads.momentPerLength.value * loads.longestPartMm) / 2;
   const twistDeg = toDeg(
     middleTwist(
@@ -66,9 +72,13 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       value: stress,
       limit: allowed(under).welded,
       unit: "MPa",
-      formula: "σ = M/Z, M = w·L·(2·S − L)/8",
+      formula: "σ = M/Z, M = w·L·(2·S − L)/8 − w·z²/2",
       source: `${STATICS}; ${GERE_BEAM}; ${MOTT_SECTION}`,
-      assumptions: ["pins turn freely", "less the handles' holes", WELDED_COLD],
+      assumptions: [
+        "pins turn freely",
+        "in the middle, and at a handle's hole with the hole taken out",
+        WELDED_COLD,
+      ],
       pieces,
       grows: "leafHighMm",
     }),
@@ -112,8 +122,8 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
   const arm = leafEar.longMm / 2 + gapMm + bedEar.longMm / 2;
   const eye = 2 * leafEar.maxX - leafEar.holes[0]!.diameter;
   const bedModulus = (bedEar.longMm * bedEar.highMm ** 2) / 6;
-  // The leaf's force turns from down to level: the ear bends over its reach back or over its reach down.
-  const reach = Math.max(-spine.maxX, Math.abs((bedEar.minY + bedEar.maxY) / 2));
+  // The force turns with the leaf from down to level: at its worst it stands square to the way from the pin to the ear's middle.
+  const reach = Math.hypot(spine.maxX, (bedEar.minY + bedEar.maxY) / 2);
   const earWelds = (lines: Parameters<typeof weldStress>[0], offMm: number) =>
     Math.max(
       ...[0, 45, 90, 135].map((deg) => {
@@ -203,10 +213,10 @@ function hingeChecks(under: UnderLoad): StrengthCheck[] {
     checkOf({
       member: "bed ears",
       check: "bending from the pin to the spine",
-      value: (force * reach) / bedModulus,
+      value: (force * reach) / bedModulus + force / (bedEar.longMm * bedEar.highMm),
       limit: steel.yieldMpa / safety.yield,
       unit: "MPa",
-      formula: "σ = 6·V·a/(t·b²)",
+      formula: "σ = 6·V·√(x² + y²)/(t·b²) + V/(t·b)",
       source: STATICS,
       assumptions: hinge,
       pieces: ["bed-ear-right", "spine"],
@@ -250,7 +260,8 @@ function handleChecks(under: UnderLoad): StrengthCheck[] {
   const leaf = measured(under, "leaf");
   const d = handle.diameterMm;
   const moment = requirements.handForceN * (places.reachMm - leaf.maxX);
-  const ring = moment / (Math.PI * (d / 2) ** 2) / (THROAT_OF_LEG * sizes.weldMm);
+  const perLength = Math.hypot(moment / (Math.PI * (d / 2) ** 2), requirements.handForceN / (Math.PI * d));
+  const ring = perLength / (THROAT_OF_LEG * sizes.weldMm);
   return [
     checkOf({
       member: "handles",
@@ -282,7 +293,7 @@ function handleChecks(under: UnderLoad): StrengthCheck[] {
       value: ring,
       limit: WELD_ALLOWED_MPA,
       unit: "MPa",
-      formula: "τ = M/(π·r²·0.707·h)",
+      formula: "τ = √((M/(π·r²))² + (F/(2·π·r))²)/(0.707·h)",
       source: SHIGLEY_WELD,
       assumptions: ["the hole in the leaf is not counted"],
       pieces: ["handle-1", "leaf"],
