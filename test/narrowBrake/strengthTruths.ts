@@ -114,13 +114,24 @@ export function strengthTruths(of: Named): void {
       const washer = at("washer-1");
       const side = washer.x1 - washer.x0;
       const washerHole = one(pieces, "washer-1").holes[0]!.diameter;
-      held("plate washers", "pressure", most / (side ** 2 - (Math.PI / 4) * hole.diameter ** 2), HOT);
-      // Half of the nut's ring against half of the holder's, about the washer's middle line.
+      // A slot from the holder's hole to the back edge bears nothing.
+      const slot = washerHole * (side / 2 - hole.diameter / 2);
+      const bearing = side ** 2 - (Math.PI / 4) * hole.diameter ** 2 - slot;
+      held("slotted washers", "pressure", most / bearing, HOT);
+      // Half of the nut's ring against half of the holder's, carried by the front leg alone, as the slot cuts the other.
       const [inner, outer] = [0.625 * d, (hole.diameter + side) / 4];
       const arc = Array.from({ length: 2000 }, (_, i) => Math.sin(((i + 0.5) / 2000) * Math.PI));
       const off = arc.reduce((sum, sine) => sum + (outer - inner) * sine, 0) / arc.length;
-      const bending = ((most / 2) * off) / flatModulus(side - washerHole, washer.y1 - washer.y0);
-      held("plate washers", "bending", bending, HOT);
+      const bending = ((most / 2) * off) / flatModulus((side - washerHole) / 2, washer.y1 - washer.y0);
+      held("slotted washers", "bending", bending, HOT);
+      // Pulled out, with the nuts back by the turns that the words tell, they open the clamp as far as it must.
+      const { openingTurns, liftMm } = plan.places;
+      const pitch = plan.sizes.bolt.pitchMm;
+      expect(washer.y1 - washer.y0 + openingTurns * pitch).toBeGreaterThanOrEqual(liftMm - 1e-6);
+      expect(bolt.y1 - at("nut-1").y1).toBeGreaterThanOrEqual((openingTurns + 2) * pitch - 1e-6);
+      expect(openingTurns).toBeLessThanOrEqual(liftMm <= 25.4 ? 0.5 : 20);
+      // The nut is too large for the holder's hole, so that it stops the holder where the washer is out.
+      expect(at("nut-1").x1 - at("nut-1").x0).toBeGreaterThan(hole.diameter);
     });
 
     test("cap: across from nose to bolts, or to the spine", () => {

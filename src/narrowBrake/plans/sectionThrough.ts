@@ -16,7 +16,7 @@ const HATCHED: Readonly<Record<string, Layer>> = {
   "screw rail": "frame",
   "heel strip": "frame",
   leaf: "leaf",
-  "plate washer": "frame",
+  "slotted washer": "frame",
 };
 const ROUND_POINTS = 48;
 

@@ -50,8 +50,8 @@ export function workOn(piece: Piece, under: UnderLoad): string {
       return `Face and back edge sharp, ${straight}. No weld on the working face.`;
     case "handle":
       return `Let into the leaf, ${words(places.handleRootX)} short of its back; fillet ${words(sizes.weldMm)} round it in front. Round the hand's end.`;
-    case "plate washer":
-      return "Break all edges.";
+    case "slotted washer":
+      return "Drill, then saw out to the back edge as wide as the hole, so that it slides off the bolt. Round the front corners and break all edges.";
     case "hold-down bolt":
       return "Chamfer both ends. Screw into the cap, lower nut tight under it; thread locker.";
     case "foot":
