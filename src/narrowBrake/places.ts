@@ -248,6 +248,9 @@ export function placesOf(
     flatHead,
     jawTopY: spineBottomY + jawHeightMm,
     frontJawMm: FRONT_JAW_MM,
+    // The feet stand back from the bench's front edge, which is below the cap's.
+    footFrontMm: units === "in" ? 3 * markMm : 5,
+    footW: Math.round((0.3 * leafLongMm) / markMm) * markMm,
     footWideMm: width(75),
     footLongMm: mark(Math.max(160, spineFrontMm + sizes.spineMm + 60)),
     liftMm,

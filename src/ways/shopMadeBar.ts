@@ -143,7 +143,11 @@ class Round {
 
   thinnest(part: number): Job | undefined {
     const file = this.high[part]!;
-    const brake = barTrialBrake(thinnestBar(this.nose), { ...SMALL_MEMBERS, boltsBehindMm: null }, file.units);
+    const brake = barTrialBrake(
+      thinnestBar(this.nose),
+      { ...SMALL_MEMBERS, boltsBehindMm: null },
+      file.units,
+    );
     const { order: _, ...rest } = file;
     const read = jobOf({ ...rest, brake });
     return read.ok ? read.job : undefined;

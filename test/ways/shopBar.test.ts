@@ -27,7 +27,9 @@ describe("parts of which one bar makes some", () => {
 
   test("are told why where they are left, each by its own reason", () => {
     expect(left.map(({ part }) => part)).toEqual([0, 2]);
-    expect(left[0]?.because).toMatch(/^No clamp bar makes it\. On the thinnest, with no holder behind it, the part does not fold: .* at bend \d/u);
+    expect(left[0]?.because).toMatch(
+      /^No clamp bar makes it\. On the thinnest, with no holder behind it, the part does not fold: .* at bend \d/u,
+    );
     expect(left[1]?.because).toMatch(/^No clamp bar will do: it must be at least/u);
   });
 });

@@ -74,7 +74,7 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
       marks.push(
         ...faceMarks(face, [over, under], { left: faceLeft, top: faceTop, ratio: scale.ratio }, words),
       );
-      marks.push(caption(`Face, ${scale.words}`, leftMm, faceTop - faceHighMm - belowMm - 5));
+      marks.push(caption(`Face, ${scale.words}`, faceLeft, faceTop - faceHighMm - belowMm - 5));
       const lowerTop = topMm - title.heightMm - viewMm;
       if (face.end && endScale) {
         marks.push(
