@@ -14,7 +14,7 @@ const IN = 25.4;
 const FIGURE = /\d+(?:\.\d+)?(?:[ -]\d+\/\d+|\/\d+)?/gu;
 
 /** 1 23/32, 1-23/32, 3/8, 0.504. */
-function valueOf(figure: string): number {
+function readFigure(figure: string): number {
   const parts = figure.split(/[ -]/u).map((part) => {
     const [over, under = "1"] = part.split("/");
     return Number(over) / Number(under);
@@ -60,7 +60,7 @@ describe.each(fewDesigns())("$name", (of) => {
   const textOf = (item: number) => words(drawingOf(item).marks).join(" ; ");
   const tells = (text: string, mm: number) =>
     [...text.matchAll(FIGURE)].some(
-      ([figure]) => Math.abs(valueOf(figure) - mm / unitMm) <= doubtOf(figure) + 1e-6,
+      ([figure]) => Math.abs(readFigure(figure) - mm / unitMm) <= doubtOf(figure) + 1e-6,
     );
   const sawn = plan.cutList.filter(({ bought }) => !bought);
 
@@ -127,7 +127,7 @@ describe.each(fewDesigns())("$name", (of) => {
       for (const mark of marks) {
         if (mark.kind !== "dimension") continue;
         const drawn = Math.hypot(mark.to.x - mark.from.x, mark.to.y - mark.from.y);
-        const told = valueOf(mark.words) * unitMm;
+        const told = readFigure(mark.words) * unitMm;
         const off = Math.min(...ratios.map((ratio) => Math.abs(drawn - told * ratio)));
         expect(off, `${item}: ${mark.words}`).toBeLessThanOrEqual(doubtOf(mark.words) * unitMm + 1e-6);
       }
@@ -167,7 +167,7 @@ describe.each(fewDesigns())("$name", (of) => {
       const factors = units === "in" ? [1, 6.894757, 4.448222, 0.45359237, 1 / 0.737562] : [1];
       const others = factors.flatMap((by) => numbers.map((number) => number / by));
       const near = (pool: readonly number[], figure: string, doubt: number) => {
-        const value = valueOf(figure);
+        const value = readFigure(figure);
         return pool.some((number) => Math.abs(number - value) <= doubt);
       };
       const stray: string[] = [];
