@@ -7,13 +7,14 @@ import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
 import type { Watch } from "../order/judge.ts";
 import { searchOrders } from "../order/search.ts";
+import { fewestFingers } from "../pattern/fingerSets.ts";
 import { foldedSize } from "../pattern/foldedSize.ts";
 import { type JudgedStroke, judgeStroke, type StrokeRules } from "../pattern/stroke.ts";
 import type { Tooling } from "../pattern/strokeBodies.ts";
 import { StrokeJudge } from "../pattern/strokeJudge.ts";
 import { strokePlan } from "../pattern/strokePlan.ts";
 import { strokeState } from "../pattern/strokeState.ts";
-import { placedBrakes, rowQuestion, rowsFor } from "../pattern/tooling.ts";
+import { placedBrakes, rowQuestion } from "../pattern/tooling.ts";
 import { WholeJudge } from "../pattern/wholeJudge.ts";
 import { blankAnswer, facesAnswer } from "./wholeBlank.ts";
 import { wholeStepAnswer } from "./wholeStep.ts";
@@ -45,18 +46,27 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
     for (const bend of stroke.bends) made |= 1 << bend;
     return { judged: judgeStroke(state, judge.machine, tooling, rules), clampedAt };
   });
-  const folded = foldedSize(part.sheet);
+  const finished = job.finished ?? part;
+  const folded = foldedSize(finished.sheet);
   return {
     verdict: worst(strokes.map(({ judged }) => judged)),
     order: strokes.map(({ judged, clampedAt }) => wholeStepAnswer(job, judged, clampedAt)),
     viableOrders: found?.orders === undefined || found.orders === null ? null : exact(found.orders),
     statesChecked: found?.judged ?? strokes.length,
-    faces: facesAnswer(part),
-    blank: blankAnswer(part),
+    faces: facesAnswer(finished),
+    blank: blankAnswer(finished),
     folded: {
       size: folded.sizeMm,
       faces: folded.facesMm.map((size, i) => ({ face: i + 1, size })),
     },
+    ...(job.finishByHand && {
+      finishByHand: job.finishByHand.map(({ bend, toDeg, fillerMm }) => ({
+        bend: bend + 1,
+        to: toDeg,
+        angle: finished.sheet.pattern.bends[bend]!.angleDeg,
+        filler: fillerMm ?? null,
+      })),
+    }),
     remedies: [],
     warnings: wholeWarnings(
       job,
@@ -91,7 +101,7 @@ function asGiven(
       return { stroke: step, tooling: { ...placed, fingers: step.fingers }, clampedAt: step.clampedAt };
     if (!along.fingers) return { stroke: step, tooling: placed, clampedAt: step.clampedAt };
     const [held] = new StrokeJudge(plan, machine, along, rules).held(before, []);
-    const [row] = held ? [] : rowsFor(rowQuestion(plan, along, placed, []), []);
+    const [row] = held ? [] : fewestFingers(rowQuestion(plan, along, placed, []));
     const tooling = held?.tooling ?? { ...placed, fingers: row?.row ?? [] };
     return { stroke: step, tooling, clampedAt: step.clampedAt };
   });

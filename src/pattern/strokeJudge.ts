@@ -6,7 +6,8 @@
 import type { Machine } from "../contact/machine.ts";
 import { type ElementRoom, elementRoom, frontLift, liftsToTry, stationsUnder } from "./elementRoom.ts";
 import { StrokeElements } from "./elements.ts";
-import type { FingerSet } from "./fingerRows.ts";
+import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
+import { type FingerRow, fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
 import { handlingOf } from "./handlingOf.ts";
 import { blockedStations, merged } from "./stations.ts";
@@ -16,7 +17,7 @@ import { ContactSearch } from "./strokeContact.ts";
 import { lyingShape, type WholeHandling } from "./strokeHandling.ts";
 import type { BendSet, Interval, StrokePlan } from "./strokePlan.ts";
 import { type StrokeState, strokeState } from "./strokeState.ts";
-import { type Along, placedBrakes, rowQuestion, rowsFor, tooShort } from "./tooling.ts";
+import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
 
 /** A way in which a stroke can be made: how the brake stands to it and how the part gets in and out. */
 export interface HeldStroke {
@@ -24,6 +25,14 @@ export interface HeldStroke {
   readonly set: FingerSet;
   readonly load: WholeHandling;
   readonly unload: WholeHandling;
+}
+
+/** What is known of the rows in some free stations. */
+interface Rows {
+  readonly question: RowQuestion;
+  readonly fewest: readonly FingerRow[];
+  /** By set; undefined where it has no row. */
+  readonly bySet: Map<string, FingerRow | undefined>;
 }
 
 /** So many rows are tried for a part that gets in or out by another way than the front. */
@@ -41,7 +50,7 @@ export class StrokeJudge {
   private readonly stations = new Map<string, readonly Interval[]>();
   private readonly rooms = new Map<string, ElementRoom>();
   private readonly bareWays = new Map<string, WholeHandling>();
-  private readonly rows = new Map<string, ReturnType<typeof rowsFor>>();
+  private readonly rows = new Map<string, Rows>();
 
   constructor(
     readonly plan: StrokePlan,
@@ -61,7 +70,7 @@ export class StrokeJudge {
   /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
   held(made: BendSet, wished: readonly FingerSet[]): HeldStroke[] {
     const { seat } = this.elements;
-    if (seat.sweepRad < seat.overbendRad || seat.pinched) return [];
+    if (seat.sweepRad < seat.overbendRad || seat.pinched || this.plan.overload) return [];
     const state = strokeState(this.elements, made);
     if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
     for (const base of this.bases.keys()) {
@@ -163,7 +172,7 @@ export class StrokeJudge {
   }
 
   /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
-  private onRows(state: StrokeState, base: number, rows: ReturnType<typeof rowsFor>): HeldStroke[] {
+  private onRows(state: StrokeState, base: number, rows: readonly FingerRow[]): HeldStroke[] {
     const held: HeldStroke[] = [];
     let slow = 0;
     for (const { set, row } of rows) {
@@ -184,13 +193,25 @@ export class StrokeJudge {
     });
   }
 
+  /** Rows with the fewest fingers, and those of the wished sets besides, each once. */
   private rowsIn(base: number, zones: readonly Interval[], key: string, wished: readonly FingerSet[]) {
-    const known = `${base}|${key}|${wished.length}`;
-    const rows =
-      this.rows.get(known) ??
-      rowsFor(rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones), wished);
-    this.rows.set(known, rows);
-    return rows;
+    const known = `${base}|${key}`;
+    let rows = this.rows.get(known);
+    if (!rows) {
+      const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones);
+      const fewest = fewestFingers(question);
+      rows = { question, fewest, bySet: new Map(fewest.map((one) => [one.set.join(), one])) };
+      this.rows.set(known, rows);
+    }
+    const { question, fewest, bySet } = rows;
+    if (fewest.length === 0) return [];
+    for (const set of wished) {
+      const named = set.join();
+      if (bySet.has(named)) continue;
+      const row = rowOf(question, set);
+      bySet.set(named, row && { set, row });
+    }
+    return [...bySet.values()].filter((row) => row !== undefined);
   }
 
   private roomsOf(state: StrokeState, base: number, finished: boolean): ElementRoom[] {

@@ -4,6 +4,7 @@
 import type { WholeAnswer, WholeContactAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { faceNameWords } from "../pattern/faceName.ts";
+import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { angleWords } from "./stepWords.ts";
 
@@ -45,6 +46,7 @@ export function wholeBlockWords(
   if (step.refused === "grip") return "too little sheet lies under the clamp to hold it";
   if (step.refused === "flange") return "too little sheet lies on the leaf for it to catch";
   if (step.refused === "length") return "the brake is shorter than the bend line";
+  if (step.refused === "rated") return "the brake is not rated for a bend of this sheet and length";
   if (step.refused === "pinched") return "the nose stands too far forward and pinches the sheet";
   if (step.missing) return missingWords(step.missing, say);
   if (step.contact) {
@@ -100,7 +102,8 @@ export function wholeVerdict(job: WholeJob, answer: WholeAnswer): string {
   const [first] = answer.order;
   if (!first) return "Nothing to bend.";
   const folds = given ? "Folds in this order" : "Folds";
-  const begin = `${strokeName(first)} first, with ${faceCalled(answer, first.clampedFace)} clamped.`;
+  const byHand = handFinishShort(answer);
+  const begin = `${strokeName(first)} first, with ${faceCalled(answer, first.clampedFace)} clamped.${byHand}`;
   const measured = answer.order.filter(({ clearance }) => clearance !== null);
   const [tightest] = [...measured].sort((a, b) => a.clearance! - b.clearance!);
   if (answer.verdict === "tight" && tightest) {
