@@ -4,17 +4,17 @@
  * judged by itself (stroke.ts), would say no.
  */
 import type { Machine } from "../contact/machine.ts";
-import { type ElementRoom, elementRoom, frontLift, liftsToTry, stationsUnder } from "./elementRoom.ts";
+import { liftsToTry, stationsUnder } from "./elementRoom.ts";
 import { StrokeElements } from "./elements.ts";
 import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
 import { type FingerRow, fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
-import { handlingOf } from "./handlingOf.ts";
+import { type Base, SharedHandling } from "./sharedHandling.ts";
 import { blockedStations, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
-import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
+import { type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
 import { ContactSearch } from "./strokeContact.ts";
-import { lyingShape, type WholeHandling } from "./strokeHandling.ts";
+import type { WholeHandling } from "./strokeHandling.ts";
 import type { BendSet, Interval, StrokePlan } from "./strokePlan.ts";
 import { type StrokeState, strokeState } from "./strokeState.ts";
 import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
@@ -44,12 +44,11 @@ function isOnHolder({ load, unload }: HeldStroke): boolean {
 
 export class StrokeJudge {
   readonly elements: StrokeElements;
-  private readonly bases: readonly { readonly tooling: Tooling; readonly bodies: readonly Body[] }[];
+  private readonly bases: readonly Base[];
   private readonly hitting = new Map<string, boolean>();
   private readonly pairs = new Map<string, boolean>();
   private readonly stations = new Map<string, readonly Interval[]>();
-  private readonly rooms = new Map<string, ElementRoom>();
-  private readonly bareWays = new Map<string, WholeHandling>();
+  private readonly handling: SharedHandling;
   private readonly rows = new Map<string, Rows>();
 
   constructor(
@@ -65,6 +64,7 @@ export class StrokeJudge {
         tooling,
         bodies: strokeBodies(machine, this.elements.seat.noseSetbackMm, tooling),
       }));
+    this.handling = new SharedHandling(this.elements, machine, this.bases);
   }
 
   /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
@@ -188,8 +188,8 @@ export class StrokeJudge {
   private liftedStations(state: StrokeState, base: number): Interval[][] {
     const { liftMm } = this.machine.brake;
     return [false, true].flatMap((finished) => {
-      const rooms = this.roomsOf(state, base, finished);
-      return liftsToTry(rooms, liftMm).map((mm) => stationsUnder(rooms, mm));
+      const room = this.handling.room(state, base, finished);
+      return liftsToTry(room, liftMm).map((mm) => stationsUnder(room, mm));
     });
   }
 
@@ -214,31 +214,6 @@ export class StrokeJudge {
     return [...bySet.values()].filter((row) => row !== undefined);
   }
 
-  private roomsOf(state: StrokeState, base: number, finished: boolean): ElementRoom[] {
-    const { bodies } = this.bases[base]!;
-    const rooms = state.all.map(({ face, side, strips, faces }) => {
-      const key = `${base}:${finished}:${this.keyOf(state, face)}`;
-      const known = this.rooms.get(key);
-      if (known) return known;
-      const lying = [...strips, ...faces].map((shape) => lyingShape(shape, side, finished));
-      const room = elementRoom(this.elements, this.machine, bodies, lying);
-      this.rooms.set(key, room);
-      return room;
-    });
-    const key = `${base}:${finished}:zone`;
-    const { flat, bent } = this.elements.ownZone();
-    const zone =
-      this.rooms.get(key) ??
-      elementRoom(
-        this.elements,
-        this.machine,
-        bodies,
-        (finished ? bent : flat).map((shape) => lyingShape(shape, "clamped", finished)),
-      );
-    this.rooms.set(key, zone);
-    return [...rooms, zone];
-  }
-
   /** The stroke with a row of fingers, or undefined where the part gets in or out in no way. */
   private handled(
     state: StrokeState,
@@ -250,22 +225,10 @@ export class StrokeJudge {
       ...this.bases[base]!.tooling,
       ...(this.along.fingers && { fingers: row }),
     };
-    const [load, unload] = [false, true].map((finished) => this.wayOf(state, base, tooling, finished)) as [
-      WholeHandling,
-      WholeHandling,
-    ];
-    return load === "blocked" || unload === "blocked" ? undefined : { tooling, set, load, unload };
-  }
-
-  private wayOf(state: StrokeState, base: number, tooling: Tooling, finished: boolean): WholeHandling {
-    const { liftMm } = this.machine.brake;
-    const rooms = this.roomsOf(state, base, finished);
-    if (frontLift(rooms, tooling.fingers ?? []) <= liftMm) return "front";
-    // What has no way with all fingers away has none with some.
-    const key = `${base}:${finished}:${state.made}`;
-    const bare =
-      this.bareWays.get(key) ?? handlingOf(state, this.machine, this.bases[base]!.tooling, finished);
-    this.bareWays.set(key, bare);
-    return bare === "blocked" ? bare : handlingOf(state, this.machine, tooling, finished);
+    const standing = this.along.fingers && row;
+    const load = this.handling.way(state, base, standing, false);
+    if (load === "blocked") return undefined;
+    const unload = this.handling.way(state, base, standing, true);
+    return unload === "blocked" ? undefined : { tooling, set, load, unload };
   }
 }
