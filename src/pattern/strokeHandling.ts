@@ -117,9 +117,14 @@ export function endRise(
     const rising = { up: rise.up(body), liftMm };
     const passed = toRight ? { from: -Infinity, to: body.to } : { from: body.from, to: Infinity };
     const heights = rise.heightsOf(body);
-    for (const laid of laidOver(lying, body))
+    // What lies beside the body as seen along the bend line, whatever its station, passes it.
+    const { minX, maxX } = body.solid.features;
+    const near = lying.filter(({ over, minW, maxW }) =>
+      over(minW, maxW).some(({ features }) => features.minX < maxX && features.maxX > minX),
+    );
+    for (const laid of laidOver(near, body))
       blockStanding(laid, body.solid, { ...rising, forGood: true }, heights);
-    for (const laid of laidOver(lying, passed)) {
+    for (const laid of laidOver(near, passed)) {
       blockStanding(laid, body.solid, { ...rising, forGood: false }, heights);
       if (!rise.fits) return rise;
     }

@@ -92,9 +92,7 @@ export class StrokeJudge {
         const known = this.stations.get(key);
         if (known) return known;
         const { side, strips, faces } = state.all[face]!;
-        const blocked = merged(
-          [...strips, ...faces].flatMap((shape) => blockedStations(this.elements, this.machine, shape, side)),
-        );
+        const blocked = blockedStations(this.elements, this.machine, [...strips, ...faces], side);
         this.stations.set(key, blocked);
         return blocked;
       }),
