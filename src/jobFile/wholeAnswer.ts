@@ -36,6 +36,8 @@ export interface MissingFinger {
   readonly least: Mm;
   readonly most: Mm;
   readonly beside: readonly Mm[];
+  /** The owned fingers that leave least bare, and how much; null where that is far too much. */
+  readonly instead: { readonly fingers: readonly Mm[]; readonly bare: Mm } | null;
 }
 
 export interface WholeStepAnswer {

@@ -31,7 +31,7 @@ export type FingerSet = readonly number[];
 const SAME_MM = 1e-9;
 
 /** Where the last finger may end, and how it came to be: `before` is undefined for the first. */
-interface Reach {
+export interface Reach {
   readonly ends: Interval;
   readonly width: number;
   readonly before: Reach | undefined;
@@ -95,8 +95,36 @@ function firstPlaces(
   );
 }
 
+/** Where the last of just these fingers may end, whatever their order. */
+export function reachesOf(question: RowQuestion, set: FingerSet): Reach[] {
+  const zones = zonesOf(question);
+  const total = set.reduce((sum, n) => sum + n, 0);
+  const go = (left: readonly number[], reaches: readonly Reach[], placed: number): Reach[] => {
+    if (placed === total) return [...reaches];
+    return [...left.keys()].flatMap((width) => {
+      if (left[width] === 0) return [];
+      const more =
+        placed === 0
+          ? firstPlaces(question, zones, width)
+          : reaches.flatMap((reach) => nextPlaces(question, zones, reach, width));
+      if (more.length === 0) return [];
+      return go(
+        left.map((n, i) => (i === width ? n - 1 : n)),
+        thinned(more),
+        placed + 1,
+      );
+    });
+  };
+  return thinned(go(set, [], 0));
+}
+
 /** The next finger after one that may end in an interval: within the gap, or at the next line past the end of one. */
-function nextPlaces(question: RowQuestion, zones: readonly Interval[], reach: Reach, width: number): Reach[] {
+export function nextPlaces(
+  question: RowQuestion,
+  zones: readonly Interval[],
+  reach: Reach,
+  width: number,
+): Reach[] {
   const { lines, gapMm, stock } = question;
   const { ends } = reach;
   const widthMm = stock[width]!.widthMm;

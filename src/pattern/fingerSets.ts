@@ -46,6 +46,17 @@ export function everySet(question: RowQuestion): FingerRow[] {
   return found;
 }
 
+/** All sets of just so many fingers of a stock. */
+export function setsOfCount(stock: RowQuestion["stock"], count: number): FingerSet[] {
+  const go = (width: number, left: number): number[][] => {
+    if (width === stock.length) return left === 0 ? [[]] : [];
+    return Array.from({ length: Math.min(left, stock[width]!.count) + 1 }, (_, n) => n).flatMap((n) =>
+      go(width + 1, left - n).map((rest) => [n, ...rest]),
+    );
+  };
+  return go(0, count);
+}
+
 interface Bounds {
   /** Some stretch of a bend line longer than the gap is blocked to every finger. */
   readonly bare: boolean;

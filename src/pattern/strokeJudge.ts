@@ -9,6 +9,7 @@ import { StrokeElements } from "./elements.ts";
 import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
 import { type FingerRow, fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
+import { type Missing, missingFinger } from "./missingFinger.ts";
 import { type Base, SharedHandling } from "./sharedHandling.ts";
 import { blockedStations, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
@@ -82,6 +83,20 @@ export class StrokeJudge {
       if (held.length > 0) return held;
     }
     return [];
+  }
+
+  /** The finger that is missing after some bends, where nothing else is in the way; undefined where rows can be placed. */
+  missing(made: BendSet): Missing | undefined {
+    const { seat } = this.elements;
+    const state = strokeState(this.elements, made);
+    if (!this.along.fingers || !state || seat.pinched || this.plan.overload) return undefined;
+    if (shortOf(state, this.rules) || this.meetsItself(state)) return undefined;
+    const base = [...this.bases.keys()].find(
+      (one) => !this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, one)),
+    );
+    if (base === undefined) return undefined;
+    const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, this.blockedFor(state));
+    return fewestFingers(question).length > 0 ? undefined : missingFinger(question);
   }
 
   /** Stations where no finger can stand, whatever it is lifted by. */
