@@ -159,13 +159,14 @@ describe("a channel of web 3/8 in with 1/2 in flanges of .032 sheet (common prac
     expect(check(readAs(text("cable-trough-bar")).job).verdict).toBe("clear");
   });
 
-  test("window ends where the engine says so: a bar at its top folds, 0.1 mm more does not", () => {
+  test("window ends where the engine says so: a bar at its top folds at the high end of the leaf's range, 0.1 mm more does not", () => {
     const { thickestMm } = bar.design.window;
+    const [range] = bar.ranges;
+    const bends = file.part.bends.map((bend, i) => ({ ...bend, overbend: range!.bends[i]!.highDeg }));
     const onBar = (thickness: number) => {
       const { clamp } = bar.brake as Extract<typeof bar.brake, { clamp: unknown }>;
-      return check(
-        readAs({ ...file, brake: { ...bar.brake, clamp: { ...clamp, thickness: `${thickness} mm` } } }).job,
-      );
+      const brake = { ...bar.brake, clamp: { ...clamp, thickness: `${thickness} mm` } };
+      return check(readAs({ ...file, part: { ...file.part, bends }, brake }).job);
     };
     expect(onBar(thickestMm).verdict).not.toBe("hits");
     expect(onBar(thickestMm + 0.1).verdict).toBe("hits");
