@@ -3,6 +3,7 @@
  * overbend, nose as round as the bend), and one fact of the trade (common practice, no source).
  * The faces' inset of 0.01 mm for contact is left out of the formulas, so limits may lie up to 0.02 mm above them.
  */
+
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
@@ -12,29 +13,15 @@ import { flangeChart } from "../../src/ways/flangeChart.ts";
 import { longestFlange } from "../../src/ways/flangeCurve.ts";
 import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 import { waysOut } from "../../src/ways/waysOut.ts";
+import { rectangle } from "../rectangle.ts";
 import { isWay, readAs } from "./tryWays.ts";
 
 const T = 0.8128;
 const r = 0.8;
 const Rn = 0.8;
 
-const BED = {
-  profile: [
-    [-80, -40],
-    [0, -40],
-    [0, 0],
-    [-80, 0],
-  ],
-};
-const LEAF = {
-  profile: [
-    [0, -6],
-    [8, -6],
-    [8, 0],
-    [0, 0],
-  ],
-  swing: 120,
-};
+const BED = { profile: rectangle(-80, -40, 0, 0) };
+const LEAF = { profile: rectangle(0, -6, 8, 0), swing: 120 };
 
 function channelJob(clamp: object, web: number, flange: number) {
   const bend = { angle: 90, turn: "up", overbend: 90 };
