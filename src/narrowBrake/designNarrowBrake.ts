@@ -9,6 +9,7 @@ import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
 import { bedChecks } from "./checks/bedChecks.ts";
 import { clampChecks } from "./checks/clampChecks.ts";
+import { hingeChecks } from "./checks/hingeChecks.ts";
 import { leafChecks } from "./checks/leafChecks.ts";
 import { mountChecks, weightOf } from "./checks/mountChecks.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
@@ -126,7 +127,13 @@ function underLoad(
 }
 
 function checksOf(under: UnderLoad): StrengthCheck[] {
-  const checks = [...leafChecks(under), ...clampChecks(under), ...bedChecks(under), ...mountChecks(under)];
+  const checks = [
+    ...leafChecks(under),
+    ...hingeChecks(under),
+    ...clampChecks(under),
+    ...bedChecks(under),
+    ...mountChecks(under),
+  ];
   return [...checks, lostInAll(checks, under)];
 }
 

@@ -5,11 +5,13 @@
  */
 import { toDeg } from "../../units/quantity.ts";
 import { barChecks } from "../barWindow.ts";
-import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, STATICS } from "../handbooks.ts";
+import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
 import { reusablePreload } from "../strength/bolt.ts";
 import { centralMoment, centralSag } from "../strength/centralLoad.ts";
 import { sectionOf } from "../strength/rectangles.ts";
+import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
 import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
+import { WELDED_SHARE } from "./bedChecks.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 
@@ -45,7 +47,30 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
     stiffness,
   );
   const pieces = rib ? ["holder", "rib"] : ["holder"];
+  const ribFlow =
+    rib &&
+    (((loadNPerMm * loadedMm) / 2) *
+      rib.wideMm *
+      rib.highMm *
+      ((rib.minY + rib.maxY) / 2 - section.centroidYMm)) /
+      section.secondMomentXMm4;
   return [
+    ...(ribFlow === undefined
+      ? []
+      : [
+          checkOf({
+            member: "weld of the rib",
+            check: "shear in the throat",
+            value: ribFlow / 2 / WELDED_SHARE / (THROAT_OF_LEG * sizes.weldMm),
+            limit: WELD_ALLOWED_MPA,
+            unit: "MPa",
+            formula: "τ = V·Q/(2·I)/(share·0.707·h)",
+            source: SHIGLEY_WELD,
+            assumptions: [AT_MOST, "a fillet on each side of the rib, for half of its length"],
+            pieces,
+            grows: sizes.weldMm < 0.75 * Math.min(sizes.ribMm, sizes.leafEarMm) ? "weldMm" : "ribHighMm",
+          }),
+        ]),
     checkOf({
       member: "holder",
       check: "bending across, from nose to bolts",

@@ -6,7 +6,7 @@ import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import { weightWords } from "../../words/weightWords.ts";
 import { clampForces, nutTorqueNm } from "../checks/clampForces.ts";
-import { hingeForce } from "../checks/leafChecks.ts";
+import { hingeForce } from "../checks/hingeChecks.ts";
 import { weightOf } from "../checks/mountChecks.ts";
 import type { UnderLoad } from "../checks/under.ts";
 import { forceWords, torqueWords } from "../forceWords.ts";
