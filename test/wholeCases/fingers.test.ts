@@ -14,13 +14,16 @@ const folder = fileURLToPath(new URL(".", import.meta.url));
 const BETWEEN_MM = 100 - 2 * 0.8 - 2 * 1;
 const GAP_MM = 3;
 
-function checked(fingers: readonly { width: number; count: number }[]) {
+/** The long walls first; the last two bends then lie between them. */
+const LONG_WALLS_FIRST = [3, 4, 1, 2].map((bend) => ({ bends: [bend], clampedAt: [200, 80] }));
+
+function checked(fingers: readonly { width: number; count: number }[], order?: unknown) {
   const file = JSON.parse(readFileSync(`${folder}tray-last-wall-fits.json`, "utf8"));
   const { order: _, ...rest } = file;
   const clamp = { ...file.brake.clamp, fingers };
   // Only the long walls can be last: the row for them is the one that matters.
   file.part.box.width = 400;
-  const read = readAnyJob(JSON.stringify({ ...rest, brake: { ...file.brake, clamp } }));
+  const read = readAnyJob(JSON.stringify({ ...rest, brake: { ...file.brake, clamp }, order }));
   if (!read.ok || read.kind !== "whole") throw new Error(JSON.stringify(read));
   return { job: read.job, answer: checkWhole(read.job) };
 }
@@ -60,11 +63,8 @@ describe("checkWhole: fingers for the last wall", () => {
   });
 
   it("where none fits, the missing width is told, and what the owned ones leave bare", () => {
-    const { job, answer } = checked([
-      { width: 50, count: 1 },
-      { width: 35, count: 1 },
-      { width: 420, count: 1 },
-    ]);
+    const owned = [50, 35, 420].map((width) => ({ width, count: 1 }));
+    const { job, answer } = checked(owned, LONG_WALLS_FIRST);
     const [step] = answer.order.filter(({ missing }) => missing);
     expect(answer.verdict).toBe("hits");
     // One finger, none beside it: b − 2r − 2·gap to b − 2r and the inset.
