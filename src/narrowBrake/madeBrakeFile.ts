@@ -81,7 +81,7 @@ export function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
   };
   return [
     ...around("hold-down bolts", ["hold-down bolt"]),
-    ...around("washers and nuts", ["plate washer", "hold-down nut"]),
+    ...around("washers and nuts", ["slotted washer", "hold-down nut"]),
     ...around("rib of the holder", ["rib of the holder"]),
     ...(inside
       ? [

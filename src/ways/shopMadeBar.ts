@@ -21,7 +21,7 @@ import {
 } from "../narrowBrake/requirements.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { type BarLimits, type BarTrial, barLimits } from "./barLimits.ts";
+import { type BarLimits, type BarTrial, barLimits, thinnestBar } from "./barLimits.ts";
 import {
   type BarMembers,
   BOLT_PLACES,
@@ -91,6 +91,12 @@ export function shopMadeBar(
   return refused;
 }
 
+/** A part on the thinnest bar that anybody would take, at the high end of its leaf angles; undefined where its file can't be read so. */
+export function onThinnestBar(file: JobFile): Job | undefined {
+  const job = onSharpBar(file);
+  return job && new Round([file], [job], {}, new Work()).thinnest(0);
+}
+
 /** Tried again with what came out, until it stays the same. */
 function settled(round: Round, first: BarMembers): ShopMadeBar | undefined {
   let members = first;
@@ -136,6 +142,18 @@ class Round {
       noseRadiusMm: Math.min(...jobs.flatMap((job) => job.askedInsideRadiiMm)),
       frontBevelDeg: bevelFor(this.ranges),
     };
+  }
+
+  thinnest(part: number): Job | undefined {
+    const file = this.high[part]!;
+    const brake = barTrialBrake(
+      thinnestBar(this.nose),
+      { ...SMALL_MEMBERS, boltsBehindMm: null },
+      file.units,
+    );
+    const { order: _, ...rest } = file;
+    const read = jobOf({ ...rest, brake });
+    return read.ok ? read.job : undefined;
   }
 
   /** The bar that these members hold, designed; undefined where none makes the parts or the work ran out. */

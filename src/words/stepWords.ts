@@ -4,7 +4,7 @@
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
+import type { Mm } from "../units/quantity.ts";
 import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords, metWords } from "./contactWords.ts";
 import { FOLD_WANTS } from "./hemWords.ts";

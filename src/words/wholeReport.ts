@@ -3,7 +3,17 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+
+<<<<<<< HEAD
+
 import { angleWords } from "./angleWords.ts";
+
+=======
+
+import { handFinishSentences } from "./handFinishWords.ts";
+
+>>>>>>> main
+
 import { lengthWords } from "./lengthWords.ts";
 import { faceCalled, fingersWords, strokeName, wholeBlockWords, wholeHandlingWords } from "./wholeWords.ts";
 
@@ -62,6 +72,7 @@ export function wholeSections(job: WholeJob, answer: WholeAnswer): [title: strin
   const all: [string, string[]][] = [
     ["What blocks it", blocks],
     ["In and out", wholeHandlingWords(answer)],
+    ["By hand", handFinishSentences(answer, job.units)],
     ["Watch", [...answer.warnings]],
   ];
   return all.filter(([, sentences]) => sentences.length > 0);
