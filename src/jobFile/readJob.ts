@@ -36,7 +36,8 @@ export const DEFAULT_MARGIN_MM = 0.5;
 export function readJob(text: string): JobRead {
   const read = dataOf(text, MOST_TEXT);
   if (!read.ok) return read;
-<<<<<<< HEAD
+  const whole = isWholeFile(read.value) && wholeKeyOf((read.value as { readonly part: unknown }).part);
+  if (whole) return { ok: false, problems: [notASection("part", whole)] };
   const { value, problems, asTyped } = withOffsets(read.value);
   if (problems.length > 0) return { ok: false, problems };
   const shape = shapeOf(value);
@@ -44,12 +45,6 @@ export function readJob(text: string): JobRead {
   return job.ok
     ? job
     : { ...job, problems: job.problems.map((one) => ({ ...one, path: asTyped(one.path) })) };
-=======
-  const whole = isWholeFile(read.value) && wholeKeyOf((read.value as { readonly part: unknown }).part);
-  if (whole) return { ok: false, problems: [notASection("part", whole)] };
-  const shape = shapeOf(read.value);
-  return shape.ok ? jobOf(shape.file) : shape;
->>>>>>> main
 }
 
 /**

@@ -32,13 +32,9 @@ const MOST_TEXT = 4_000_000;
 export function readShop(text: string): ShopRead {
   const data = dataOf(text, MOST_TEXT);
   if (!data.ok) return data;
-<<<<<<< HEAD
-  const shape = shapedBy(shopFileSchema, offsetsOut(data.value));
-=======
   const whole = wholeParts(data.value);
   if (whole.length > 0) return { ok: false, problems: whole };
-  const shape = shapedBy(shopFileSchema, data.value);
->>>>>>> main
+  const shape = shapedBy(shopFileSchema, offsetsOut(data.value));
   if (!shape.ok) return shape;
   const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
   const read = written.map((job) => jobOf(job));
@@ -63,7 +59,6 @@ export function readShop(text: string): ShopRead {
   return { ok: true, shop, jobs: read.flatMap((job) => (job.ok ? [job] : [])) };
 }
 
-<<<<<<< HEAD
 /** The shop with the offsets of its parts and jobs written out; a height that can't be is left as typed, for the schema to tell. */
 function offsetsOut(value: unknown): unknown {
   if (typeof value !== "object" || value === null) return value;
@@ -81,7 +76,8 @@ function offsetsOut(value: unknown): unknown {
       jobs: jobs.map((job: unknown) => (typeof job === "object" && job ? out(job) : job)),
     }),
   };
-=======
+}
+
 /** Parts and jobs of a shop that are more than sections. */
 function wholeParts(value: unknown): Problem[] {
   const { parts, jobs } = (value ?? {}) as { readonly parts?: unknown; readonly jobs?: unknown };
@@ -96,7 +92,6 @@ function wholeParts(value: unknown): Problem[] {
       told(`jobs[${i}].part`, (job as { readonly part?: unknown } | null)?.part),
     ),
   ];
->>>>>>> main
 }
 
 function lacking(path: string, allowed: string): Problem {

@@ -3,13 +3,9 @@
  * Brake, margin and units are those of any job; the order names several bends a stroke and a point that lies clamped.
  */
 import * as z from "zod";
-<<<<<<< HEAD
+import type { Problem } from "./problem.ts";
 import { bend, jobFileSchema, profile } from "./schema.ts";
 import { angle, group, LIMITS, length, list, oneOf } from "./shapes.ts";
-=======
-import type { Problem } from "./problem.ts";
-import { angle, bend, group, jobFileSchema, LIMITS, length, list, oneOf, profile } from "./schema.ts";
->>>>>>> main
 
 const upOrDown = oneOf(["up", "down"]);
 

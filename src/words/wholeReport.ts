@@ -4,15 +4,9 @@
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 
-<<<<<<< HEAD
-
 import { angleWords } from "./angleWords.ts";
 
-=======
-
 import { handFinishSentences } from "./handFinishWords.ts";
-
->>>>>>> main
 
 import { lengthWords } from "./lengthWords.ts";
 import { faceCalled, fingersWords, strokeName, wholeBlockWords, wholeHandlingWords } from "./wholeWords.ts";
