@@ -11,7 +11,7 @@ import { assemblyStl, pieceFiles } from "../../src/narrowBrake/plans/pieceFiles.
 import { formatLength } from "../../src/units/length.ts";
 import { readDxf } from "../pictures/readDxf.ts";
 import { type ReadWords, readPdf } from "../pictures/readPdf.ts";
-import { fewDesigns } from "./designs.ts";
+import { fewDesigns } from "../narrowBrake/designs.ts";
 
 /** 8 points, the least that is read at arm's length. */
 const LEAST_MM = (8 * 25.4) / 72;
