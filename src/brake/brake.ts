@@ -31,6 +31,14 @@ export interface Rating {
   readonly yieldMpa: Mpa;
 }
 
+/** A piece of the frame that stands along a stretch of the brake only, from the left end of bed and leaf. */
+export interface Stretch {
+  readonly outline: Outline;
+  readonly name: string;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+}
+
 export interface Brake {
   readonly name: string;
   readonly clamp: Clamp;
@@ -39,6 +47,10 @@ export interface Brake {
   readonly frame: readonly Outline[];
   /** What the job calls each piece of the frame; undefined for one without a name. */
   readonly frameNames?: readonly (string | undefined)[];
+  /** Not among `frame`: what stands along a stretch only. */
+  readonly stretches?: readonly Stretch[];
+  /** Length of bed and leaf, where stretches are told along it. */
+  readonly lengthMm?: Mm;
   readonly liftMm: Mm;
   readonly openEnds: boolean;
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */

@@ -83,7 +83,7 @@ export const BRAKE_KEYS: readonly KeyTold[] = [
     key: "frame",
     takes: "list of profiles",
     otherwise: "none",
-    how: "Whatever else stands near the sheet: a profile, or {name, profile}.",
+    how: "Whatever else stands near the sheet: a profile, or {name, profile, along: [from, to]} for what stands only there, from the left end of bed and leaf, whose length is then told too.",
   },
   { key: "lift", takes: LENGTH, how: "How far the clamp opens above the bed." },
   { key: "openEnds", takes: "true or false", how: "True where a part can be slid out along the bend line." },
