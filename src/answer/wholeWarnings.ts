@@ -9,6 +9,7 @@ import { gripAndFlange } from "../pattern/gripAndFlange.ts";
 import type { JudgedStroke } from "../pattern/stroke.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { unreadWords } from "../words/unreadWords.ts";
 import { bendNames } from "./warnings.ts";
 
 /** Grip or flange under so many times the least asks for care. */
@@ -28,6 +29,7 @@ export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): 
   return [
     ...[...sharp].map(([words, which]) => `${bendNames(which)}: ${words}`),
     ...strokes.flatMap((stroke) => strokeWarnings(job, stroke, say)),
+    ...(job.unread ?? []).map(unreadWords),
     ...brakeWarnings(brake, part.thicknessMm, say),
     ...(along.fingers && brake.clamp.kind === "bar"
       ? ["The clamp is a bar but has fingers: the fingers are taken as pieces of the bar."]

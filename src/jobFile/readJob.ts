@@ -17,6 +17,7 @@ import { checkBegun, readOrder } from "./readOrder.ts";
 import { readPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 import { shapeOf } from "./shape.ts";
+import { isWholeFile, notASection, wholeKeyOf } from "./wholeSchema.ts";
 
 export type JobRead =
   | { readonly ok: true; readonly job: Job; readonly file: JobFile }
@@ -35,6 +36,8 @@ export const DEFAULT_MARGIN_MM = 0.5;
 export function readJob(text: string): JobRead {
   const read = dataOf(text, MOST_TEXT);
   if (!read.ok) return read;
+  const whole = isWholeFile(read.value) && wholeKeyOf((read.value as { readonly part: unknown }).part);
+  if (whole) return { ok: false, problems: [notASection("part", whole)] };
   const shape = shapeOf(read.value);
   return shape.ok ? jobOf(shape.file) : shape;
 }

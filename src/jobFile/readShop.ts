@@ -11,6 +11,7 @@ import { type JobRead, jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import { shapedBy } from "./shape.ts";
 import { type Shop, shopFileSchema } from "./shopFile.ts";
+import { notASection, wholeKeyOf } from "./wholeSchema.ts";
 
 export type ShopRead =
   | {
@@ -30,6 +31,8 @@ const MOST_TEXT = 4_000_000;
 export function readShop(text: string): ShopRead {
   const data = dataOf(text, MOST_TEXT);
   if (!data.ok) return data;
+  const whole = wholeParts(data.value);
+  if (whole.length > 0) return { ok: false, problems: whole };
   const shape = shapedBy(shopFileSchema, data.value);
   if (!shape.ok) return shape;
   const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
@@ -53,6 +56,22 @@ export function readShop(text: string): ShopRead {
   if (shop.parts.length === 0) problems.push(lacking("parts", "at least one part, here or in a job"));
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, shop, jobs: read.flatMap((job) => (job.ok ? [job] : [])) };
+}
+
+/** Parts and jobs of a shop that are more than sections. */
+function wholeParts(value: unknown): Problem[] {
+  const { parts, jobs } = (value ?? {}) as { readonly parts?: unknown; readonly jobs?: unknown };
+  const all = (of: unknown): unknown[] => (Array.isArray(of) ? of : []);
+  const told = (path: string, part: unknown) => {
+    const key = wholeKeyOf(part);
+    return key === undefined ? [] : [notASection(path, key)];
+  };
+  return [
+    ...all(parts).flatMap((part, i) => told(`parts[${i}]`, part)),
+    ...all(jobs).flatMap((job, i) =>
+      told(`jobs[${i}].part`, (job as { readonly part?: unknown } | null)?.part),
+    ),
+  ];
 }
 
 function lacking(path: string, allowed: string): Problem {
