@@ -11,7 +11,8 @@ import { readClamp } from "./readClamp.ts";
 import { angleAt, lengthAt, noteFault, type Reading, strengthAt, thicknessAt } from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
-import { type FramePieceFile, type JobFile, LIMITS } from "./schema.ts";
+import type { FramePieceFile, JobFile } from "./schema.ts";
+import { LIMITS } from "./schemaParts.ts";
 
 type BrakeFile = JobFile["brake"];
 

@@ -72,7 +72,7 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
  * What stands in the way of a sheet beside clamp, bed and leaf, for a part within the brake's length. Rods, rail and heel strip that
  * stand beyond the ends of the part, or can be taken out, are not among it.
  */
-export function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
+function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
   const bar = pieces.find(({ id }) => id === "bar")!;
   const { min, max } = boxOfShape(bar.shape);
   const within = pieces.filter(({ shape, turnsWithLeaf }) => {

@@ -55,7 +55,7 @@ describe("the brake made for the trough", () => {
       .filter(({ name }) => name === "hinge ears")
       .map(({ along }) => along!.map(mm));
     expect(right).toEqual([expect.closeTo(leaf.to - leaf.from, 3), expect.closeTo(ear.to - leaf.from, 3)]);
-    expect(left).toEqual([expect.closeTo(leaf.from - ear.to, 3), 0]);
+    expect(left).toEqual([expect.closeTo(leaf.to - ear.to, 3), 0]);
   });
 
   test("a section longer than the room between springs and ears is blocked, one as long as the bar is not", () => {

@@ -22,10 +22,10 @@ export interface BoltGrade {
 }
 
 /** Nut factor K of plain zinc-plated threads (Shigley, table 8-15); 0.18 oiled, 0.30 black and dry. */
-export const NUT_FACTOR = 0.2;
+const NUT_FACTOR = 0.2;
 
 /** Share of the proof load that a bolt to be used again is tightened to (Shigley). */
-export const REUSABLE_PRELOAD_SHARE = 0.75;
+const REUSABLE_PRELOAD_SHARE = 0.75;
 
 /** Thread depth, in pitches, that is taken off the diameter for the stress area. */
 const DEPTH_IN_PITCHES = { metric: 0.9382, unified: 0.9743 } as const;
