@@ -49,14 +49,3 @@ export function reusablePreload(thread: Thread, grade: BoltGrade): number {
 export function tighteningTorque(thread: Thread, tensionN: number, nutFactor = NUT_FACTOR): number {
   return (nutFactor * thread.diameterMm * tensionN) / 1000;
 }
-
-/**
- * Tension in each hold-down bolt. The nose lifts in front of the bolts, the heel bears behind them:
- * moments about the heel give bolt = load·(front + back)/back, shared by the bolts.
- * @param frontMm from the bolts forward to the nose
- * @param backMm from the bolts back to the heel
- * @example holdDownTension(1000, 30, 30, 2) // 1000
- */
-export function holdDownTension(noseLoadN: number, frontMm: Mm, backMm: Mm, bolts: number): number {
-  return (noseLoadN * (frontMm + backMm)) / backMm / bolts;
-}
