@@ -32,10 +32,13 @@ interface BendRemark {
 
 export function warningsFor(job: Job, steps: readonly Step[]): string[] {
   const onBends = [
-    ...sharpBends(job.part).map((sharp) => ({
-      bend: sharp.bend,
-      words: sharpBendWords(sharp, job.part.metal.name, job.units),
-    })),
+    ...sharpBends(job.part)
+      // Half a turn about nothing is a hem's own affair: only metals that want a whole thickness and more crack at it.
+      .filter(({ bend, leastMm }) => !job.part.bends[bend]!.hem || leastMm >= job.part.thicknessMm)
+      .map((sharp) => ({
+        bend: sharp.bend,
+        words: sharpBendWords(sharp, job.part.metal.name, job.units),
+      })),
     ...formedRadius(job),
     ...shortSetback(job),
     ...steps.flatMap((step) => stepRemarks(job, step).map((words) => ({ bend: step.seat.bend, words }))),
@@ -49,7 +52,7 @@ function formedRadius({ part, brake, askedInsideRadiiMm, units }: Job): BendRema
   if (brake.noseSetback === "auto") return [];
   return part.bends.flatMap((made, bend) => {
     const asked = askedInsideRadiiMm[bend]!;
-    if (made.pinched || Math.abs(made.insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
+    if (made.hem || made.pinched || Math.abs(made.insideRadiusMm - asked) < SAME_RADIUS_MM) return [];
     return [{ bend, words: formedRadiusWords(made, asked, units) }];
   });
 }
@@ -60,7 +63,7 @@ function shortSetback({ part, brake, units }: Job): BendRemark[] {
   if (typeof noseSetback === "string") return [];
   const { thicknessMm } = part;
   return part.bends.flatMap((made, bend) => {
-    if (made.noseSetbackMm === noseSetback && !made.pinched) return [];
+    if (made.hem || (made.noseSetbackMm === noseSetback && !made.pinched)) return [];
     const { noseRunMm } = clamp;
     const leastMm = automaticNoseSetback({ ...made, thicknessMm, noseRunMm, pivot: leaf.pivot });
     return [{ bend, words: shortSetbackWords(noseSetback, leastMm, made.pinched === true, units) }];
@@ -82,6 +85,8 @@ function stepRemarks({ brake, units }: Job, step: Step): string[] {
   ) {
     warnings.push(steepFrontWords(noseAngleDeg, overbendDeg));
   }
+  // Under the clamp a hem is neither gripped nor pushed.
+  if (step.flattens) return warnings;
   const grip = gripOf(seat, brake, step.bendsDone);
   if (isScant(grip)) warnings.push(scantGripWords(grip.runMm, grip.leastMm, units));
   const flange = flangeOf(seat, brake, step.bendsDone);

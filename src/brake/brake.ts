@@ -39,6 +39,15 @@ export interface Stretch {
   readonly toMm: Mm;
 }
 
+/** How far off the brake's figures may be, either way; what is absent nobody doubts. */
+export interface BrakeDoubts {
+  /** Of every leaf angle, also of one that is given; absent: the range of a reckoned springback. */
+  readonly overbendDeg?: Deg;
+  readonly noseSetbackMm?: Mm;
+  /** The clamp with its nose so much sharper and so much rounder. */
+  readonly noseRadius?: { readonly mm: Mm; readonly clamps: readonly [sharper: Clamp, rounder: Clamp] };
+}
+
 export interface Brake {
   readonly name: string;
   readonly clamp: Clamp;
@@ -56,6 +65,7 @@ export interface Brake {
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
   readonly noseSetback: "auto" | "one" | Mm;
   readonly rating?: Rating;
+  readonly doubts?: BrakeDoubts;
   /** Least sheet under the clamp and on the leaf that a bend is begun with; absent: common practice (motion/holds.ts). */
   readonly leastGripMm?: Mm;
   readonly leastFlangeMm?: Mm;

@@ -17,6 +17,7 @@ const PART_LENGTHS = [
   "overall.size",
   "bends.*.insideRadius",
   "bends.*.deduction",
+  "bends.*.gap",
   "doubts",
   "doubts.*",
   "cutOuts.*.across.*",
@@ -29,6 +30,8 @@ const BRAKE_LENGTHS = [
   "setback",
   "leastGrip",
   "leastFlange",
+  "doubts.setback",
+  "doubts.noseRadius",
   "rated.thickness",
   "rated.length",
   ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius", "shim"].map(

@@ -3,16 +3,25 @@
  * Measures that don't go together are told by the key that would have to change.
  */
 import { bedFault, leafFault } from "../brake/bedAndLeaf.ts";
-import type { Brake, Leaf, Rating } from "../brake/brake.ts";
+import type { Brake, BrakeDoubts, Clamp, Leaf, Rating } from "../brake/brake.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Mm } from "../units/quantity.ts";
 import { readClamp } from "./readClamp.ts";
-import { angleAt, lengthAt, noteFault, type Reading, strengthAt, thicknessAt } from "./reading.ts";
+import {
+  angleAt,
+  lengthAt,
+  noteFault,
+  type Reading,
+  refuse,
+  sayLimit,
+  strengthAt,
+  thicknessAt,
+} from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
 import type { FramePieceFile, JobFile } from "./schema.ts";
-import { LIMITS } from "./schemaParts.ts";
+import { LIMITS } from "./shapes.ts";
 
 type BrakeFile = JobFile["brake"];
 
@@ -41,6 +50,7 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   };
   const [leastGripMm, leastFlangeMm] = [least("leastGrip"), least("leastFlange")];
   const rating = file.rated && readRating(reading, file.rated);
+  const doubts = file.doubts && clamp && readDoubts(reading, file, clamp);
   if (!clamp || !bed || !leaf || reading.problems.length > 0) return undefined;
   return {
     name: file.name,
@@ -56,6 +66,7 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     openEnds: file.openEnds,
     noseSetback,
     ...(rating && { rating }),
+    ...(doubts && { doubts }),
     ...(leastGripMm !== undefined && { leastGripMm }),
     ...(leastFlangeMm !== undefined && { leastFlangeMm }),
     ...(file.measured !== undefined && { measuredOn: file.measured }),
@@ -132,6 +143,38 @@ function readNoseSetback(reading: Reading, written: number | string): "auto" | "
     reading.problems[before] = { ...reading.problems[before]!, allowed };
   }
   return noseSetbackMm;
+}
+
+/** How far off overbend, nose setback and nose radius may be, either way; a doubted nose is read twice more. */
+function readDoubts(reading: Reading, { doubts = {}, clamp: file }: BrakeFile, clamp: Clamp): BrakeDoubts {
+  const { overbend, setback, noseRadius } = doubts;
+  const overbendDeg =
+    overbend === undefined
+      ? undefined
+      : angleAt(reading, "brake.doubts.overbend", overbend, {
+          from: 0,
+          to: 30,
+          allowed: "an angle from 0 to 30 degrees that the leaf may want more or less",
+        });
+  const noseSetbackMm =
+    setback === undefined ? undefined : lengthAt(reading, "brake.doubts.setback", setback, "atLeast0");
+  const radiusMm =
+    noseRadius === undefined ? 0 : lengthAt(reading, "brake.doubts.noseRadius", noseRadius, "atLeast0");
+  const bareMm = clamp.noseRadiusMm - (clamp.shimMm ?? 0);
+  if (radiusMm >= bareMm && radiusMm > 0) {
+    const allowed = `less than the nose radius, ${sayLimit(reading.units, "most")(bareMm)}`;
+    refuse(reading, "brake.doubts.noseRadius", noseRadius, allowed);
+  }
+  const clamps =
+    radiusMm > 0 && reading.problems.length === 0
+      ? [-radiusMm, radiusMm].map((mm) => readClamp(reading, { ...file, noseRadius: `${bareMm + mm} mm` }))
+      : [];
+  const [sharper, rounder] = clamps;
+  return {
+    ...(overbendDeg !== undefined && { overbendDeg }),
+    ...(noseSetbackMm !== undefined && { noseSetbackMm }),
+    ...(sharper && rounder && { noseRadius: { mm: radiusMm, clamps: [sharper, rounder] } }),
+  };
 }
 
 function readRating(reading: Reading, rated: NonNullable<BrakeFile["rated"]>): Rating {

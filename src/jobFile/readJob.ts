@@ -8,6 +8,7 @@ import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
 import { oddFigures } from "./oddFigures.ts";
+import { withOffsets } from "./offsets.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import { asTheLeafLeaves, readFinishByHand } from "./readFinishByHand.ts";
@@ -38,8 +39,13 @@ export function readJob(text: string): JobRead {
   if (!read.ok) return read;
   const whole = isWholeFile(read.value) && wholeKeyOf((read.value as { readonly part: unknown }).part);
   if (whole) return { ok: false, problems: [notASection("part", whole)] };
-  const shape = shapeOf(read.value);
-  return shape.ok ? jobOf(shape.file) : shape;
+  const { value, problems, asTyped } = withOffsets(read.value);
+  if (problems.length > 0) return { ok: false, problems };
+  const shape = shapeOf(value);
+  const job = shape.ok ? jobOf(shape.file) : shape;
+  return job.ok
+    ? job
+    : { ...job, problems: job.problems.map((one) => ({ ...one, path: asTyped(one.path) })) };
 }
 
 /**

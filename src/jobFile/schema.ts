@@ -4,6 +4,7 @@
  * The message of each rule is what is allowed, in words to follow "it should be".
  */
 import * as z from "zod";
+import { HEM_KINDS } from "../part/part.ts";
 import { thicknessHint } from "../units/gauge.ts";
 import {
   angle,
@@ -15,23 +16,25 @@ import {
   megapascals,
   oneOf,
   plainText,
-  profile,
-  profileList,
   units,
   written,
   yesOrNo,
-} from "./schemaParts.ts";
+} from "./shapes.ts";
 
-/** A fixed piece of the brake: its profile, or that with a name, and where along the brake it stands. */
+const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
+export const profile = list(
+  corner,
+  3,
+  LIMITS.corners,
+  `a closed profile of 3 to ${LIMITS.corners} corners, [[x, y], [x, y, radius], …]`,
+);
+const profileList = (from: number) =>
+  list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
+
+/** A fixed piece of the brake: its profile, or that with a name and where along the brake it stands. */
+const stretch = list(length, 2, 2, "a stretch of the brake, [from, to]");
 const framePiece = z.union(
-  [
-    profile,
-    group("a frame piece", {
-      name: plainText("a name"),
-      profile,
-      along: list(length, 2, 2, "a stretch of the brake, [from, to]").optional(),
-    }),
-  ],
+  [profile, group("a frame piece", { name: plainText("a name"), profile, along: stretch.optional() })],
   { error: () => "a closed profile, [[x, y], …], or {name, profile, along}" },
 );
 
@@ -132,6 +135,13 @@ export const bend = group("a bend", {
   deduction: length.optional(),
 });
 
+/** A hem is the first or the last bend, {hem, turn, gap?}, and the flat beyond it is what is folded back. */
+const sectionBend = group("a bend", {
+  ...bend.shape,
+  hem: oneOf(HEM_KINDS).optional(),
+  gap: length.optional(),
+});
+
 const A_FLAT = 'a length such as 12, "3/8" or "5 mm", {size, from, to}, or "rest"';
 const edge = oneOf(["outside", "inside", "tangent"]);
 const flat = z.union(
@@ -161,7 +171,7 @@ export const jobFileSchema = group("a job", {
     dimensions: oneOf(["outside", "inside", "flat"]),
     closedBends: oneOf(["corner", "tangent"]).optional(),
     flats: z.array(flat, { error: () => "a list of lengths, one more than there are bends" }),
-    bends: list(bend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
+    bends: list(sectionBend, 1, LIMITS.bends, `a list of 1 to ${LIMITS.bends} bends`),
     overall: group("an overall size", {
       size: length,
       along: z.int({ error: () => "the number of the flat that it is measured along" }),
@@ -188,6 +198,11 @@ export const jobFileSchema = group("a job", {
     leastGrip: length.optional(),
     leastFlange: length.optional(),
     setback: written('"auto", "one" or a length').optional(),
+    doubts: group("doubts of a brake", {
+      overbend: angle.optional(),
+      setback: length.optional(),
+      noseRadius: length.optional(),
+    }).optional(),
     rated: group("a rating", { thickness: written(thicknessHint), length, yield: megapascals }).optional(),
   }),
   order: z

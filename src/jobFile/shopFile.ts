@@ -4,7 +4,7 @@
  */
 import * as z from "zod";
 import { type JobFile, jobFileSchema } from "./schema.ts";
-import { group, list, units } from "./schemaParts.ts";
+import { group, list, units } from "./shapes.ts";
 
 /** Bounds that keep a shop quick to answer. */
 const MOST = { brakes: 100, parts: 200, jobs: 200 } as const;

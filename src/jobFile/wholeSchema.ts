@@ -4,8 +4,8 @@
  */
 import * as z from "zod";
 import type { Problem } from "./problem.ts";
-import { bend, jobFileSchema } from "./schema.ts";
-import { angle, group, LIMITS, length, list, oneOf, profile } from "./schemaParts.ts";
+import { bend, jobFileSchema, profile } from "./schema.ts";
+import { angle, group, LIMITS, length, list, oneOf } from "./shapes.ts";
 
 const upOrDown = oneOf(["up", "down"]);
 

@@ -53,9 +53,10 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
   const pivot = brake.leaf.pivot;
   const overbendRad = toRad(made.overbendDeg);
   // A bend left part way starts in front of the nose's rounding; one that is pinched no formula holds for.
-  const tangentX = made.pinched
-    ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
-    : clampedTangentX({ ...made, thicknessMm: T, pivot });
+  const tangentX =
+    made.pinched || made.flattens
+      ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
+      : clampedTangentX({ ...made, thicknessMm: T, pivot });
   return {
     bend,
     clamped,

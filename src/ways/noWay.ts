@@ -4,11 +4,9 @@
  */
 
 import { stepAnswer } from "../answer/stepAnswer.ts";
-import { Machine } from "../contact/machine.ts";
-import { judgeStage } from "../contact/step.ts";
+import { OverRange } from "../contact/overRange.ts";
 import type { Answer, JudgedStep } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
-import { stagesOf } from "../motion/stages.ts";
 import { blockedWords, meetsItselfWords, neverLastWords, neverMadeWords } from "../words/noWayWords.ts";
 import { flatsThatMeet } from "./meetsItself.ts";
 
@@ -32,14 +30,13 @@ export function whyNothingHelps({ order }: Answer, job: Job): string {
 /** Bends that neither end makes, each with what stops it: where it is made first, or after all others. */
 function bendsStopped(job: Job, place: "first" | "last"): JudgedStep[][] {
   const { part, brake, marginMm } = job;
-  const machine = new Machine(brake, part.thicknessMm);
+  const over = new OverRange(part, brake, marginMm);
   return part.bends.flatMap((_, bend) => {
     const others = part.bends.flatMap((__, other) =>
       place === "last" && other !== bend ? [{ bend: other, clamped: "start" as const }] : [],
     );
     const steps = ENDS.map((clamped) => {
-      const stage = stagesOf(part, brake, [...others, { bend, clamped }]).at(-1)!;
-      return stepAnswer(judgeStage(stage, marginMm, machine), stage, job.units);
+      return stepAnswer(over.judge([...others, { bend, clamped }]).at(-1)!, job.units);
     });
     return steps.every(({ verdict }) => verdict === "hits") ? [steps] : [];
   });

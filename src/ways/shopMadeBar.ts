@@ -119,12 +119,14 @@ class Round {
   private readonly units: LengthUnit;
   private readonly nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">;
   private readonly ranges: readonly OverbendRange[];
-  /** The same parts with the leaf angle at the high and the low end of its range. */
+  /** The parts with each leaf angle as likely and no doubt of it … */
+  private readonly files: readonly JobFile[];
+  /** … and at the high and the low end of its range. */
   private readonly high: readonly JobFile[];
   private readonly low: readonly JobFile[];
 
   constructor(
-    private readonly files: readonly JobFile[],
+    files: readonly JobFile[],
     private readonly jobs: readonly Job[],
     private readonly wishes: NarrowBrakeWishes,
     private readonly work: Work,
@@ -133,6 +135,7 @@ class Round {
     this.units = files[0]?.units ?? "in";
     const lostDeg = MOST_LOST_IN_ALL * resolvedGive(wishes).angleDeg;
     this.ranges = jobs.map((job, i) => overbendRange(files[i]!, job, lostDeg));
+    this.files = files.map((file, i) => atEnd(file, this.ranges[i]!, "likelyDeg"));
     this.high = files.map((file, i) => atEnd(file, this.ranges[i]!, "highDeg"));
     this.low = files.map((file, i) => atEnd(file, this.ranges[i]!, "lowDeg"));
     this.nose = {

@@ -100,6 +100,36 @@ export const BRAKE_KEYS: readonly KeyTold[] = [
     how: "How far the nose stands back from the bed's front edge. auto sets it for each bend, one keeps the largest for all.",
   },
   {
+    key: "leastGrip",
+    takes: LENGTH,
+    otherwise: "3 mm and 4 thicknesses",
+    how: "Least flat sheet that the clamp can hold. 0 leaves it unchecked.",
+  },
+  {
+    key: "leastFlange",
+    takes: LENGTH,
+    otherwise: "2 thicknesses and the radius, and to the leaf's face",
+    how: "Least flat sheet that the leaf can push. 0 leaves it unchecked.",
+  },
+  {
+    key: "doubts.overbend",
+    takes: "degrees",
+    otherwise: "the range of a reckoned springback, none of a given overbend",
+    how: "How far the leaf angles may be off, either way. Bend a test strip to know them better.",
+  },
+  {
+    key: "doubts.setback",
+    takes: LENGTH,
+    otherwise: "0",
+    how: "How far off the nose may stand from where you set it, either way.",
+  },
+  {
+    key: "doubts.noseRadius",
+    takes: LENGTH,
+    otherwise: "0",
+    how: "How far off your reading of the nose radius may be, either way.",
+  },
+  {
     key: "rated.thickness",
     takes: "length or gauge",
     otherwise: "not checked",

@@ -2,8 +2,8 @@
  * Why no change of one figure helps, and where the search for ways out ended before its time, in sentences.
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
+import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords, partWords } from "./contactWords.ts";
-import { angleWords } from "./stepWords.ts";
 
 /** Of several bends that are stopped, so many are told of. */
 const MOST_TOLD = 3;

@@ -6,7 +6,7 @@ import type { Grain } from "../blank/grain.ts";
 import type { SharpBend } from "../part/sharpBends.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { angleWords } from "./stepWords.ts";
+import { angleWords } from "./angleWords.ts";
 
 const say = (mm: Mm, units: LengthUnit) => `${formatLength(mm, units)} ${units}`;
 

@@ -9,9 +9,9 @@ import type {
 } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { faceNameWords } from "../pattern/faceName.ts";
+import { angleWords } from "./angleWords.ts";
 import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
 function numbersWords(numbers: readonly number[]): string {

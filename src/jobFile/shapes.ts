@@ -1,6 +1,6 @@
 /**
- * What the shapes of files are put together from: written lengths and angles, words, lists, groups, profiles, and the bounds of all.
- * The message of each rule is what is allowed, in words to follow "it should be".
+ * What the shapes of job files are put together from: groups that take their own keys only, lists, words, written figures.
+ * Written lengths stay as written here ("3/8"); the message of each rule is what is allowed, in words to follow "it should be".
  */
 import * as z from "zod";
 import { unitMeant } from "../units/length.ts";
@@ -95,13 +95,3 @@ function isDate(text: string): boolean {
 export const length = written(A_LENGTH);
 export const angle = written(AN_ANGLE);
 export const megapascals = written("a strength in MPa");
-
-const corner = list(length, 2, 3, "a corner, [x, y] or [x, y, radius]");
-export const profile = list(
-  corner,
-  3,
-  LIMITS.corners,
-  `a closed profile of 3 to ${LIMITS.corners} corners, [[x, y], [x, y, radius], …]`,
-);
-export const profileList = (from: number) =>
-  list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
