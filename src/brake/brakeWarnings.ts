@@ -67,6 +67,19 @@ function clampWarnings({ clamp, bed }: Brake, say: SayLength): string[] {
   if (behindBed > FRAME_SLACK_MM && clamp.kind !== "profile") {
     warnings.push(`The clamp reaches ${say(behindBed)} past the back of the bed: check both depths.`);
   }
+  const { givenRadiusMm, foremostMm } = clamp.asDrawn ?? {};
+  if (givenRadiusMm !== undefined) {
+    const drawn = say(clamp.noseRadiusMm - (clamp.shimMm ?? 0));
+    warnings.push(
+      `The profile's nose is rounded with ${drawn}, and noseRadius says ${say(givenRadiusMm)}: the answer takes the profile's ${drawn}. Measure the nose and mend the one that is wrong.`,
+    );
+  }
+  if (foremostMm !== undefined) {
+    const way = foremostMm > 0 ? "back" : "forward";
+    warnings.push(
+      `The foremost point of the clamp's profile is drawn at x = ${say(foremostMm)}: the answer moves the whole clamp ${say(Math.abs(foremostMm))} ${way}, to x = 0.`,
+    );
+  }
   const [body, holder] = clamp.outlines;
   if (clamp.kind !== "profile" && body && holder) {
     const overhang = boxOf(holder).maxX - frontOfTop(body, boxOf(body));
