@@ -17,6 +17,17 @@ export interface Clamp {
   /** Slope of the front face over the underside: 90 is square. Absent on a free profile. */
   readonly noseAngleDeg?: Deg;
   readonly outlines: readonly Outline[];
+  /** Of a free profile: what of the file was not taken as it stands there. */
+  readonly asDrawn?: AsDrawn;
+}
+
+export interface AsDrawn {
+  /** The nose's corner is rounded in the profile: that is taken, whatever `noseRadius` says. */
+  readonly ownRounding: boolean;
+  /** The radius that the file gives, where the profile's own contradicts it. */
+  readonly givenRadiusMm?: Mm;
+  /** Where along x the foremost point was drawn, where that is not 0: the whole clamp was moved back by it. */
+  readonly foremostMm?: Mm;
 }
 
 export interface Leaf {

@@ -21,6 +21,9 @@ export type BrakeRemark =
   | { readonly kind: "leafInBed" }
   /** Piece of the frame, counted from 1. */
   | { readonly kind: "leafInFrame"; readonly piece: number }
+  /** A profile's own nose radius against the one that is given, and where its foremost point was drawn. */
+  | { readonly kind: "noseRadius"; readonly drawnMm: Mm; readonly givenMm: Mm }
+  | { readonly kind: "foremost"; readonly mm: Mm }
   | { readonly kind: "overhang"; readonly mm: Mm; readonly clamp: Clamp["kind"] };
 
 /** Remarks on the brake alone, for a sheet of the given thickness. */
@@ -47,6 +50,12 @@ function leafRemarks({ leaf, bed, frame }: Brake): BrakeRemark[] {
 
 function clampRemarks({ clamp, bed }: Brake): BrakeRemark[] {
   const remarks: BrakeRemark[] = [];
+  const { givenRadiusMm, foremostMm } = clamp.asDrawn ?? {};
+  if (givenRadiusMm !== undefined) {
+    const drawnMm = clamp.noseRadiusMm - (clamp.shimMm ?? 0);
+    remarks.push({ kind: "noseRadius", drawnMm, givenMm: givenRadiusMm });
+  }
+  if (foremostMm !== undefined) remarks.push({ kind: "foremost", mm: foremostMm });
   if (clamp.kind === "profile") return remarks;
   const behindBed = boxOf(bed).minX - boxOf(...clamp.outlines).minX;
   if (behindBed > FRAME_SLACK_MM) remarks.push({ kind: "deepClamp", mm: behindBed });

@@ -165,6 +165,13 @@ function readDoubts(reading: Reading, { doubts = {}, clamp: file }: BrakeFile, c
     const allowed = `less than the nose radius, ${sayLimit(reading.units, "most")(bareMm)}`;
     refuse(reading, "brake.doubts.noseRadius", noseRadius, allowed);
   }
+  if (radiusMm > 0 && clamp.asDrawn?.ownRounding)
+    refuse(
+      reading,
+      "brake.doubts.noseRadius",
+      noseRadius,
+      "left out, since the profile's own rounding is taken",
+    );
   const clamps =
     radiusMm > 0 && reading.problems.length === 0
       ? [-radiusMm, radiusMm].map((mm) => readClamp(reading, { ...file, noseRadius: `${bareMm + mm} mm` }))

@@ -24,6 +24,14 @@ export function brakeRemarkWords(remark: BrakeRemark, units: LengthUnit): string
       return `Leaf at rest and frame piece ${remark.piece} stand in one place: check their profiles.`;
     case "deepClamp":
       return `The clamp reaches ${say(remark.mm)} past the back of the bed: check both depths.`;
+    case "noseRadius": {
+      const drawn = say(remark.drawnMm);
+      return `The profile's nose is rounded with ${drawn}, and noseRadius says ${say(remark.givenMm)}: the answer takes the profile's ${drawn}. Measure the nose and mend the one that is wrong.`;
+    }
+    case "foremost": {
+      const way = remark.mm > 0 ? "back" : "forward";
+      return `The foremost point of the clamp's profile is drawn at x = ${say(remark.mm)}: the answer moves the whole clamp ${say(Math.abs(remark.mm))} ${way}, to x = 0.`;
+    }
     case "overhang":
       return `The holder overhangs the front of the ${remark.clamp} by ${say(remark.mm)}: a return flange meets it early.`;
   }
