@@ -24,19 +24,23 @@ export function stepAnswer(ranged: RangedStep, units: LengthUnit): JudgedStep {
   const because = refusalWords({ ...stop.stage, units }, stops) ?? hemStopWords(stop.stage, stops, units);
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
-  const reached = reachedDeg(step, bend.overbendDeg);
+  const sheetReached = reachedDeg(step, bend.overbendDeg);
+  const ahead = toDeg(step.seat.leafAheadRad);
+  const onLeaf = (deg: Deg): Deg => deg + ahead;
+  const reached = sheetReached === 0 ? 0 : onLeaf(sheetReached);
+  const [low, high] = bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg];
   return {
     bend: step.seat.bend + 1,
     clamped: step.seat.clamped,
     markedFaceUp: bend.turn === "up",
     angle: bend.angleDeg,
-    overbend: bend.overbendDeg,
-    overbendRange: bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg],
-    foldsFor: ranged.foldsForDeg ?? null,
+    overbend: onLeaf(bend.overbendDeg),
+    overbendRange: [onLeaf(low), onLeaf(high)],
+    foldsFor: ranged.foldsForDeg ? [onLeaf(ranged.foldsForDeg[0]), onLeaf(ranged.foldsForDeg[1])] : null,
     ...(failing && { failsAt: failsAt(failing) }),
     reached,
     // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
-    relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
+    relaxesTo: Math.max(fromDeg ?? 0, (sheetReached * bend.angleDeg) / bend.overbendDeg),
     verdict: ranged.verdict,
     clearance: step.clearanceMm ?? null,
     leastClearance: ranged.leastMm ?? null,
@@ -91,7 +95,8 @@ function contactAnswer({ contact, seat }: Step, { brake }: Stage): ContactAnswer
   if (!contact) return null;
   const { leafAngleRad, member, tag, point } = contact;
   return {
-    angle: toDeg(leafAngleRad),
+    // Met at rest it is met before the leaf has come up.
+    angle: leafAngleRad <= 0 ? 0 : toDeg(leafAngleRad + seat.leafAheadRad),
     part: featureWords(tag),
     ...pieceMet(brake, seat, member, point),
     point: [point.x, point.y],

@@ -73,8 +73,10 @@ function hemScene({ bendsDone, bend, clamped }: Stage, { drawn, brake, underClam
 }
 
 /** The sheet alone, as a closed outline in the section frame. */
-export function sheetAt(seat: Seat, bendsDone: number, leafAngleRad: Rad): Outline {
+export function sheetAt(seat: Seat, bendsDone: number, leafRad: Rad): Outline {
   const { pivot } = seat;
+  // A leaf whose face lies low comes up to the sheet first.
+  const leafAngleRad = Math.max(0, leafRad - seat.leafAheadRad);
   const half = Math.tan(leafAngleRad / 2);
   const reach = seat.bendZoneTan * half;
   const onLeafX = seat.movingTangentX + slideAt(seat, leafAngleRad);
