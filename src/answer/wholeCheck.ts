@@ -7,16 +7,17 @@ import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
 import type { Watch } from "../order/judge.ts";
 import { searchOrders } from "../order/search.ts";
+import { fewestFingers } from "../pattern/fingerSets.ts";
 import { foldedSize } from "../pattern/foldedSize.ts";
 import { type JudgedStroke, judgeStroke, type StrokeRules } from "../pattern/stroke.ts";
 import type { Tooling } from "../pattern/strokeBodies.ts";
 import { StrokeJudge } from "../pattern/strokeJudge.ts";
 import { strokePlan } from "../pattern/strokePlan.ts";
 import { strokeState } from "../pattern/strokeState.ts";
-import { placedBrakes, rowQuestion, rowsFor } from "../pattern/tooling.ts";
+import { placedBrakes, rowQuestion } from "../pattern/tooling.ts";
 import { WholeJudge } from "../pattern/wholeJudge.ts";
 import { blankAnswer, facesAnswer } from "./wholeBlank.ts";
-import { wholeStepAnswer } from "./wholeStep.ts";
+import { type Shown, wholeStepAnswer } from "./wholeStep.ts";
 import { wholeWarnings } from "./wholeWarnings.ts";
 
 /** Whole parts of up to so many bends are ranked. */
@@ -37,26 +38,41 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
     ? asGiven(job, job.order, judge.machine, rules)
     : found!.order.map(({ stroke, way }) => ({ stroke: judge.ways[stroke]!.stroke, tooling: way.tooling }));
   let made = 0;
-  const strokes = steps.map(({ stroke, tooling, clampedAt }) => {
+  const strokes = steps.map(({ stroke, tooling, clampedAt, setByUser }): Shown => {
     const planned = strokePlan(part, brake, stroke);
     if (!planned.ok) throw new Error("a stroke that was read can be planned");
-    const state = strokeState(new StrokeJudge(planned.plan, judge.machine, along, rules).elements, made);
+    const own = new StrokeJudge(planned.plan, judge.machine, along, rules);
+    const state = strokeState(own.elements, made);
     if (!state) throw new Error("a stroke that was read lies on one line");
+    const missing = setByUser ? undefined : own.missing(made);
     for (const bend of stroke.bends) made |= 1 << bend;
-    return { judged: judgeStroke(state, judge.machine, tooling, rules), clampedAt };
+    // Where a finger is missing we show the row that leaves least bare; it is no way to make the bend.
+    const row = missing ? { ...tooling, fingers: missing.instead ?? [] } : tooling;
+    const judged = judgeStroke(state, judge.machine, row, rules);
+    const shown = missing ? { ...judged, verdict: "hits" as const } : judged;
+    return { judged: shown, ...(clampedAt && { clampedAt }), ...(missing && { missing }) };
   });
-  const folded = foldedSize(part.sheet);
+  const finished = job.finished ?? part;
+  const folded = foldedSize(finished.sheet);
   return {
     verdict: worst(strokes.map(({ judged }) => judged)),
-    order: strokes.map(({ judged, clampedAt }) => wholeStepAnswer(job, judged, clampedAt)),
+    order: strokes.map((shown) => wholeStepAnswer(job, shown)),
     viableOrders: found?.orders === undefined || found.orders === null ? null : exact(found.orders),
     statesChecked: found?.judged ?? strokes.length,
-    faces: facesAnswer(part),
-    blank: blankAnswer(part),
+    faces: facesAnswer(finished),
+    blank: blankAnswer(finished),
     folded: {
       size: folded.sizeMm,
       faces: folded.facesMm.map((size, i) => ({ face: i + 1, size })),
     },
+    ...(job.finishByHand && {
+      finishByHand: job.finishByHand.map(({ bend, toDeg, fillerMm }) => ({
+        bend: bend + 1,
+        to: toDeg,
+        angle: finished.sheet.pattern.bends[bend]!.angleDeg,
+        filler: fillerMm ?? null,
+      })),
+    }),
     remedies: [],
     warnings: wholeWarnings(
       job,
@@ -68,6 +84,8 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
 interface Planned {
   readonly stroke: Pick<WholeStep, "bends" | "clampedFace">;
   readonly tooling: Tooling;
+  /** The user's own fingers: they are checked as they stand. */
+  readonly setByUser?: boolean;
   readonly clampedAt?: WholeStep["clampedAt"];
 }
 
@@ -88,10 +106,15 @@ function asGiven(
     const before = made;
     for (const bend of step.bends) made |= 1 << bend;
     if (step.fingers)
-      return { stroke: step, tooling: { ...placed, fingers: step.fingers }, clampedAt: step.clampedAt };
+      return {
+        stroke: step,
+        tooling: { ...placed, fingers: step.fingers },
+        clampedAt: step.clampedAt,
+        setByUser: true,
+      };
     if (!along.fingers) return { stroke: step, tooling: placed, clampedAt: step.clampedAt };
     const [held] = new StrokeJudge(plan, machine, along, rules).held(before, []);
-    const [row] = held ? [] : rowsFor(rowQuestion(plan, along, placed, []), []);
+    const [row] = held ? [] : fewestFingers(rowQuestion(plan, along, placed, []));
     const tooling = held?.tooling ?? { ...placed, fingers: row?.row ?? [] };
     return { stroke: step, tooling, clampedAt: step.clampedAt };
   });

@@ -1,17 +1,26 @@
 /**
  * One judged stroke of a whole part as the answer tells it: degrees, bends, faces and fingers from 1.
  */
-import type { WholeContactAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
+import type { MissingFinger, WholeContactAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
 import { innerPoint } from "../pattern/innerPoint.ts";
+import type { Missing } from "../pattern/missingFinger.ts";
 import type { JudgedStroke } from "../pattern/stroke.ts";
 import { toDeg } from "../units/quantity.ts";
 
-/** The stroke as plain data; `clampedAt` is the user's own point, where there is one. */
+/** A stroke to be told. */
+export interface Shown {
+  readonly judged: JudgedStroke;
+  /** The user's own point, where there is one. */
+  readonly clampedAt?: WholeStep["clampedAt"];
+  /** No row of the owned fingers holds the bend down. */
+  readonly missing?: Missing;
+}
+
+/** The stroke as plain data. */
 export function wholeStepAnswer(
   job: WholeJob,
-  stroke: JudgedStroke,
-  clampedAt?: WholeStep["clampedAt"],
+  { judged: stroke, clampedAt, missing }: Shown,
 ): WholeStepAnswer {
   const { state, contact, clearance, tooling } = stroke;
   const { seat, plan } = state.elements;
@@ -45,7 +54,16 @@ export function wholeStepAnswer(
     unload: stroke.unload,
     setback: seat.noseSetbackMm,
     ...(tooling.placedMm !== undefined && { placed: tooling.placedMm }),
+    ...(missing && { missing: missingAnswer(missing, stroke) }),
   };
+}
+
+function missingAnswer(
+  { leastMm, mostMm, besideMm, instead }: Missing,
+  { bareMm }: JudgedStroke,
+): MissingFinger {
+  const row = instead && { fingers: instead.map(({ widthMm }) => widthMm), bare: bareMm };
+  return { least: leastMm, most: mostMm, beside: besideMm, instead: row ?? null };
 }
 
 function contactAnswer({ contact }: JudgedStroke): WholeContactAnswer | null {

@@ -4,6 +4,7 @@
  */
 import { dataOf } from "./jsonText.ts";
 import { mergedShop } from "./mergedShop.ts";
+import { withOffsets } from "./offsets.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import type { Reading } from "./reading.ts";
@@ -11,6 +12,7 @@ import { type JobRead, jobOf } from "./readJob.ts";
 import type { JobFile } from "./schema.ts";
 import { shapedBy } from "./shape.ts";
 import { type Shop, shopFileSchema } from "./shopFile.ts";
+import { notASection, wholeKeyOf } from "./wholeSchema.ts";
 
 export type ShopRead =
   | {
@@ -30,7 +32,9 @@ const MOST_TEXT = 4_000_000;
 export function readShop(text: string): ShopRead {
   const data = dataOf(text, MOST_TEXT);
   if (!data.ok) return data;
-  const shape = shapedBy(shopFileSchema, data.value);
+  const whole = wholeParts(data.value);
+  if (whole.length > 0) return { ok: false, problems: whole };
+  const shape = shapedBy(shopFileSchema, offsetsOut(data.value));
   if (!shape.ok) return shape;
   const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
   const read = written.map((job) => jobOf(job));
@@ -53,6 +57,41 @@ export function readShop(text: string): ShopRead {
   if (shop.parts.length === 0) problems.push(lacking("parts", "at least one part, here or in a job"));
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, shop, jobs: read.flatMap((job) => (job.ok ? [job] : [])) };
+}
+
+/** The shop with the offsets of its parts and jobs written out; a height that can't be is left as typed, for the schema to tell. */
+function offsetsOut(value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  const { units, parts, jobs } = value as Readonly<Record<string, unknown>>;
+  const out = (job: object) => {
+    const written = withOffsets(job);
+    return written.problems.length > 0 ? job : (written.value as object);
+  };
+  return {
+    ...value,
+    ...(Array.isArray(parts) && {
+      parts: parts.map((part: unknown) => (out({ units, part }) as { part: unknown }).part),
+    }),
+    ...(Array.isArray(jobs) && {
+      jobs: jobs.map((job: unknown) => (typeof job === "object" && job ? out(job) : job)),
+    }),
+  };
+}
+
+/** Parts and jobs of a shop that are more than sections. */
+function wholeParts(value: unknown): Problem[] {
+  const { parts, jobs } = (value ?? {}) as { readonly parts?: unknown; readonly jobs?: unknown };
+  const all = (of: unknown): unknown[] => (Array.isArray(of) ? of : []);
+  const told = (path: string, part: unknown) => {
+    const key = wholeKeyOf(part);
+    return key === undefined ? [] : [notASection(path, key)];
+  };
+  return [
+    ...all(parts).flatMap((part, i) => told(`parts[${i}]`, part)),
+    ...all(jobs).flatMap((job, i) =>
+      told(`jobs[${i}].part`, (job as { readonly part?: unknown } | null)?.part),
+    ),
+  ];
 }
 
 function lacking(path: string, allowed: string): Problem {

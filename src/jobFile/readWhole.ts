@@ -10,7 +10,7 @@ import { DEFAULT_MARGIN_MM } from "./readJob.ts";
 import { readWholeOrder } from "./readWholeOrder.ts";
 import { readWholePart } from "./readWholePart.ts";
 import { shapedBy } from "./shape.ts";
-import type { WholeJob } from "./wholeJob.ts";
+import type { UnreadKey, WholeJob } from "./wholeJob.ts";
 import { type WholeFile, wholeFileSchema } from "./wholeSchema.ts";
 
 export type WholeRead =
@@ -24,7 +24,7 @@ export function readWhole(value: unknown): WholeRead {
 }
 
 /** A file of the right shape made into a job, or what is wrong with its figures. */
-export function wholeJobOf(file: WholeFile): WholeRead {
+function wholeJobOf(file: WholeFile): WholeRead {
   const reading: Reading = { units: file.units, problems: [] };
   const brake = readBrake(reading, file.brake);
   const along = readAlong(reading, file.brake);
@@ -34,11 +34,25 @@ export function wholeJobOf(file: WholeFile): WholeRead {
   const order = read && brake && file.order && readWholeOrder(reading, file.order, read.part, brake);
   if (!brake || !read || reading.problems.length > 0) return { ok: false, problems: reading.problems };
   const { units } = file;
-  return {
-    ok: true,
-    file,
-    job: { units, ...read, brake, along: { ...along, ...leastOf(brake) }, ...(order && { order }), marginMm },
+  const unread = unreadKeys(file.part);
+  const job: WholeJob = {
+    units,
+    ...read,
+    brake,
+    along: { ...along, ...leastOf(brake) },
+    ...(order && { order }),
+    marginMm,
+    ...(unread.length > 0 && { unread }),
   };
+  return { ok: true, file, job };
+}
+
+/** Keys that are there and change nothing: they are told, so that nobody counts on them. */
+function unreadKeys(part: WholeFile["part"]): UnreadKey[] {
+  const never = ["grain", "doubts", "cutOuts"] as const;
+  // A section's length and overall size are read; a box and a pattern have sizes of their own.
+  const ofSections = part.box || part.pattern ? (["overall", "length"] as const) : [];
+  return [...never, ...ofSections].filter((key) => part[key] !== undefined);
 }
 
 /** How much sheet must be held and caught, as the brake says. */

@@ -3,6 +3,7 @@
  * part, a strip that crosses another or faces that overlap once folded, is told with its key and its place in the blank.
  */
 import type { Brake } from "../brake/brake.ts";
+import { bendLeftAt } from "../part/leftOpen.ts";
 import type { Part } from "../part/part.ts";
 import { faceNameWords } from "../pattern/faceName.ts";
 import { overlappingFaces } from "../pattern/facesOverlap.ts";
@@ -13,9 +14,11 @@ import { type WholePart, wholePartOf } from "../pattern/wholePart.ts";
 import type { Corner } from "../plane/fillet.ts";
 import { formAll } from "./formAll.ts";
 import { formPart } from "./formPart.ts";
+import type { HandFinish } from "./job.ts";
 import { notePatternFault } from "./patternSlips.ts";
 import { readBox } from "./readBox.ts";
 import { endBends, readSectionBuilt } from "./readEnds.ts";
+import { readFinishByHand } from "./readFinishByHand.ts";
 import { lengthAt, type Reading, refuse } from "./reading.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
 import { readPart } from "./readPart.ts";
@@ -23,7 +26,11 @@ import type { JobFile } from "./schema.ts";
 import type { WholeFile } from "./wholeSchema.ts";
 
 export interface WholePartRead {
+  /** The part as the leaf makes it. */
   readonly part: WholePart;
+  /** The part as it is in the end, where some bend is closed by hand. */
+  readonly finished?: WholePart;
+  readonly finishByHand?: readonly HandFinish[];
   /** The panels that it was built of; a drawn pattern has none. */
   readonly built?: Built;
 }
@@ -57,7 +64,26 @@ export function readWholePart(reading: Reading, file: WholeFile, brake: Brake): 
     noteOverlap(reading, file, result.part, overlap);
     return undefined;
   }
-  return { part, ...(built && { built }) };
+  const own = { part, ...(built && { built }) };
+  if (!file.finishByHand?.length) return own;
+  const finishByHand = readFinishByHand(reading, file.finishByHand, formed);
+  if (reading.problems.length > 0) return undefined;
+  const left = namedPartOf(leftOpen(cut, finishByHand), built?.names);
+  if (!left.ok) {
+    notePatternFault(reading, file.part, left.fault);
+    return undefined;
+  }
+  const leafs = wholePartOf({ name, metal, thicknessMm, kFactor }, left.part);
+  return { ...own, part: leafs, finished: part, finishByHand };
+}
+
+/** The pattern as the leaf leaves it: such a bend takes up less of its strip, from the same middle line. */
+function leftOpen(pattern: Pattern, byHand: readonly HandFinish[]): Pattern {
+  const bends = pattern.bends.map((bend, i): LineBend => {
+    const left = byHand.find((one) => one.bend === i);
+    return left ? { ...bend, ...bendLeftAt(bend, pattern.thicknessMm, left.toDeg) } : bend;
+  });
+  return { ...pattern, bends };
 }
 
 interface Made {

@@ -7,7 +7,7 @@ import type { FaceName } from "../pattern/faceName.ts";
 import type { WholeMember } from "../pattern/strokeBodies.ts";
 import type { WholeHandling } from "../pattern/strokeHandling.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import type { PointPair, Verdict } from "./answer.ts";
+import type { HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
 import type { Remedy } from "./wayOut.ts";
 
 export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
@@ -36,6 +36,8 @@ export interface MissingFinger {
   readonly least: Mm;
   readonly most: Mm;
   readonly beside: readonly Mm[];
+  /** The owned fingers that leave least bare, and how much; null where that is far too much. */
+  readonly instead: { readonly fingers: readonly Mm[]; readonly bare: Mm } | null;
 }
 
 export interface WholeStepAnswer {
@@ -51,7 +53,7 @@ export interface WholeStepAnswer {
   readonly clearance: Mm | null;
   readonly clearancePoints: readonly [PlacePoint, PlacePoint] | null;
   readonly contact: WholeContactAnswer | null;
-  readonly refused: "grip" | "flange" | "length" | "pinched" | null;
+  readonly refused: "grip" | "flange" | "rated" | "length" | "pinched" | null;
   readonly fingers: readonly FingerAnswer[];
   /** The longest stretch of bend line under no finger. */
   readonly bareLength: Mm;
@@ -103,6 +105,8 @@ export interface WholeAnswer {
     readonly size: readonly [x: Mm, y: Mm, z: Mm];
     readonly faces: readonly { readonly face: number; readonly size: readonly [x: Mm, y: Mm] }[];
   };
+  /** Bends that a hand closes in the end; only where the job has some. */
+  readonly finishByHand?: readonly HandFinishAnswer[];
   readonly remedies: readonly Remedy[];
   readonly warnings: readonly string[];
 }

@@ -9,6 +9,10 @@ import type { Along } from "../pattern/tooling.ts";
 import type { WholePart } from "../pattern/wholePart.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
+import type { HandFinish } from "./job.ts";
+
+/** Keys of a part that say nothing to the check of a whole part. */
+export type UnreadKey = "grain" | "doubts" | "cutOuts" | "overall" | "length";
 
 export interface WholeStep extends Stroke {
   readonly clampedAt: Point;
@@ -19,7 +23,13 @@ export interface WholeStep extends Stroke {
 
 export interface WholeJob {
   readonly units: "mm" | "in";
+  /** The part as the leaf makes it. */
   readonly part: WholePart;
+  /** The part as it is in the end, where some bend is closed by hand: sizes and blank are its. */
+  readonly finished?: WholePart;
+  readonly finishByHand?: readonly HandFinish[];
+  /** Keys of the file that a check of a whole part doesn't look at; absent where there are none. */
+  readonly unread?: readonly UnreadKey[];
   readonly brake: Brake;
   readonly along: Along;
   readonly order?: readonly WholeStep[];

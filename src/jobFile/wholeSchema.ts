@@ -3,7 +3,9 @@
  * Brake, margin and units are those of any job; the order names several bends a stroke and a point that lies clamped.
  */
 import * as z from "zod";
-import { angle, bend, group, jobFileSchema, LIMITS, length, list, oneOf, profile } from "./schema.ts";
+import type { Problem } from "./problem.ts";
+import { bend, jobFileSchema, profile } from "./schema.ts";
+import { angle, group, LIMITS, length, list, oneOf } from "./shapes.ts";
 
 const upOrDown = oneOf(["up", "down"]);
 
@@ -108,7 +110,7 @@ const wholeStep = group("a step", {
   placed: length.optional(),
 });
 
-const { noseroom, units, brake, margin, part: section } = jobFileSchema.shape;
+const { noseroom, units, brake, margin, finishByHand, part: section } = jobFileSchema.shape;
 const { dimensions, flats, bends, ...sheet } = section.shape;
 
 export const wholeFileSchema = group("a job", {
@@ -126,6 +128,7 @@ export const wholeFileSchema = group("a job", {
   }),
   brake,
   order: z.array(wholeStep, { error: () => "a list of steps, each bend in one of them" }).optional(),
+  finishByHand,
   margin,
 });
 
@@ -135,9 +138,25 @@ export type WholePartFile = WholeFile["part"];
 /** Keys that make a part a whole part. */
 const WHOLE_KEYS = ["box", "pattern", "ends", "spans"];
 
+/** The key that makes a part as written more than a section; undefined where it is none. */
+export function wholeKeyOf(part: unknown): string | undefined {
+  if (typeof part !== "object" || part === null) return undefined;
+  return WHOLE_KEYS.find((key) => Object.hasOwn(part, key));
+}
+
 /** Whether a file's part is more than a section. */
 export function isWholeFile(value: unknown): boolean {
-  if (typeof value !== "object" || value === null || !("part" in value)) return false;
-  const { part } = value;
-  return typeof part === "object" && part !== null && WHOLE_KEYS.some((key) => Object.hasOwn(part, key));
+  return (
+    typeof value === "object" && value !== null && "part" in value && wholeKeyOf(value.part) !== undefined
+  );
+}
+
+/** Said of a whole part where only a section can stand. */
+export function notASection(path: string, key: string): Problem {
+  return {
+    path: `${path}.${key}`,
+    found: "a part that is more than a section",
+    allowed:
+      "a section here, flats and bends alone; noseroom check takes the whole part in a job file of its own",
+  };
 }

@@ -56,33 +56,50 @@ function over(shape: Lying, { from, to }: Interval): readonly Laid[] {
   return shape.minW < to && shape.maxW > from ? shape.over(from, to) : [];
 }
 
-/** How far the sheet must rise and the clamp over it, by these rooms together; Infinity where there is no way. */
-export function frontLift(rooms: readonly ElementRoom[], fingers: readonly PlacedFinger[]): Mm {
-  if (rooms.some(({ overlaps }) => overlaps)) return Infinity;
+/** The rooms of all elements of a state together. */
+export interface StateRoom {
+  readonly overlaps: boolean;
+  /** How far the sheet must rise over what stands still. */
+  readonly riseMm: Mm;
+  readonly clamp: BlockedHeights;
+  readonly fingers: ElementRoom["fingers"];
+}
+
+/** Rooms put together. */
+export function stateRoom(rooms: readonly ElementRoom[]): StateRoom {
   const [sheet, clamp] = [new BlockedHeights(), new BlockedHeights()];
   for (const room of rooms) {
     sheet.addAll(room.sheet);
     clamp.addAll(room.clamp);
-    for (const one of room.fingers)
-      if (fingers.some(({ fromMm, widthMm }) => fromMm < one.to && fromMm + widthMm > one.from))
-        clamp.addAll(one.heights);
   }
-  return sheet.leastFree(0) + clamp.leastFree(0);
+  return {
+    overlaps: rooms.some(({ overlaps }) => overlaps),
+    riseMm: sheet.leastFree(0),
+    clamp,
+    fingers: rooms.flatMap(({ fingers }) => fingers),
+  };
+}
+
+/** How far the sheet must rise and the clamp over it for the front; Infinity where there is no way. */
+export function frontLift(room: StateRoom, row: readonly PlacedFinger[]): Mm {
+  if (room.overlaps) return Infinity;
+  const clamp = new BlockedHeights();
+  clamp.addAll(room.clamp);
+  for (const one of room.fingers)
+    if (row.some(({ fromMm, widthMm }) => fromMm < one.to && fromMm + widthMm > one.from))
+      clamp.addAll(one.heights);
+  return room.riseMm + clamp.leastFree(0);
 }
 
 /** Stations that fingers lifted by this over the sheet can't have. */
-export function stationsUnder(rooms: readonly ElementRoom[], liftedMm: Mm): Interval[] {
-  return rooms.flatMap(({ fingers }) =>
-    fingers.filter(({ heights }) => heights.leastFree(liftedMm) > liftedMm),
-  );
+export function stationsUnder({ fingers }: StateRoom, liftedMm: Mm): Interval[] {
+  return fingers.filter(({ heights }) => heights.leastFree(liftedMm) > liftedMm);
 }
 
 /** Lifts worth trying: where fingers have just passed some element. */
-export function liftsToTry(rooms: readonly ElementRoom[], mostMm: Mm): Mm[] {
-  const tops = rooms.flatMap(({ fingers, clamp }) =>
-    [clamp, ...fingers.map(({ heights }) => heights)].flatMap(({ bounds }) =>
-      bounds.filter((_, i) => i % 2 === 1),
-    ),
+export function liftsToTry({ fingers, clamp }: StateRoom, mostMm: Mm): Mm[] {
+  const tops = [clamp, ...fingers.map(({ heights }) => heights)].flatMap(({ bounds }) =>
+    bounds.filter((_, i) => i % 2 === 1),
   );
   return [...new Set([0, ...tops])].filter((mm) => mm <= mostMm).sort((a, b) => a - b);
 }

@@ -1,7 +1,7 @@
 /**
- * Which fingers to put on and where, exactly: rows of owned widths, side by side in the stations that are free for them,
- * so that no bend line has more than the given length bare. Ends of a row's fingers are followed as intervals, so every
- * place along the brake is looked at. Fewest fingers first.
+ * Where fingers can stand, exactly: rows of given widths, side by side in the stations that are free for them, so that no
+ * bend line has more than the given length bare. Ends of a row's fingers are followed as intervals, so every place along
+ * the brake is looked at. Which fingers to take is in fingerSets.ts.
  */
 import type { Mm } from "../units/quantity.ts";
 import type { PlacedFinger } from "./strokeBodies.ts";
@@ -28,50 +28,13 @@ export interface RowQuestion {
 /** How many of each width of the stock; a row of them can be placed. */
 export type FingerSet = readonly number[];
 
-/** Rows longer than this are more than a person sets up. */
-const MOST_FINGERS = 40;
-/** So many sets of equally few fingers are enough to choose from. */
-const MOST_SETS = 6;
-
 const SAME_MM = 1e-9;
 
 /** Where the last finger may end, and how it came to be: `before` is undefined for the first. */
-interface Reach {
+export interface Reach {
   readonly ends: Interval;
   readonly width: number;
   readonly before: Reach | undefined;
-}
-
-/** The sets of fewest fingers that hold all lines down; empty where no row of the stock does. */
-export function fewestFingers(question: RowQuestion): FingerSet[] {
-  const zones = zonesOf(question);
-  let level = new Map<string, { set: number[]; reaches: Reach[] }>();
-  const none = question.stock.map(() => 0);
-  level.set(none.join(), { set: none, reaches: [] });
-  for (let count = 0; count < MOST_FINGERS && level.size > 0; count++) {
-    const next = new Map<string, { set: number[]; reaches: Reach[] }>();
-    const done: FingerSet[] = [];
-    for (const { set, reaches } of level.values()) {
-      for (const [width, { widthMm, count: owned }] of question.stock.entries()) {
-        if (set[width]! >= owned) continue;
-        const more =
-          count === 0
-            ? firstPlaces(question, zones, width)
-            : reaches.flatMap((reach) => nextPlaces(question, zones, reach, width));
-        if (more.length === 0 || widthMm <= 0) continue;
-        const longer = set.map((n, i) => (i === width ? n + 1 : n));
-        const key = longer.join();
-        const known = next.get(key);
-        if (known) known.reaches = thinned([...known.reaches, ...more]);
-        else next.set(key, { set: longer, reaches: thinned(more) });
-      }
-    }
-    for (const { set, reaches } of next.values())
-      if (done.length < MOST_SETS && reaches.some((reach) => lastEnds(question, reach))) done.push(set);
-    if (done.length > 0) return done;
-    level = next;
-  }
-  return [];
 }
 
 /** A row of just these fingers, its places in the middle of what they may be; undefined where there is none. */
@@ -103,7 +66,7 @@ export function rowOf(question: RowQuestion, set: FingerSet): PlacedFinger[] | u
 }
 
 /** Free stations, with what a finger's ends may overlap of what is blocked: touching is no contact. */
-function zonesOf({ blocked, brake }: RowQuestion): Interval[] {
+export function zonesOf({ blocked, brake }: RowQuestion): Interval[] {
   const zones: Interval[] = [];
   let from = brake.from;
   for (const block of blocked) {
@@ -132,8 +95,36 @@ function firstPlaces(
   );
 }
 
+/** Where the last of just these fingers may end, whatever their order. */
+export function reachesOf(question: RowQuestion, set: FingerSet): Reach[] {
+  const zones = zonesOf(question);
+  const total = set.reduce((sum, n) => sum + n, 0);
+  const go = (left: readonly number[], reaches: readonly Reach[], placed: number): Reach[] => {
+    if (placed === total) return [...reaches];
+    return [...left.keys()].flatMap((width) => {
+      if (left[width] === 0) return [];
+      const more =
+        placed === 0
+          ? firstPlaces(question, zones, width)
+          : reaches.flatMap((reach) => nextPlaces(question, zones, reach, width));
+      if (more.length === 0) return [];
+      return go(
+        left.map((n, i) => (i === width ? n - 1 : n)),
+        thinned(more),
+        placed + 1,
+      );
+    });
+  };
+  return thinned(go(set, [], 0));
+}
+
 /** The next finger after one that may end in an interval: within the gap, or at the next line past the end of one. */
-function nextPlaces(question: RowQuestion, zones: readonly Interval[], reach: Reach, width: number): Reach[] {
+export function nextPlaces(
+  question: RowQuestion,
+  zones: readonly Interval[],
+  reach: Reach,
+  width: number,
+): Reach[] {
   const { lines, gapMm, stock } = question;
   const { ends } = reach;
   const widthMm = stock[width]!.widthMm;

@@ -5,6 +5,7 @@
 import type { SeatPieces } from "../contact/seatPieces.ts";
 import type { Box } from "../contact/sector.ts";
 import type { Swing } from "../motion/swing.ts";
+import { convexHull } from "../plane/convexHull.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type ArcFrame, keptSide, type MadeBend } from "./bentSlices.ts";
@@ -28,6 +29,14 @@ export interface Shape {
   readonly run: boolean;
   /** Round all of it with the leaf at rest, from the pivot. */
   readonly box: Box;
+  /**
+   * One convex outline round all of it with the leaf at rest, and with the bend made: what that keeps clear of, all of it
+   * keeps clear of. Only of a shape of several pieces.
+   */
+  readonly rough: Laid | undefined;
+  readonly roughFinished: Laid | undefined;
+  /** Its pieces, each as a shape; itself where it has but one. */
+  readonly single: readonly Shape[];
   /** As it lies with the leaf at rest. */
   rest(from: number, to: number): readonly Laid[];
   /** What of it turns with the leaf; for the moving side alone. */
@@ -69,6 +78,18 @@ export abstract class LaidShape implements Shape {
 
   protected laySwept(from: number, to: number): readonly Swept[] {
     return this.rest(from, to).map((laid) => ({ laid, swing: this.setting.pieces.turning, ridesLeaf: true }));
+  }
+
+  get rough(): Laid | undefined {
+    return undefined;
+  }
+
+  get single(): readonly Shape[] {
+    return [this];
+  }
+
+  get roughFinished(): Laid | undefined {
+    return undefined;
   }
 
   rest(from: number, to: number): readonly Laid[] {
@@ -115,6 +136,7 @@ function boxRound(laid: readonly Laid[]): Box {
 export class SolidShape extends LaidShape {
   readonly straight: boolean;
   readonly run = false;
+  private readonly around: { ring?: readonly Point[]; rest?: Laid; finished?: Laid } = {};
 
   constructor(
     setting: Setting,
@@ -123,6 +145,28 @@ export class SolidShape extends LaidShape {
   ) {
     super(setting, Math.min(...solids.map(({ minW }) => minW)), Math.max(...solids.map(({ maxW }) => maxW)));
     this.straight = solids.length === 1 && solids[0]!.straight;
+  }
+
+  override get rough(): Laid | undefined {
+    if (this.solids.length < 2) return undefined;
+    this.around.rest ??= laidHull(this.outline, this.setting.pivot);
+    return this.around.rest;
+  }
+
+  override get roughFinished(): Laid | undefined {
+    if (this.solids.length < 2) return undefined;
+    this.around.finished ??= laidHull(finishedRing(this.setting, this.outline), this.setting.pivot);
+    return this.around.finished;
+  }
+
+  override get single(): readonly Shape[] {
+    if (this.solids.length < 2) return [this];
+    return this.solids.map((solid) => new SolidShape(this.setting, [solid], this.face));
+  }
+
+  private get outline(): readonly Point[] {
+    this.around.ring ??= convexHull(this.solids.flatMap(({ corners }) => corners));
+    return this.around.ring;
   }
 
   placeOf(at: Point, from: number, to: number) {

@@ -48,11 +48,16 @@ export class Solid {
     });
   }
 
+  /** Its corners in the section. */
+  get corners(): Point[] {
+    return Array.from(this.x, (x, i) => ({ x, y: this.y[i]! }));
+  }
+
   /** The polygon that the body makes in the section over an interval of w, counter-clockwise; empty beside it. */
   over(from: number, to: number): Point[] {
     if (from > this.maxW || to < this.minW) return [];
     if (this.straight || (from <= this.minW && to >= this.maxW)) {
-      this.whole ??= convexHull(Array.from(this.x, (x, i) => ({ x, y: this.y[i]! })));
+      this.whole ??= convexHull(this.corners);
       return this.whole;
     }
     const { x, y, w, edges } = this;

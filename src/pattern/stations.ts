@@ -25,38 +25,50 @@ export function fingerBodies(machine: Machine, noseSetbackMm: Mm): readonly Soli
   return machine.clampAt(noseSetbackMm).filter((_, i) => !isHolder(machine.brake, i));
 }
 
-/** Where no finger can stand because of a shape, in order. */
+/** Where no finger can stand because of some shapes of one side, in order. */
 export function blockedStations(
   elements: StrokeElements,
   machine: Machine,
-  shape: Shape,
+  shapes: readonly Shape[],
   side: StrokeSide,
 ): Interval[] {
   const bodies = fingerBodies(machine, elements.seat.noseSetbackMm);
   const spot: Spot = { x: 0, y: 0 };
-  const meets = (from: number, to: number) =>
+  const meets = (shape: Shape, from: number, to: number) =>
     bodies.some((solid) => {
       const body: Body = { member: "finger", solid, rises: true, from, to };
       const search = new ContactSearch(elements, machine);
       if (side === "clamped") search.clamped(shape, body);
       else search.moving(shape, body);
       if (search.meets) return true;
-      return side === "moving" && shape.finished(from, to).some((laid) => overlapsBody(laid, solid, spot));
+      if (side === "clamped" || (shape.roughFinished && !overlapsBody(shape.roughFinished, solid, spot)))
+        return false;
+      return shape.finished(from, to).some((laid) => overlapsBody(laid, solid, spot));
     });
-  const found: Interval[] = [];
-  const look = (from: number, to: number): void => {
-    if (!meets(from, to)) return;
+  let found: Interval[] = [];
+  const look = (shape: Shape, from: number, to: number): void => {
+    // What other sheet blocks already need not be asked again.
+    if (found.some((known) => known.from <= from && known.to >= to) || !meets(shape, from, to)) return;
     const long = to - from;
-    if (shape.straight || long < EXACT_MM || (long < COARSE_MM && meets(from, from) && meets(to, to))) {
-      found.push({ from, to });
+    if (
+      shape.straight ||
+      long < EXACT_MM ||
+      (long < COARSE_MM && meets(shape, from, from) && meets(shape, to, to))
+    ) {
+      found = merged([...found, { from, to }]);
       return;
     }
     const middle = (from + to) / 2;
-    look(from, middle);
-    look(middle, to);
+    look(shape, from, middle);
+    look(shape, middle, to);
   };
-  look(shape.minW, shape.maxW);
-  return merged(found);
+  // Plates first: of the bends beside them little is left to ask about then.
+  const inTurn = [...shapes].sort((a, b) => Number(b.straight) - Number(a.straight));
+  for (const shape of inTurn) {
+    if (!meets(shape, shape.minW, shape.maxW)) continue;
+    for (const piece of shape.single) look(piece, piece.minW, piece.maxW);
+  }
+  return found;
 }
 
 /** Intervals in order, those that overlap or touch made one. */

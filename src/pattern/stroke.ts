@@ -29,8 +29,8 @@ export interface JudgedStroke {
   readonly verdict: Verdict;
 }
 
-/** Why a stroke is not even begun: the nose pinches the sheet, the brake is too short, too little to hold or to catch. */
-export type Refused = "pinched" | "length" | "grip" | "flange";
+/** Why a stroke is not even begun: the nose pinches the sheet, the brake is too weak or too short, too little to hold or to catch. */
+export type Refused = "pinched" | "rated" | "length" | "grip" | "flange";
 
 export interface StrokeRules extends StrokeLimits {
   readonly marginMm: Mm;
@@ -68,8 +68,10 @@ export function judgeStroke(
 }
 
 /** Why a stroke is not begun, undefined where it is. */
-export function refusedFor(state: StrokeState, tooling: Tooling, rules: StrokeRules): Refused | undefined {
+function refusedFor(state: StrokeState, tooling: Tooling, rules: StrokeRules): Refused | undefined {
   if (state.elements.seat.pinched) return "pinched";
+  const { overload } = state.plan;
+  if (overload) return overload.kind;
   return tooShort(state.plan, tooling) ? "length" : shortOf(state, rules);
 }
 

@@ -3,16 +3,17 @@
  * shares its stations of w, with true faces. Left out is what touches by design (design, section 6): runs with the clamp,
  * bed and leaf and with each other, and against the body that carries a run its up-turned bends and the faces beyond.
  */
-import { type DistanceFound, leastDistance } from "../contact/leastDistance.ts";
+import { leastDistance, noDistance } from "../contact/leastDistance.ts";
 import type { Machine } from "../contact/machine.ts";
 import { Meeting } from "../contact/meeting.ts";
+import type { Spot as Place } from "../contact/overlap.ts";
 import { makePairCurve } from "../contact/pairCurve.ts";
 import { slideAt } from "../motion/slide.ts";
 import { AT_REST, type Swing } from "../motion/swing.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { farOf, nearOf } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
-import type { Laid } from "./laid.ts";
+import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Spot } from "./space.ts";
 import type { Body } from "./strokeBodies.ts";
@@ -63,14 +64,8 @@ export class ClearanceSearch {
   private least: Least | undefined;
   private readonly curve = makePairCurve();
   private readonly meeting = new Meeting();
-  private readonly kernel: DistanceFound = {
-    mm: Infinity,
-    phiRad: 0,
-    movingX: 0,
-    movingY: 0,
-    fixedX: 0,
-    fixedY: 0,
-  };
+  private readonly spot: Place = { x: 0, y: 0 };
+  private readonly kernel = noDistance();
 
   constructor(
     private readonly at: Pick<StrokeElements, "seat" | "pieces">,
@@ -80,6 +75,7 @@ export class ClearanceSearch {
   moving({ shape, offSupport }: TrueShape, body: Body): void {
     if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
     if (body.member === "leaf" && offSupport) return;
+    if (this.roughlyFarther(shape, body, true)) return;
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
       if (body.member === "leaf" && !ridesLeaf) continue;
       const on = body.member === "leaf" ? this.at.pieces.sliding : swing;
@@ -90,6 +86,7 @@ export class ClearanceSearch {
   clamped({ shape, offSupport }: TrueShape, body: Body): void {
     if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
     if (body.member === "bed" && offSupport) return;
+    if (this.roughlyFarther(shape, body, false)) return;
     for (const laid of shape.rest(body.from, body.to)) {
       const of = { shape, over: body, moving: false };
       if (body.member === "leaf")
@@ -108,7 +105,32 @@ export class ClearanceSearch {
     const room = this.mm + this.at.pieces.turning.maxSlide;
     if (nearOf(moving.box) > farOf(clamped.box) + room || nearOf(clamped.box) > farOf(moving.box) + room)
       return;
+    const { turning, startCut } = this.at.pieces;
+    if (!startCut && (moving.rough || clamped.rough)) {
+      const whole = (shape: Shape) => (shape.rough ? [shape.rough] : shape.rest(shape.minW, shape.maxW));
+      const fixed = whole(clamped);
+      const apart = (one: Laid, other: Laid) =>
+        !laidOverlap(one, other, this.spot) && this.isFarther(one, other.features, turning);
+      if (whole(moving).every((one) => fixed.every((other) => apart(one, other)))) return;
+    }
     this.selfOver(moving, clamped, from, to);
+  }
+
+  /** Whether even the outline round a shape of several pieces keeps farther off a body than the least so far. */
+  private roughlyFarther({ rough }: Shape, { member, solid }: Body, moving: boolean): boolean {
+    const { turning, sliding, leafTurning, startCut } = this.at.pieces;
+    if (!rough || startCut || overlapsBody(rough, solid, this.spot)) return false;
+    const { features } = solid;
+    if (moving) return this.isFarther(rough, features, member === "leaf" ? sliding : turning);
+    if (member !== "leaf") return this.isFarther(rough, features, AT_REST);
+    return this.isFarther({ features: this.machine.leaf.features }, rough.features, leafTurning);
+  }
+
+  private isFarther({ features }: Pick<Laid, "features">, fixed: Laid["features"], swing: Swing): boolean {
+    const { kernel } = this;
+    kernel.mm = this.mm;
+    leastDistance(features, fixed, swing, this.curve, this.meeting, kernel);
+    return kernel.mm >= this.mm;
   }
 
   /** An interval in which the sides may come nearer than so far is halved. */

@@ -113,7 +113,7 @@ export class ContactSearch {
 
   /** Lowers what is found to the first contact of a moving shape with a body. */
   moving(shape: Shape, body: Body): void {
-    if (this.atRest || !overlap(shape, body)) return;
+    if (this.atRest || !overlap(shape, body) || this.roughlyClear(shape, body, true)) return;
     this.still(shape, body);
     if (this.atRest || sweepsClear(this.at.pieces, shape.box, body)) return;
     const { pieces } = this.at;
@@ -128,7 +128,7 @@ export class ContactSearch {
 
   /** The same of a clamped shape: it is met where it stands, or by the leaf. */
   clamped(shape: Shape, body: Body): void {
-    if (this.atRest || !overlap(shape, body)) return;
+    if (this.atRest || !overlap(shape, body) || this.roughlyClear(shape, body, false)) return;
     this.still(shape, body);
     if (this.atRest || body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box))
       return;
@@ -145,7 +145,40 @@ export class ContactSearch {
     const from = Math.max(moving.minW, clamped.minW) + TOUCHING_MM;
     const to = Math.min(moving.maxW, clamped.maxW) - TOUCHING_MM;
     if (to <= from || this.atRest || sidesApart(this.at.pieces, moving.box, clamped.box)) return;
+    if (this.roughlyApart(moving, clamped)) return;
     this.selfOver(moving, clamped, from, to);
+  }
+
+  /** Whether the outline round a shape of several pieces neither lies in a body nor meets it; false where it has none. */
+  private roughlyClear({ rough, box }: Shape, { solid, member }: Body, moving: boolean): boolean {
+    if (!rough) return false;
+    const { turning, sliding, leafTurning, startCut } = this.at.pieces;
+    if (startCut || overlapsBody(rough, solid, this.spot)) return false;
+    const { features } = solid;
+    if (moving) return !this.comesTo(rough.features, features, member === "leaf" ? sliding : turning);
+    if (member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, box)) return true;
+    return !this.comesTo(this.machine.leaf.features, rough.features, leafTurning);
+  }
+
+  /** The same of a moving shape and a clamped one, one of them of several pieces. */
+  private roughlyApart(moving: Shape, clamped: Shape): boolean {
+    if (!moving.rough && !clamped.rough) return false;
+    const { turning, startCut } = this.at.pieces;
+    if (startCut) return false;
+    const whole = (shape: Shape) => (shape.rough ? [shape.rough] : shape.rest(shape.minW, shape.maxW));
+    const fixed = whole(clamped);
+    return whole(moving).every((laid) =>
+      fixed.every(
+        (other) =>
+          !laidOverlap(laid, other, this.spot) && !this.comesTo(laid.features, other.features, turning),
+      ),
+    );
+  }
+
+  /** Whether features that are apart at rest meet before anything else does. */
+  private comesTo(moving: Laid["features"], fixed: Laid["features"], swing: Swing): boolean {
+    const limit = Math.min(this.raw?.phiRad ?? Infinity, this.at.seat.sweepRad);
+    return firstContact(moving, fixed, swing, limit, this.curve, this.meeting, this.kernel) !== Infinity;
   }
 
   private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {

@@ -80,9 +80,9 @@ function laidOver(lying: readonly Lying[], { from, to }: Pick<Body, "from" | "to
 }
 
 /** Heights blocked so far: of the sheet, and of the clamp above it. */
-class Rise {
-  private readonly sheet = new BlockedHeights();
-  private readonly clamp = new BlockedHeights();
+export class Rise {
+  readonly sheet = new BlockedHeights();
+  readonly clamp = new BlockedHeights();
 
   constructor(private readonly liftMm: Mm) {}
 
@@ -100,19 +100,34 @@ class Rise {
   }
 }
 
-/** Whether the sheet can be risen and slid out to one side: it passes all of a body that lies on that side of it. */
+/** Whether the sheet can be risen and slid out to one side. */
 function passesEnd(lying: readonly Lying[], bodies: readonly Body[], liftMm: Mm, toRight: boolean): boolean {
+  return endRise(lying, bodies, liftMm, toRight).fits;
+}
+
+/** Heights at which the sheet can't be slid out to one side: it passes all of a body that lies on that side of it. */
+export function endRise(
+  lying: readonly Lying[],
+  bodies: readonly Body[],
+  liftMm: Mm,
+  toRight: boolean,
+): Rise {
   const rise = new Rise(liftMm);
   for (const body of bodies) {
     const rising = { up: rise.up(body), liftMm };
     const passed = toRight ? { from: -Infinity, to: body.to } : { from: body.from, to: Infinity };
     const heights = rise.heightsOf(body);
-    for (const laid of laidOver(lying, body))
+    // What lies beside the body as seen along the bend line, whatever its station, passes it.
+    const { minX, maxX } = body.solid.features;
+    const near = lying.filter(({ over, minW, maxW }) =>
+      over(minW, maxW).some(({ features }) => features.minX < maxX && features.maxX > minX),
+    );
+    for (const laid of laidOver(near, body))
       blockStanding(laid, body.solid, { ...rising, forGood: true }, heights);
-    for (const laid of laidOver(lying, passed)) {
+    for (const laid of laidOver(near, passed)) {
       blockStanding(laid, body.solid, { ...rising, forGood: false }, heights);
-      if (!rise.fits) return false;
+      if (!rise.fits) return rise;
     }
   }
-  return rise.fits;
+  return rise;
 }

@@ -4,19 +4,21 @@
  * judged by itself (stroke.ts), would say no.
  */
 import type { Machine } from "../contact/machine.ts";
-import { type ElementRoom, elementRoom, frontLift, liftsToTry, stationsUnder } from "./elementRoom.ts";
+import { liftsToTry, stationsUnder } from "./elementRoom.ts";
 import { StrokeElements } from "./elements.ts";
-import type { FingerSet } from "./fingerRows.ts";
+import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
+import { type FingerRow, fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
-import { handlingOf } from "./handlingOf.ts";
+import { type Missing, missingFinger } from "./missingFinger.ts";
+import { type Base, SharedHandling } from "./sharedHandling.ts";
 import { blockedStations, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
-import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
+import { type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
 import { ContactSearch } from "./strokeContact.ts";
-import { lyingShape, type WholeHandling } from "./strokeHandling.ts";
+import type { WholeHandling } from "./strokeHandling.ts";
 import type { BendSet, Interval, StrokePlan } from "./strokePlan.ts";
 import { type StrokeState, strokeState } from "./strokeState.ts";
-import { type Along, placedBrakes, rowQuestion, rowsFor, tooShort } from "./tooling.ts";
+import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
 
 /** A way in which a stroke can be made: how the brake stands to it and how the part gets in and out. */
 export interface HeldStroke {
@@ -24,6 +26,14 @@ export interface HeldStroke {
   readonly set: FingerSet;
   readonly load: WholeHandling;
   readonly unload: WholeHandling;
+}
+
+/** What is known of the rows in some free stations. */
+interface Rows {
+  readonly question: RowQuestion;
+  readonly fewest: readonly FingerRow[];
+  /** By set; undefined where it has no row. */
+  readonly bySet: Map<string, FingerRow | undefined>;
 }
 
 /** So many rows are tried for a part that gets in or out by another way than the front. */
@@ -35,13 +45,12 @@ function isOnHolder({ load, unload }: HeldStroke): boolean {
 
 export class StrokeJudge {
   readonly elements: StrokeElements;
-  private readonly bases: readonly { readonly tooling: Tooling; readonly bodies: readonly Body[] }[];
+  private readonly bases: readonly Base[];
   private readonly hitting = new Map<string, boolean>();
   private readonly pairs = new Map<string, boolean>();
   private readonly stations = new Map<string, readonly Interval[]>();
-  private readonly rooms = new Map<string, ElementRoom>();
-  private readonly bareWays = new Map<string, WholeHandling>();
-  private readonly rows = new Map<string, ReturnType<typeof rowsFor>>();
+  private readonly handling: SharedHandling;
+  private readonly rows = new Map<string, Rows>();
 
   constructor(
     readonly plan: StrokePlan,
@@ -56,12 +65,13 @@ export class StrokeJudge {
         tooling,
         bodies: strokeBodies(machine, this.elements.seat.noseSetbackMm, tooling),
       }));
+    this.handling = new SharedHandling(this.elements, machine, this.bases);
   }
 
   /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
   held(made: BendSet, wished: readonly FingerSet[]): HeldStroke[] {
     const { seat } = this.elements;
-    if (seat.sweepRad < seat.overbendRad || seat.pinched) return [];
+    if (seat.sweepRad < seat.overbendRad || seat.pinched || this.plan.overload) return [];
     const state = strokeState(this.elements, made);
     if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
     for (const base of this.bases.keys()) {
@@ -75,6 +85,20 @@ export class StrokeJudge {
     return [];
   }
 
+  /** The finger that is missing after some bends, where nothing else is in the way; undefined where rows can be placed. */
+  missing(made: BendSet): Missing | undefined {
+    const { seat } = this.elements;
+    const state = strokeState(this.elements, made);
+    if (!this.along.fingers || !state || seat.pinched || this.plan.overload) return undefined;
+    if (shortOf(state, this.rules) || this.meetsItself(state)) return undefined;
+    const base = [...this.bases.keys()].find(
+      (one) => !this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, one)),
+    );
+    if (base === undefined) return undefined;
+    const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, this.blockedFor(state));
+    return fewestFingers(question).length > 0 ? undefined : missingFinger(question);
+  }
+
   /** Stations where no finger can stand, whatever it is lifted by. */
   blockedFor(state: StrokeState): Interval[] {
     return merged(
@@ -83,9 +107,7 @@ export class StrokeJudge {
         const known = this.stations.get(key);
         if (known) return known;
         const { side, strips, faces } = state.all[face]!;
-        const blocked = merged(
-          [...strips, ...faces].flatMap((shape) => blockedStations(this.elements, this.machine, shape, side)),
-        );
+        const blocked = blockedStations(this.elements, this.machine, [...strips, ...faces], side);
         this.stations.set(key, blocked);
         return blocked;
       }),
@@ -163,7 +185,7 @@ export class StrokeJudge {
   }
 
   /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
-  private onRows(state: StrokeState, base: number, rows: ReturnType<typeof rowsFor>): HeldStroke[] {
+  private onRows(state: StrokeState, base: number, rows: readonly FingerRow[]): HeldStroke[] {
     const held: HeldStroke[] = [];
     let slow = 0;
     for (const { set, row } of rows) {
@@ -179,43 +201,30 @@ export class StrokeJudge {
   private liftedStations(state: StrokeState, base: number): Interval[][] {
     const { liftMm } = this.machine.brake;
     return [false, true].flatMap((finished) => {
-      const rooms = this.roomsOf(state, base, finished);
-      return liftsToTry(rooms, liftMm).map((mm) => stationsUnder(rooms, mm));
+      const room = this.handling.room(state, base, finished);
+      return liftsToTry(room, liftMm).map((mm) => stationsUnder(room, mm));
     });
   }
 
+  /** Rows with the fewest fingers, and those of the wished sets besides, each once. */
   private rowsIn(base: number, zones: readonly Interval[], key: string, wished: readonly FingerSet[]) {
-    const known = `${base}|${key}|${wished.length}`;
-    const rows =
-      this.rows.get(known) ??
-      rowsFor(rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones), wished);
-    this.rows.set(known, rows);
-    return rows;
-  }
-
-  private roomsOf(state: StrokeState, base: number, finished: boolean): ElementRoom[] {
-    const { bodies } = this.bases[base]!;
-    const rooms = state.all.map(({ face, side, strips, faces }) => {
-      const key = `${base}:${finished}:${this.keyOf(state, face)}`;
-      const known = this.rooms.get(key);
-      if (known) return known;
-      const lying = [...strips, ...faces].map((shape) => lyingShape(shape, side, finished));
-      const room = elementRoom(this.elements, this.machine, bodies, lying);
-      this.rooms.set(key, room);
-      return room;
-    });
-    const key = `${base}:${finished}:zone`;
-    const { flat, bent } = this.elements.ownZone();
-    const zone =
-      this.rooms.get(key) ??
-      elementRoom(
-        this.elements,
-        this.machine,
-        bodies,
-        (finished ? bent : flat).map((shape) => lyingShape(shape, "clamped", finished)),
-      );
-    this.rooms.set(key, zone);
-    return [...rooms, zone];
+    const known = `${base}|${key}`;
+    let rows = this.rows.get(known);
+    if (!rows) {
+      const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones);
+      const fewest = fewestFingers(question);
+      rows = { question, fewest, bySet: new Map(fewest.map((one) => [one.set.join(), one])) };
+      this.rows.set(known, rows);
+    }
+    const { question, fewest, bySet } = rows;
+    if (fewest.length === 0) return [];
+    for (const set of wished) {
+      const named = set.join();
+      if (bySet.has(named)) continue;
+      const row = rowOf(question, set);
+      bySet.set(named, row && { set, row });
+    }
+    return [...bySet.values()].filter((row) => row !== undefined);
   }
 
   /** The stroke with a row of fingers, or undefined where the part gets in or out in no way. */
@@ -229,22 +238,10 @@ export class StrokeJudge {
       ...this.bases[base]!.tooling,
       ...(this.along.fingers && { fingers: row }),
     };
-    const [load, unload] = [false, true].map((finished) => this.wayOf(state, base, tooling, finished)) as [
-      WholeHandling,
-      WholeHandling,
-    ];
-    return load === "blocked" || unload === "blocked" ? undefined : { tooling, set, load, unload };
-  }
-
-  private wayOf(state: StrokeState, base: number, tooling: Tooling, finished: boolean): WholeHandling {
-    const { liftMm } = this.machine.brake;
-    const rooms = this.roomsOf(state, base, finished);
-    if (frontLift(rooms, tooling.fingers ?? []) <= liftMm) return "front";
-    // What has no way with all fingers away has none with some.
-    const key = `${base}:${finished}:${state.made}`;
-    const bare =
-      this.bareWays.get(key) ?? handlingOf(state, this.machine, this.bases[base]!.tooling, finished);
-    this.bareWays.set(key, bare);
-    return bare === "blocked" ? bare : handlingOf(state, this.machine, tooling, finished);
+    const standing = this.along.fingers && row;
+    const load = this.handling.way(state, base, standing, false);
+    if (load === "blocked") return undefined;
+    const unload = this.handling.way(state, base, standing, true);
+    return unload === "blocked" ? undefined : { tooling, set, load, unload };
   }
 }

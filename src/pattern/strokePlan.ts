@@ -4,6 +4,7 @@
  * along the bend line to the operator's right, 0 at the left end of the stroke's middle lines.
  */
 import type { Brake } from "../brake/brake.ts";
+import { type Overload, overloadOf } from "../motion/rated.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";
 import type { Mm } from "../units/quantity.ts";
 import { foldOf } from "./folding.ts";
@@ -65,6 +66,8 @@ export interface StrokePlan {
   readonly laid: Placement;
   /** Middle lines of the stroke's bends in w, as far as there is sheet, from the left. */
   readonly lines: readonly (Interval & { readonly bend: number })[];
+  /** What the brake is not rated for in this stroke: the sheet, or the length of its bend lines together. */
+  readonly overload: Overload | undefined;
   /** The seat with runs of these depths. */
   seat(clampedMm: Mm, movingMm: Mm): Seat;
 }
@@ -117,6 +120,8 @@ export function strokePlan(part: WholePart, brake: Brake, stroke: Stroke): PlanR
       .sort((a, b) => a.from - b.from);
   const unshifted = framed(anchor.fold, thicknessMm, markedFaceUp, clampedTangentX, 0);
   const laid = framed(anchor.fold, thicknessMm, markedFaceUp, clampedTangentX, -linesIn(unshifted)[0]!.from);
+  const lines = linesIn(laid);
+  const lengthMm = lines.reduce((sum, { from, to }) => sum + to - from, 0);
   return {
     ok: true,
     plan: {
@@ -129,7 +134,8 @@ export function strokePlan(part: WholePart, brake: Brake, stroke: Stroke): PlanR
       ...linked(part, anchor.face, cut),
       anchor: anchor.face,
       laid,
-      lines: linesIn(laid),
+      lines,
+      overload: overloadOf({ metal, thicknessMm, lengthMm }, brake),
       seat,
     },
   };

@@ -3,8 +3,8 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import type { Mm } from "../units/quantity.ts";
-import { type FingerSet, type FingerStock, fewestFingers, type RowQuestion, rowOf } from "./fingerRows.ts";
-import { brakeInterval, type PlacedFinger, type Tooling } from "./strokeBodies.ts";
+import type { FingerStock, RowQuestion } from "./fingerRows.ts";
+import { brakeInterval, type Tooling } from "./strokeBodies.ts";
 import type { Interval, StrokePlan } from "./strokePlan.ts";
 
 /** What the brake has along its length. */
@@ -52,19 +52,6 @@ export function rowQuestion(
 ): RowQuestion {
   const brake = brakeInterval(tooling);
   return { stock: along.fingers ?? [], lines, blocked, gapMm: along.fingerGapMm, brake };
-}
-
-/** Rows with the fewest fingers, and those of some sets wished for besides, each once. */
-export function rowsFor(
-  question: RowQuestion,
-  wished: readonly FingerSet[],
-): { readonly set: FingerSet; readonly row: PlacedFinger[] }[] {
-  const sets = new Map<string, FingerSet>();
-  for (const set of [...fewestFingers(question), ...wished]) sets.set(set.join(), set);
-  return [...sets.values()].flatMap((set) => {
-    const row = rowOf(question, set);
-    return row ? [{ set, row }] : [];
-  });
 }
 
 /** Depth of a finger from its foremost point to its back, for taking it out by hand. */

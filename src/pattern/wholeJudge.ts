@@ -9,6 +9,7 @@ import type { BendSet, Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { FingerSet } from "./fingerRows.ts";
+import { fewestFingers } from "./fingerSets.ts";
 import { regionArea } from "./ring.ts";
 import { judgeStroke, type StrokeRules } from "./stroke.ts";
 import type { Tooling } from "./strokeBodies.ts";
@@ -17,7 +18,7 @@ import { type Stroke, strokePlan } from "./strokePlan.ts";
 import { strokeState } from "./strokeState.ts";
 import { strokesOf } from "./strokes.ts";
 import { StrokeWidths } from "./strokeWidth.ts";
-import { type Along, placedBrakes, rowQuestion, rowsFor } from "./tooling.ts";
+import { type Along, placedBrakes, rowQuestion } from "./tooling.ts";
 import type { WholePart } from "./wholePart.ts";
 
 export interface WholeHeld extends Held {
@@ -118,7 +119,7 @@ export class WholeJudge implements Judge<WholeHeld> {
     const { judge } = this.ways[stroke]!;
     const [base] = placedBrakes(judge.plan, this.along) as [Tooling];
     const row = this.along.fingers
-      ? rowsFor(rowQuestion(judge.plan, this.along, base, []), [])[0]
+      ? fewestFingers(rowQuestion(judge.plan, this.along, base, []))[0]
       : undefined;
     const tooling: Tooling = { ...base, ...(row && { fingers: row.row }) };
     return this.heldBy(stroke, { tooling, set: row?.set ?? [], load: "blocked", unload: "blocked" });
@@ -141,7 +142,7 @@ export class WholeJudge implements Judge<WholeHeld> {
 }
 
 /** Fingers put on and taken off between two rows. */
-export function fingerChanges(a: FingerSet, b: FingerSet): number {
+function fingerChanges(a: FingerSet, b: FingerSet): number {
   const changes = a.reduce((sum, n, i) => sum + Math.abs(n - (b[i] ?? 0)), 0);
   return Math.min(MOST_CHANGES, changes);
 }

@@ -21,7 +21,7 @@ import {
 } from "../narrowBrake/requirements.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { type BarLimits, type BarTrial, barLimits } from "./barLimits.ts";
+import { type BarLimits, type BarTrial, barLimits, thinnestBar } from "./barLimits.ts";
 import {
   type BarMembers,
   BOLT_PLACES,
@@ -91,6 +91,12 @@ export function shopMadeBar(
   return refused;
 }
 
+/** A part on the thinnest bar that anybody would take, at the high end of its leaf angles; undefined where its file can't be read so. */
+export function onThinnestBar(file: JobFile): Job | undefined {
+  const job = onSharpBar(file);
+  return job && new Round([file], [job], {}, new Work()).thinnest(0);
+}
+
 /** Tried again with what came out, until it stays the same. */
 function settled(round: Round, first: BarMembers): ShopMadeBar | undefined {
   let members = first;
@@ -113,12 +119,14 @@ class Round {
   private readonly units: LengthUnit;
   private readonly nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">;
   private readonly ranges: readonly OverbendRange[];
-  /** The same parts with the leaf angle at the high and the low end of its range. */
+  /** The parts with each leaf angle as likely and no doubt of it … */
+  private readonly files: readonly JobFile[];
+  /** … and at the high and the low end of its range. */
   private readonly high: readonly JobFile[];
   private readonly low: readonly JobFile[];
 
   constructor(
-    private readonly files: readonly JobFile[],
+    files: readonly JobFile[],
     private readonly jobs: readonly Job[],
     private readonly wishes: NarrowBrakeWishes,
     private readonly work: Work,
@@ -127,12 +135,25 @@ class Round {
     this.units = files[0]?.units ?? "in";
     const lostDeg = MOST_LOST_IN_ALL * resolvedGive(wishes).angleDeg;
     this.ranges = jobs.map((job, i) => overbendRange(files[i]!, job, lostDeg));
+    this.files = files.map((file, i) => atEnd(file, this.ranges[i]!, "likelyDeg"));
     this.high = files.map((file, i) => atEnd(file, this.ranges[i]!, "highDeg"));
     this.low = files.map((file, i) => atEnd(file, this.ranges[i]!, "lowDeg"));
     this.nose = {
       noseRadiusMm: Math.min(...jobs.flatMap((job) => job.askedInsideRadiiMm)),
       frontBevelDeg: bevelFor(this.ranges),
     };
+  }
+
+  thinnest(part: number): Job | undefined {
+    const file = this.high[part]!;
+    const brake = barTrialBrake(
+      thinnestBar(this.nose),
+      { ...SMALL_MEMBERS, boltsBehindMm: null },
+      file.units,
+    );
+    const { order: _, ...rest } = file;
+    const read = jobOf({ ...rest, brake });
+    return read.ok ? read.job : undefined;
   }
 
   /** The bar that these members hold, designed; undefined where none makes the parts or the work ran out. */

@@ -3,8 +3,12 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+
+import { angleWords } from "./angleWords.ts";
+
+import { handFinishSentences } from "./handFinishWords.ts";
+
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { faceCalled, fingersWords, strokeName, wholeBlockWords, wholeHandlingWords } from "./wholeWords.ts";
 
 /** Headings, then a row a stroke. */
@@ -62,6 +66,7 @@ export function wholeSections(job: WholeJob, answer: WholeAnswer): [title: strin
   const all: [string, string[]][] = [
     ["What blocks it", blocks],
     ["In and out", wholeHandlingWords(answer)],
+    ["By hand", handFinishSentences(answer, job.units)],
     ["Watch", [...answer.warnings]],
   ];
   return all.filter(([, sentences]) => sentences.length > 0);

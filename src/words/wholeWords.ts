@@ -1,14 +1,20 @@
 /**
  * A whole part's answer in the foreman's words: verdict, strokes, what meets what, fingers.
  */
-import type { WholeAnswer, WholeContactAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
+import type {
+  MissingFinger,
+  WholeAnswer,
+  WholeContactAnswer,
+  WholeStepAnswer,
+} from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { faceNameWords } from "../pattern/faceName.ts";
+import { angleWords } from "./angleWords.ts";
+import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
-export function numbersWords(numbers: readonly number[]): string {
+function numbersWords(numbers: readonly number[]): string {
   if (numbers.length < 2) return numbers.join();
   return `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
 }
@@ -42,11 +48,12 @@ export function wholeBlockWords(
   step: WholeStepAnswer,
 ): string | undefined {
   const say = (mm: number) => lengthWords(mm, job.units);
+  if (step.missing) return missingWords(step.missing, job.units);
   if (step.refused === "grip") return "too little sheet lies under the clamp to hold it";
   if (step.refused === "flange") return "too little sheet lies on the leaf for it to catch";
   if (step.refused === "length") return "the brake is shorter than the bend line";
+  if (step.refused === "rated") return "the brake is not rated for a bend of this sheet and length";
   if (step.refused === "pinched") return "the nose stands too far forward and pinches the sheet";
-  if (step.missing) return missingWords(step.missing, say);
   if (step.contact) {
     const { angle, face, member, point } = step.contact;
     const what = face === null ? "the leaf" : faceCalled(answer, face);
@@ -67,13 +74,17 @@ function placeAlong(w: number, say: (mm: number) => string): string {
     : `${say(w)} in from the left end of the bend line`;
 }
 
-function missingWords(
-  { least, most, beside }: NonNullable<WholeStepAnswer["missing"]>,
-  say: (mm: number) => string,
-): string {
-  const width = most - least < 0.01 ? say(least) : `${say(least)} to ${say(most)}`;
-  const with_ = beside.length === 0 ? "" : ` beside ${beside.map(say).join(" + ")}`;
-  return `no fingers of yours fill the bend line: a finger ${width} wide is missing${with_}; grind one to that width`;
+/** @example "a finger 2 3/8 in wide is missing: grind one, 2 1/4 to 2 3/8 in wide, or use 2 + 1/4 in with 1/8 in of the bend bare" */
+function missingWords({ least, most, beside, instead }: MissingFinger, units: WholeJob["units"]): string {
+  const say = (mm: number) => lengthWords(mm, units);
+  const bare = (mm: number) => say(mm).replace(` ${units}`, "");
+  const other = beside.length === 0 ? "" : ` beside ${beside.map(bare).join(" + ")} ${units}`;
+  const width =
+    most - least < 0.01 ? "to just that width" : `anything from ${say(least)} to ${say(most)} will do`;
+  const use = instead
+    ? `, or use ${instead.fingers.map(bare).join(" + ")} ${units} with ${say(instead.bare)} of the bend bare`
+    : "";
+  return `a finger ${say(most)} wide is missing${other}: grind one (${width})${use}`;
 }
 
 /** The fingers of a stroke. @example "50 + 25, the first 0.20 mm in" */
@@ -100,7 +111,8 @@ export function wholeVerdict(job: WholeJob, answer: WholeAnswer): string {
   const [first] = answer.order;
   if (!first) return "Nothing to bend.";
   const folds = given ? "Folds in this order" : "Folds";
-  const begin = `${strokeName(first)} first, with ${faceCalled(answer, first.clampedFace)} clamped.`;
+  const byHand = handFinishShort(answer);
+  const begin = `${strokeName(first)} first, with ${faceCalled(answer, first.clampedFace)} clamped.${byHand}`;
   const measured = answer.order.filter(({ clearance }) => clearance !== null);
   const [tightest] = [...measured].sort((a, b) => a.clearance! - b.clearance!);
   if (answer.verdict === "tight" && tightest) {

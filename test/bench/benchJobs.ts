@@ -7,7 +7,9 @@
  * bends; "curl", slight bends that close to a ring only at the end, so that all states are looked at in vain; "lopsided", such
  * a ring of unlike flats, no bend of which has a counterpart; "boxed", the same between closed ends.
  */
+
 import { type Job, readJob } from "../../src/index.ts";
+import { rectangle } from "../rectangle.ts";
 
 export type Shape =
   | "hat"
@@ -91,23 +93,8 @@ export function benchJob(shape: Shape, n: number): Job {
       brake: {
         name: "bar brake of the benchmark",
         clamp: { type: "bar", thickness: 8, depth, noseRadius: 0.8, topRadius: 0.8, ...holder },
-        bed: {
-          profile: [
-            [-160, -80],
-            [0, -80],
-            [0, 0],
-            [-160, 0],
-          ],
-        },
-        leaf: {
-          profile: [
-            [0, -10],
-            [16, -10],
-            [16, 0],
-            [0, 0],
-          ],
-          swing: 135,
-        },
+        bed: { profile: rectangle(-160, -80, 0, 0) },
+        leaf: { profile: rectangle(0, -10, 16, 0), swing: 135 },
         lift: 60,
         openEnds: !isBoxed(shape),
       },

@@ -2,7 +2,9 @@
  * The sweep of the benchmark: five formed bends on the moving side and a brake, 48 edges in all (24 + 24), taken through
  * 90°. What is asked: does anything meet, and at which angle. Built once for each of the contestants.
  */
+
 import { type Brake, type Job, type Part, readJob } from "../../src/index.ts";
+import { rectangle } from "../rectangle.ts";
 
 export interface SweepCase {
   readonly job: Job;
@@ -57,15 +59,7 @@ export function sweepCase(barMm: number): SweepCase {
             [-160, -4],
           ],
         },
-        leaf: {
-          profile: [
-            [0, -10],
-            [16, -10],
-            [16, 0],
-            [0, 0],
-          ],
-          swing: 135,
-        },
+        leaf: { profile: rectangle(0, -10, 16, 0), swing: 135 },
         frame: [
           [
             [-160, 120],

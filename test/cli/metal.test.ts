@@ -38,7 +38,7 @@ describe("noseroom metals", () => {
     const { out } = await noseroom(["metals", "2024 t3"]);
     expect(out).toMatch(/^yield +50 ksi +Aluminum Association/mu);
     // FAA AC 43.13-1B, table 4-6: 2024-T3 at .064 in wants 3 to 5 T.
-    expect(out).toMatch(/^ {2}1\/16 in +3 T at least, easy from 5 T$/mu);
+    expect(out).toMatch(/^ {2}0\.064 in +3 T at least, easy from 5 T$/mu);
     expect(out).toContain("Source: FAA AC 43.13-1B, table 4-6");
     expect((await noseroom(["metals", "copper", "--units", "mm"])).out).toMatch(/^modulus +117 GPa +/mu);
   });

@@ -21,10 +21,10 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("noseroom refuses in a sentence", () => {
   it.each<[string[], RegExp]>([
-    [["check", ""], /^JOB is empty; it wants a name\.$/u],
+    [["check", ""], /^FILE is empty; it wants a name\.$/u],
     [["check", trough, "--svg", ""], /^--svg is empty; it wants the name of a folder\.$/u],
-    [["check", shop], /has brakes and parts but no jobs\. Try noseroom fit with it\.$/u],
-    [["ways", shop], /is a shop file; this takes a job file\. Try noseroom check, sheet or fit with it\.$/u],
+    [["check", shop], /is a shop file\. Choose with --part and --brake, or try noseroom fit with it\.$/u],
+    [["ways", shop], /is a shop file\. Choose with --part and --brake, or try noseroom fit with it\.$/u],
     [["fit", trough], /is a job file; this takes a shop file\. Try noseroom check with it\.$/u],
     [["ways", trough, "--shop", trough], /is a job file; this takes a shop file/u],
     [["ways", trough, "-o", "x.json"], /^--output wants --take beside it/u],

@@ -64,7 +64,7 @@ describe("reportLines", () => {
     expect(report(stepOf(near))).not.toContain("In and out");
     const stuck = report(stepOf({ ...near, verdict: "hits", unload: "blocked" }));
     expect(stuck).toContain("the bent part cannot be taken out of the throat");
-    expect(stuck).toContain("none: no way in or out");
+    expect(stuck).toContain("no way in or out");
   });
 
   it("passes the warnings on", () => {

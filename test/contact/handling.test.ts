@@ -2,10 +2,12 @@
  * Getting a part in and out, with lifts that can be worked out on paper and found by bisecting.
  * Source: plane geometry, beside each test. Free ends are not drawn in by the inset, so these lifts are exact.
  */
+
 import { describe, expect, it } from "vitest";
 import { BlockedHeights } from "../../src/contact/blockedHeights.ts";
 import { judgeStep, type Step } from "../../src/contact/step.ts";
 import { jobOf } from "../cases/answers.ts";
+import { rectangle } from "../rectangle.ts";
 
 const T = 0.8;
 
@@ -36,23 +38,8 @@ function lastBend({ flats, turns, lift, openEnds = false, bedLong = 100, frame =
     brake: {
       name: "lifts",
       clamp: { type: "bar", thickness: 6, depth: 20, noseRadius: 0.8, topRadius: 0.8 },
-      bed: {
-        profile: [
-          [-bedLong, -60],
-          [0, -60],
-          [0, 0],
-          [-bedLong, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -8],
-          [9, -8],
-          [9, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-bedLong, -60, 0, 0) },
+      leaf: { profile: rectangle(0, -8, 9, 0), swing: 135 },
       frame,
       lift,
       openEnds,

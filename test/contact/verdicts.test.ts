@@ -2,9 +2,11 @@
  * What makes a bend's verdict: a way in that is blocked alone, a clearance that just keeps the margin.
  * Source: drawn on paper beside the job; tight is less than the margin (src/model.md, section 6).
  */
+
 import { expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
 import { jobOf } from "../cases/answers.ts";
+import { rectangle } from "../rectangle.ts";
 
 /** A flange hangs 15 down, 14 out from the bend; a post stands before it, its top 10 down. */
 const job = jobOf({
@@ -26,23 +28,8 @@ const job = jobOf({
   brake: {
     name: "posted",
     clamp: { type: "bar", thickness: 6, depth: 40, noseRadius: 0.8, topRadius: 0.8 },
-    bed: {
-      profile: [
-        [-60, -60],
-        [0, -60],
-        [0, 0],
-        [-60, 0],
-      ],
-    },
-    leaf: {
-      profile: [
-        [0, -8],
-        [9, -8],
-        [9, 0],
-        [0, 0],
-      ],
-      swing: 100,
-    },
+    bed: { profile: rectangle(-60, -60, 0, 0) },
+    leaf: { profile: rectangle(0, -8, 9, 0), swing: 100 },
     frame: [
       [
         [20, -30],

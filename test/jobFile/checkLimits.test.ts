@@ -2,10 +2,12 @@
  * Limits that can be written down, found by bisecting through `check`: how thick a bar goes under a channel, how long a
  * return flange a 45° finger lets by. Source: plane geometry, worked out beside each test; and facts of the trade.
  */
+
 import { describe, expect, it } from "vitest";
 import { FACE_INSET_MM } from "../../src/contact/gaps.ts";
 import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import { answerOf } from "../cases/answers.ts";
+import { rectangle } from "../rectangle.ts";
 
 const T = 0.8128;
 const R = 0.8;
@@ -41,23 +43,8 @@ function secondBend({ web, flanges, clamp, radius = R, kFactor = K, overbend = 9
     brake: {
       name: "limits",
       clamp,
-      bed: {
-        profile: [
-          [-160, -80],
-          [0, -80],
-          [0, 0],
-          [-160, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -9.5],
-          [9, -9.5],
-          [9, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-160, -80, 0, 0) },
+      leaf: { profile: rectangle(0, -9.5, 9, 0), swing: 135 },
       lift: 60,
       openEnds: true,
     },

@@ -1,8 +1,10 @@
 /**
  * A sound job as plain data for the tests of this folder, and ways to change one thing in it.
  */
+
 import type { Problem } from "../../src/jobFile/problem.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
+import { rectangle } from "../rectangle.ts";
 
 /** A trough on a square bar, in mm; a new copy each time. */
 export function soundJob() {
@@ -36,20 +38,10 @@ export function soundJob() {
         holderDepth: 40,
       } as Record<string, unknown>,
       bed: {
-        profile: [
-          [-160, -80],
-          [0, -80],
-          [0, 0],
-          [-160, 0],
-        ] as unknown[],
+        profile: rectangle(-160, -80, 0, 0) as unknown[],
       },
       leaf: {
-        profile: [
-          [0, -10],
-          [25, -10],
-          [25, 0],
-          [0, 0],
-        ] as unknown[],
+        profile: rectangle(0, -10, 25, 0) as unknown[],
         swing: 135,
         pivot: [0, 0],
       } as Record<string, unknown>,

@@ -3,6 +3,7 @@
  * Source: the sheet keeps its neutral length (src/model.md, section 5); a bent strip's area is T times its middle line
  * (plane geometry, Pappus); dimensions of the finished part are what the job asks for.
  */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { judgeStep } from "../../src/contact/step.ts";
@@ -10,12 +11,13 @@ import type { Job } from "../../src/jobFile/job.ts";
 import { relaxedSheet, sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
-import { outlineHolds } from "../../src/plane/library.ts";
 import type { Edge, Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { jobOf } from "../cases/answers.ts";
 import { picks, roughJobs, stateOf } from "../contact/roughJob.ts";
+import { outlineHolds } from "../plane/throughLibrary.ts";
+import { rectangle } from "../rectangle.ts";
 
 const lengthOf = (edge: Edge): number =>
   edge.kind === "line"
@@ -118,21 +120,9 @@ describe("sceneAt", () => {
     brake: {
       name: "plain",
       clamp: { type: "bar", thickness: 5, depth: 30, noseRadius: 0.8 },
-      bed: {
-        profile: [
-          [-50, -20],
-          [0, -20],
-          [0, 0],
-          [-50, 0],
-        ],
-      },
+      bed: { profile: rectangle(-50, -20, 0, 0) },
       leaf: {
-        profile: [
-          [0, -5],
-          [20, -5],
-          [20, 0],
-          [0, 0],
-        ],
+        profile: rectangle(0, -5, 20, 0),
         swing: 120,
         pivot: [0.2, 0.35],
       },

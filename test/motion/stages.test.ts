@@ -2,10 +2,12 @@
  * Orders with bends made in two strokes, stage by stage: the part that goes in and comes out, the bends done, the nose.
  * Source: followed on paper; nose setback and the begun bend's flats by the formulas of src/model.md, section 5, written out again.
  */
+
 import { expect, it } from "vitest";
 import { stageScene } from "../../src/motion/scene.ts";
 import { type OrderStep, stagesOf } from "../../src/motion/stages.ts";
 import { jobOf } from "../cases/answers.ts";
+import { rectangle } from "../rectangle.ts";
 
 const flats = [12, 22, 30, 15];
 const job = jobOf({
@@ -28,23 +30,8 @@ const job = jobOf({
   brake: {
     name: "plain",
     clamp: { type: "bar", thickness: 5, depth: 30, noseRadius: 0.8 },
-    bed: {
-      profile: [
-        [-50, -20],
-        [0, -20],
-        [0, 0],
-        [-50, 0],
-      ],
-    },
-    leaf: {
-      profile: [
-        [0, -5],
-        [20, -5],
-        [20, 0],
-        [0, 0],
-      ],
-      swing: 130,
-    },
+    bed: { profile: rectangle(-50, -20, 0, 0) },
+    leaf: { profile: rectangle(0, -5, 20, 0), swing: 130 },
     lift: 20,
     openEnds: true,
   },

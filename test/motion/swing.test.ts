@@ -2,6 +2,7 @@
  * The leaf's swing and the sheet's slide: tables, bounds and the seat's own figures.
  * Source: the closed formulas of the design (section 5), written out again here; bounds by dense sampling.
  */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { seatFor } from "../../src/motion/seat.ts";
@@ -10,6 +11,7 @@ import { tableSwing } from "../../src/motion/swing.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { jobOf } from "../cases/answers.ts";
 import { roughJobs } from "../contact/roughJob.ts";
+import { rectangle } from "../rectangle.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 
 const angles = fc.double({ min: 0, max: 1, noNaN: true });
@@ -121,23 +123,8 @@ describe("seatFor", () => {
     brake: {
       name: "plain",
       clamp: { type: "bar", thickness: 5, depth: 30, noseRadius: 0.8 },
-      bed: {
-        profile: [
-          [-50, -20],
-          [0, -20],
-          [0, 0],
-          [-50, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -5],
-          [20, -5],
-          [20, 0],
-          [0, 0],
-        ],
-        swing: 120,
-      },
+      bed: { profile: rectangle(-50, -20, 0, 0) },
+      leaf: { profile: rectangle(0, -5, 20, 0), swing: 120 },
       lift: 20,
       openEnds: true,
     },

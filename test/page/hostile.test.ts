@@ -7,6 +7,7 @@ import type { Server } from "node:http";
 import { deflateRawSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { rectangle } from "../rectangle.ts";
 import { DESKTOP, launch } from "./browser.ts";
 import { drawing, line, lwpolyline } from "./dxfText.ts";
 import { complaintsOf, openShop, sentence, settled, visit } from "./shop.ts";
@@ -44,23 +45,8 @@ function good() {
     brake: {
       name: "brake",
       clamp: { type: "bar", thickness: 6, depth: 45, noseRadius: 0.8 },
-      bed: {
-        profile: [
-          [-160, -80],
-          [0, -80],
-          [0, 0],
-          [-160, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -10],
-          [25, -10],
-          [25, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-160, -80, 0, 0) },
+      leaf: { profile: rectangle(0, -10, 25, 0), swing: 135 },
       lift: 35,
       openEnds: true,
     },

@@ -38,7 +38,7 @@ describe("drawBlank", () => {
     ]);
   });
 
-  it("names every line with its running figure, in inches with the nearest 64th", () => {
+  it("names every line with its running figure, in decimals of an inch", () => {
     // 10 mm = 25.197/64 in, 12 = 30.24/64, 30 = 75.59/64, 32 = 80.63/64, 11 = 27.7/64, 31 = 78.1/64; by division.
     expect(markText(drawBlank(jobOf({ units: "in" }), answer))).toMatchInlineSnapshot(`
       "cut outline ×1
@@ -54,15 +54,15 @@ describe("drawBlank", () => {
       grain: flat 2
       grain: flat 3
       dimension: 0, measure from this edge
-      dimension: 0.394 in (25/64)  tangent
-      dimension: 0.433 in (7/16)  sight
-      dimension: 0.472 in (15/32)  tangent
-      dimension: 1.181 in (1 3/16)  tangent
-      dimension: 1.220 in (1 7/32)  sight
-      dimension: 1.260 in (1 17/64)  tangent
+      dimension: 0.394 in  tangent
+      dimension: 0.433 in  sight
+      dimension: 0.472 in  tangent
+      dimension: 1.181 in  tangent
+      dimension: 1.220 in  sight
+      dimension: 1.260 in  tangent
       dimension: bend 1, up 90°
       dimension: bend 2, down 90°
-      dimension: 2.000 in (2)
+      dimension: 2.000 in
       dimension: length as wanted"
     `);
   });

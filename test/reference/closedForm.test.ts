@@ -2,7 +2,9 @@
  * Limits that can be written down: how thick a bar goes under a channel, how long a return flange a 45° finger lets by.
  * Source: plane geometry, worked out in each test; the part's faces are pulled in by 0.01 mm, which both limits show.
  */
+
 import { describe, expect, it } from "vitest";
+import { rectangle } from "../rectangle.ts";
 import { checkBend } from "./bendCheck.ts";
 import type { PlainClamp, PlainJob } from "./plainJob.ts";
 
@@ -24,23 +26,8 @@ function channel(web: number, returnFlange: number, clamp: PlainClamp, kFactor =
     },
     brake: {
       clamp,
-      bed: {
-        profile: [
-          [-160, -80],
-          [0, -80],
-          [0, 0],
-          [-160, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -10],
-          [9, -10],
-          [9, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-160, -80, 0, 0) },
+      leaf: { profile: rectangle(0, -10, 9, 0), swing: 135 },
       lift: 40,
       openEnds: true,
     },

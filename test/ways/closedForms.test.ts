@@ -3,6 +3,7 @@
  * overbend, nose as round as the bend), and one fact of the trade (common practice, no source).
  * The faces' inset of 0.01 mm for contact is left out of the formulas, so limits may lie up to 0.02 mm above them.
  */
+
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
@@ -12,29 +13,15 @@ import { flangeChart } from "../../src/ways/flangeChart.ts";
 import { longestFlange } from "../../src/ways/flangeCurve.ts";
 import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 import { waysOut } from "../../src/ways/waysOut.ts";
+import { rectangle } from "../rectangle.ts";
 import { isWay, readAs } from "./tryWays.ts";
 
 const T = 0.8128;
 const r = 0.8;
 const Rn = 0.8;
 
-const BED = {
-  profile: [
-    [-80, -40],
-    [0, -40],
-    [0, 0],
-    [-80, 0],
-  ],
-};
-const LEAF = {
-  profile: [
-    [0, -6],
-    [8, -6],
-    [8, 0],
-    [0, 0],
-  ],
-  swing: 120,
-};
+const BED = { profile: rectangle(-80, -40, 0, 0) };
+const LEAF = { profile: rectangle(0, -6, 8, 0), swing: 120 };
 
 function channelJob(clamp: object, web: number, flange: number) {
   const bend = { angle: 90, turn: "up", overbend: 90 };
@@ -159,13 +146,14 @@ describe("a channel of web 3/8 in with 1/2 in flanges of .032 sheet (common prac
     expect(check(readAs(text("cable-trough-bar")).job).verdict).toBe("clear");
   });
 
-  test("window ends where the engine says so: a bar at its top folds, 0.1 mm more does not", () => {
+  test("window ends where the engine says so: a bar at its top folds at the high end of the leaf's range, 0.1 mm more does not", () => {
     const { thickestMm } = bar.design.window;
+    const [range] = bar.ranges;
+    const bends = file.part.bends.map((bend, i) => ({ ...bend, overbend: range!.bends[i]!.highDeg }));
     const onBar = (thickness: number) => {
       const { clamp } = bar.brake as Extract<typeof bar.brake, { clamp: unknown }>;
-      return check(
-        readAs({ ...file, brake: { ...bar.brake, clamp: { ...clamp, thickness: `${thickness} mm` } } }).job,
-      );
+      const brake = { ...bar.brake, clamp: { ...clamp, thickness: `${thickness} mm` } };
+      return check(readAs({ ...file, part: { ...file.part, bends }, brake }).job);
     };
     expect(onBar(thickestMm).verdict).not.toBe("hits");
     expect(onBar(thickestMm + 0.1).verdict).toBe("hits");

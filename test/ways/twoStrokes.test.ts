@@ -2,11 +2,13 @@
  * Orders that begin a bend and finish it later, as job files have them: what is read, refused and answered.
  * Source: the model (src/model.md, section 5); springback in proportion, as for whole bends.
  */
+
 import { describe, expect, it } from "vitest";
 import { orderMade } from "../../src/jobFile/orderMade.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { answerOf, jobOf } from "../cases/answers.ts";
+import { rectangle } from "../rectangle.ts";
 
 const hat = (order: object[], flats = [20, 30, 20]) => ({
   noseroom: 1,
@@ -27,23 +29,8 @@ const hat = (order: object[], flats = [20, 30, 20]) => ({
   brake: {
     name: "bar",
     clamp: { type: "bar", thickness: 4, depth: 12, noseRadius: 0.8, topRadius: 0.8 },
-    bed: {
-      profile: [
-        [-160, -7],
-        [0, -7],
-        [0, 0],
-        [-160, 0],
-      ],
-    },
-    leaf: {
-      profile: [
-        [0, -4],
-        [15, -4],
-        [15, 0],
-        [0, 0],
-      ],
-      swing: 135,
-    },
+    bed: { profile: rectangle(-160, -7, 0, 0) },
+    leaf: { profile: rectangle(0, -4, 15, 0), swing: 135 },
     lift: 60,
     openEnds: true,
   },

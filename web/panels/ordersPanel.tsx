@@ -4,7 +4,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { angleWords, bendWords, capital, faceWords, throatWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
+import { bendWords, capital, faceWords, throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { paintShare } from "../stage/share.ts";
 import type { OrderFile } from "../store/jobFile.ts";

@@ -6,7 +6,7 @@ import { shortNumber } from "../../src/drawing/pathData.ts";
 import { finishedPart, type Job } from "../../src/jobFile/job.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
-import { angleWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
 import type { Piece } from "../drafting/boxes.ts";
 import {
   type AskedLabel,

@@ -3,7 +3,7 @@
  * sheet in front on every frame of a drag, so that dragging stays smooth on an old laptop.
  */
 import type { Point } from "../../src/plane/point.ts";
-import { angleWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
 import { awayFrom, type Box } from "../drafting/boxes.ts";
 import { type Placed, placedDimensions } from "../drafting/dimensions.ts";
 import { textMeasure } from "../drafting/textWidth.ts";

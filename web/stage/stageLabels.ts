@@ -4,7 +4,7 @@
  */
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
-import { angleWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
 import type { Piece } from "../drafting/boxes.ts";
 import type { AskedAngle, AskedLength, AskedNote } from "../drafting/dimensions.ts";
 import { type Camera, onCanvas } from "./camera.ts";

@@ -46,11 +46,6 @@ export function pathId(path: KeyPath): string {
   return `field-${path.join("-")}`;
 }
 
-/** The same flat with another size. */
-export function withSize(flat: FlatFile, change: (size: Typed) => Typed): FlatFile {
-  return typeof flat === "object" ? { ...flat, size: change(flat.size) } : change(flat);
-}
-
 /** The flat as it is read from the part's other end. */
 export function turnedEnd(flat: FlatFile): FlatFile {
   if (typeof flat !== "object") return flat;

@@ -5,11 +5,13 @@
  */
 import { toDeg } from "../../units/quantity.ts";
 import { barChecks } from "../barWindow.ts";
-import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, STATICS } from "../handbooks.ts";
+import { GERE_BEAM, ISO_898, SHIGLEY_BOLT, SHIGLEY_WELD, STATICS } from "../handbooks.ts";
 import { reusablePreload } from "../strength/bolt.ts";
 import { centralMoment, centralSag } from "../strength/centralLoad.ts";
 import { sectionOf } from "../strength/rectangles.ts";
+import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
 import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
+import { WELDED_SHARE } from "./bedChecks.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 
@@ -45,7 +47,30 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
     stiffness,
   );
   const pieces = rib ? ["holder", "rib"] : ["holder"];
+  const ribFlow =
+    rib &&
+    (((loadNPerMm * loadedMm) / 2) *
+      rib.wideMm *
+      rib.highMm *
+      ((rib.minY + rib.maxY) / 2 - section.centroidYMm)) /
+      section.secondMomentXMm4;
   return [
+    ...(ribFlow === undefined
+      ? []
+      : [
+          checkOf({
+            member: "weld of the rib",
+            check: "shear in the throat",
+            value: ribFlow / 2 / WELDED_SHARE / (THROAT_OF_LEG * sizes.weldMm),
+            limit: WELD_ALLOWED_MPA,
+            unit: "MPa",
+            formula: "τ = V·Q/(2·I)/(share·0.707·h)",
+            source: SHIGLEY_WELD,
+            assumptions: [AT_MOST, "a fillet on each side of the rib, for half of its length"],
+            pieces,
+            grows: sizes.weldMm < 0.75 * Math.min(sizes.ribMm, sizes.leafEarMm) ? "weldMm" : "ribHighMm",
+          }),
+        ]),
     checkOf({
       member: "holder",
       check: "bending across, from nose to bolts",
@@ -93,14 +118,15 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
   const bolt = measured(under, "bolt-1");
   const washerHole = washer.holes[0]!.diameter;
   const holderHole = measured(under, "holder").holes[0]!.diameter;
-  const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2;
+  const slotMm2 = (washerHole * (washer.wideMm - holderHole)) / 2;
+  const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2 - slotMm2;
   // The nut presses in a ring, the holder bears in a ring round its larger hole.
   const nutRing = 0.625 * bolt.diameterMm;
   const holderRing = (holderHole / 2 + washer.wideMm / 2) / 2;
   const washerMpa =
     (6 * forces.mostN * (holderRing - nutRing)) /
     Math.PI /
-    ((washer.wideMm - washerHole) * washer.highMm ** 2);
+    (((washer.wideMm - washerHole) / 2) * washer.highMm ** 2);
   return [
     checkOf({
       member: "hold-down bolts",
@@ -127,26 +153,26 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
       grows: "capMm",
     }),
     checkOf({
-      member: "plate washers",
+      member: "slotted washers",
       check: "pressure on the holder",
       value: forces.mostN / areaMm2,
       limit: allowed(under).welded,
       unit: "MPa",
-      formula: "p = F/A, less the holder's hole",
+      formula: "p = F/A, less the holder's hole and the slot",
       source: STATICS,
       assumptions: [AT_MOST],
       pieces: ["washer-1", "holder"],
       grows: "bolt",
     }),
     checkOf({
-      member: "plate washers",
+      member: "slotted washers",
       check: "bending over the hole",
       value: washerMpa,
       limit: allowed(under).welded,
       unit: "MPa",
-      formula: "σ = 6·F·(R − r)/(π·b·t²) over a middle line",
+      formula: "σ = 6·F·(R − r)/(π·b·t²), b one leg beside the hole",
       source: STATICS,
-      assumptions: [AT_MOST, "nut and holder press in rings"],
+      assumptions: [AT_MOST, "nut and holder press in rings", "the side of the slot carries nothing"],
       pieces: ["washer-1", "bolt-1"],
       grows: "washerMm",
     }),
