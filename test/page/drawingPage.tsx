@@ -119,7 +119,7 @@ function told(place: Place, pose: StepPose, file: JobFile, job: Job, name: strin
   const origin = box.getBoundingClientRect();
   const shown = [...over.querySelectorAll(".flat-label, .bend-label")].map((label): Rect => {
     const { left, top, right, bottom } = label.getBoundingClientRect();
-    const number = label.querySelector("b")?.dataset.number ?? label.textContent;
+    const number = label.querySelector<HTMLElement>(".number")?.dataset.number ?? label.textContent;
     return {
       name: `${label.classList.contains("bend-label") ? "bend" : "flat"} ${number}`,
       left: left - origin.left,

@@ -84,7 +84,7 @@ export function FlatLabels({
             aria-label={`Flat ${flat + 1} is ${words} ${units}. Change it here`}
             onClick={() => setOpen(flat)}
           >
-            <b data-number={flat + 1} />
+            <span class="number" data-number={flat + 1} />
             {whole ? <span>{words}</span> : null}
           </button>
         );
