@@ -108,7 +108,11 @@ function seenOf(
     if (next !== undefined) run.to = border(isSeen, next, run.to);
   }
   const at = (t: number): Point => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
-  return runs.filter((run) => run.to > run.from).map((run) => ({ from: at(run.from), to: at(run.to) }));
+  // At the corner that it shares with a seen one, the very end of a hidden edge is not covered by anything.
+  const long = Math.hypot(b.x - a.x, b.y - a.y);
+  const isReal = ({ from: start, to: end }: { from: number; to: number }) =>
+    end - start > 0.99 || (end - start) * long > 5 * OWN_MM;
+  return runs.filter(isReal).map((run) => ({ from: at(run.from), to: at(run.to) }));
 }
 
 /** The place between a hidden one and a seen one where it comes to be seen. */
