@@ -74,7 +74,7 @@ export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs>
   const read = await openJobsOrWhole(path, chosen);
   if (!("whole" in read)) return read;
   throw new Refusal(
-    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. This command takes sections; noseroom check, blank and sheet take such parts.`,
+    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. This command takes sections; noseroom check, ways, blank and sheet take such parts.`,
   );
 }
 
