@@ -120,7 +120,9 @@ class Round {
   private readonly units: LengthUnit;
   private readonly nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">;
   private readonly ranges: readonly OverbendRange[];
-  /** The same parts with the leaf angle at the high and the low end of its range. */
+  /** The parts with each leaf angle as likely and no doubt of it … */
+  private readonly files: readonly JobFile[];
+  /** … and at the high and the low end of its range. */
   private readonly high: readonly JobFile[];
   private readonly low: readonly JobFile[];
   /** Bars tried before, by all that a part can meet of them: rounds that differ in their bolts try many alike. */
@@ -128,7 +130,7 @@ class Round {
   private readonly held = new Map<string, ShopMadeBar | undefined>();
 
   constructor(
-    private readonly files: readonly JobFile[],
+    files: readonly JobFile[],
     private readonly jobs: readonly Job[],
     private readonly wishes: NarrowBrakeWishes,
     private readonly work: Work,
@@ -137,6 +139,7 @@ class Round {
     this.units = files[0]?.units ?? "in";
     const lostDeg = MOST_LOST_IN_ALL * resolvedGive(wishes).angleDeg;
     this.ranges = jobs.map((job, i) => overbendRange(files[i]!, job, lostDeg));
+    this.files = files.map((file, i) => atEnd(file, this.ranges[i]!, "likelyDeg"));
     this.high = files.map((file, i) => atEnd(file, this.ranges[i]!, "highDeg"));
     this.low = files.map((file, i) => atEnd(file, this.ranges[i]!, "lowDeg"));
     this.nose = {
