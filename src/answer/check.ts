@@ -4,11 +4,9 @@
  */
 import { layOut, sightLineOf } from "../blank/blank.ts";
 import { cutBlank } from "../blank/cutBlank.ts";
-import { Machine } from "../contact/machine.ts";
-import { judgeStage, type Step } from "../contact/step.ts";
+import { OverRange, type RangedStep } from "../contact/overRange.ts";
 import type { Answer, HandFinishAnswer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
 import { finishedPart, type HandFinish, type Job } from "../jobFile/job.ts";
-import { stagesOf } from "../motion/stages.ts";
 import type { Watch } from "../order/judge.ts";
 import { searchSection } from "../section/searchSection.ts";
 import { oddSentence } from "../words/oddWords.ts";
@@ -25,10 +23,8 @@ import { warningsFor } from "./warnings.ts";
 export function check(job: Job, watch?: Watch): Answer {
   const { part, brake, marginMm } = job;
   const found = searchSection(part, brake, marginMm, watch);
-  const machine = new Machine(brake, part.thicknessMm);
   const order = job.order ?? found.order;
-  const stages = stagesOf(part, brake, order);
-  const steps = stages.map((stage) => judgeStage(stage, marginMm, machine));
+  const steps = new OverRange(part, brake, marginMm).judgeWhole(order);
   const layout = layOut(part);
   // The lines of the blank are those of the whole bends; where to sight is as the leaf makes them.
   const whole = layOut(finishedPart(job));
@@ -36,10 +32,15 @@ export function check(job: Job, watch?: Watch): Answer {
   const doubts = doubtsFound(job, order);
   return {
     verdict: withDoubts(worst(steps), doubts),
-    order: stages.map((stage, i) => ({
-      ...stepAnswer(steps[i]!, stage, job.units),
-      sightLine: sightLineOf(layout.bends[stage.bend]!, stage.clamped, noseRunMm),
-      flange: flangeAfter(stage),
+    order: steps.map((step) => ({
+      ...stepAnswer(step, job.units),
+      // The fold of a hem takes up other sheet than the finished hem does.
+      sightLine: sightLineOf(
+        (step.stage.hem === "fold" ? layOut(step.stage.part) : layout).bends[step.stage.bend]!,
+        step.stage.clamped,
+        noseRunMm,
+      ),
+      flange: flangeAfter(step.stage),
     })),
     viableOrders: found.orders === null ? null : exact(found.orders),
     statesChecked: found.judged,
@@ -61,7 +62,10 @@ export function check(job: Job, watch?: Watch): Answer {
     warnings: [
       ...(job.odd ?? []).map((odd) => oddSentence(odd, job.units)),
       ...(doubts?.warning === undefined ? [] : [doubts.warning]),
-      ...warningsFor(job, steps),
+      ...warningsFor(
+        job,
+        steps.map(({ likely }) => likely),
+      ),
       ...layoutWarnings(job),
     ],
   };
@@ -88,7 +92,7 @@ function reliefHoles(job: Job, cutOuts: NonNullable<Job["cutOuts"]>): ReliefHole
   }));
 }
 
-function worst(steps: readonly Step[]): Verdict {
+function worst(steps: readonly RangedStep[]): Verdict {
   if (steps.some((step) => step.verdict === "hits")) return "hits";
   return steps.some((step) => step.verdict === "tight") ? "tight" : "clear";
 }

@@ -8,10 +8,13 @@
 
 import { alwaysHandled } from "../contact/alwaysHandled.ts";
 import { Machine } from "../contact/machine.ts";
-import { judgeStage, type Step } from "../contact/step.ts";
+import { OverRange, type RangedStep } from "../contact/overRange.ts";
+import type { Step } from "../contact/step.ts";
 import type { DoubtsAnswer } from "../jobFile/answer.ts";
 import type { Job, OrderStep } from "../jobFile/job.ts";
-import { type Stage, stagesOf } from "../motion/stages.ts";
+import { stagesOf } from "../motion/stages.ts";
+import { variantsOf } from "../motion/variants.ts";
+import type { Part } from "../part/part.ts";
 import { doubtMixes } from "../part/sample.ts";
 import type { Mm } from "../units/quantity.ts";
 
@@ -99,33 +102,34 @@ class Bench {
   }
 
   private trialOf(offMm: readonly Mm[]): Trial {
-    const stages = this.stagesOff(offMm);
-    if (stages === undefined) {
+    const judged = this.judged(offMm);
+    if (judged === undefined) {
       const bend = this.order.find(({ toDeg }) => toDeg !== undefined)?.bend ?? 0;
       return { offMm, stop: { bend, share: 0 }, clearanceMm: 0, tight: true };
     }
     let clearanceMm: Mm = Number.POSITIVE_INFINITY;
     let tight = false;
-    for (const stage of stages) {
-      const step = judgeStage(stage, this.job.marginMm, this.machine);
-      clearanceMm = Math.min(clearanceMm, step.clearanceMm ?? Number.POSITIVE_INFINITY);
-      tight ||= step.verdict === "tight";
-      if (step.verdict !== "hits") continue;
-      return { offMm, stop: { bend: stage.bend, share: shareReached(step) }, clearanceMm: 0, tight };
+    for (const { verdict, leastMm, failing, likely } of judged) {
+      clearanceMm = Math.min(clearanceMm, leastMm ?? Number.POSITIVE_INFINITY);
+      tight ||= verdict === "tight";
+      if (verdict !== "hits") continue;
+      const step = failing?.step ?? likely;
+      return { offMm, stop: { bend: step.seat.bend, share: shareReached(step) }, clearanceMm: 0, tight };
     }
     return { offMm, stop: undefined, clearanceMm, tight };
   }
 
-  /** The order's stages with the flats off; undefined where a bend that is begun would eat a whole flat. */
-  private stagesOff(offMm: readonly Mm[]): readonly Stage[] | undefined {
-    const { part, brake } = this.job;
-    const off = { ...part, flatsMm: part.flatsMm.map((flat, i) => flat + (offMm[i] ?? 0)) };
-    try {
-      return stagesOf(off, brake, this.order);
-    } catch (fault) {
-      if (fault instanceof RangeError) return undefined;
-      throw fault;
-    }
+  /** The order judged with the flats off; undefined where a bend that is begun would eat a whole flat. */
+  private judged(offMm: readonly Mm[]): readonly RangedStep[] | undefined {
+    const { brake, marginMm } = this.job;
+    return unlessEaten(() =>
+      new OverRange(this.partOff(offMm), brake, marginMm, this.machine).judge(this.order),
+    );
+  }
+
+  private partOff(offMm: readonly Mm[]): Part {
+    const { part } = this.job;
+    return { ...part, flatsMm: part.flatsMm.map((flat, i) => flat + (offMm[i] ?? 0)) };
   }
 
   /** Whether no mix within the box hits: proved for the whole of it, else half by half, longest doubt first. */
@@ -148,8 +152,21 @@ class Bench {
   }
 
   private alwaysHandled({ middleMm, halfMm }: DoubtBox): boolean {
-    const stages = this.stagesOff(middleMm) ?? [];
-    return stages.every((stage) => alwaysHandled(stage, halfMm, this.machine));
+    return variantsOf(this.partOff(middleMm), this.job.brake).every(({ part, brake }) => {
+      const machine = brake === this.job.brake ? this.machine : new Machine(brake, part.thicknessMm);
+      const stages = unlessEaten(() => stagesOf(part, brake, this.order)) ?? [];
+      return stages.every((stage) => alwaysHandled(stage, halfMm, machine));
+    });
+  }
+}
+
+/** Undefined where a bend that is begun would eat a whole flat. */
+function unlessEaten<T>(judged: () => T): T | undefined {
+  try {
+    return judged();
+  } catch (fault) {
+    if (fault instanceof RangeError) return undefined;
+    throw fault;
   }
 }
 

@@ -1,33 +1,49 @@
 /**
  * One judged step of an order as the answer tells it: degrees, bends from 1, features of the part in words.
  */
+
+import type { RangedStep } from "../contact/overRange.ts";
 import type { Step } from "../contact/step.ts";
 import { END_OF_FLAT, INSIDE_OF_BEND, OUTSIDE_OF_BEND } from "../contact/strip.ts";
-import type { ContactAnswer, JudgedStep } from "../jobFile/answer.ts";
+import type { ContactAnswer, FailsAt, JudgedStep } from "../jobFile/answer.ts";
 import type { Stage } from "../motion/stages.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { type Deg, toDeg } from "../units/quantity.ts";
+import { hemStopWords } from "../words/hemWords.ts";
 import { refusalWords } from "../words/refusalWords.ts";
 import { pieceMet } from "./pieceMet.ts";
 
-/** The step as plain data; `stage` is what it was judged on. */
-export function stepAnswer(step: Step, stage: Stage, units: LengthUnit): JudgedStep {
-  const because = refusalWords({ ...stage, units }, step);
+/** The step as plain data, with what it was judged on. */
+export function stepAnswer(ranged: RangedStep, units: LengthUnit): JudgedStep {
+  const { stage, likely: step, failing } = ranged;
+  // What stops it within the doubts is told where nothing does as likely.
+  const stop = failing ?? ranged;
+  const stops = failing?.step ?? step;
+  const { hem } = stage;
+  const flattens = hem !== undefined && hem !== "fold";
+  const because = refusalWords({ ...stop.stage, units }, stops) ?? hemStopWords(stop.stage, stops, units);
   const bend = stage.part.bends[step.seat.bend]!;
   const fromDeg = stage.begun?.fromDeg;
-  const reached = reachedDeg(step, bend.overbendDeg);
+  const sheetReached = reachedDeg(step, bend.overbendDeg);
+  const ahead = toDeg(step.seat.leafAheadRad);
+  const onLeaf = (deg: Deg): Deg => deg + ahead;
+  const reached = sheetReached === 0 ? 0 : onLeaf(sheetReached);
+  const [low, high] = bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg];
   return {
     bend: step.seat.bend + 1,
     clamped: step.seat.clamped,
     markedFaceUp: bend.turn === "up",
     angle: bend.angleDeg,
-    overbend: bend.overbendDeg,
-    overbendRange: bend.overbendRangeDeg ?? [bend.overbendDeg, bend.overbendDeg],
+    overbend: onLeaf(bend.overbendDeg),
+    overbendRange: [onLeaf(low), onLeaf(high)],
+    foldsFor: ranged.foldsForDeg ? [onLeaf(ranged.foldsForDeg[0]), onLeaf(ranged.foldsForDeg[1])] : null,
+    ...(failing && { failsAt: failsAt(failing) }),
     reached,
     // A leaf that is stopped on its way up to a bend begun before leaves it as it was.
-    relaxesTo: Math.max(fromDeg ?? 0, (reached * bend.angleDeg) / bend.overbendDeg),
-    verdict: step.verdict,
+    relaxesTo: Math.max(fromDeg ?? 0, (sheetReached * bend.angleDeg) / bend.overbendDeg),
+    verdict: ranged.verdict,
     clearance: step.clearanceMm ?? null,
+    leastClearance: ranged.leastMm ?? null,
     clearancePoints: step.clearancePoints
       ? [
           [step.clearancePoints[0].x, step.clearancePoints[0].y],
@@ -38,14 +54,34 @@ export function stepAnswer(step: Step, stage: Stage, units: LengthUnit): JudgedS
       step.clearancePoints && step.clearanceMember
         ? pieceMet(stage.brake, step.seat, step.clearanceMember, step.clearancePoints[1])
         : null,
-    contact: contactAnswer(step, stage),
-    load: step.load,
-    unload: step.unload,
-    refused: step.refused ?? null,
+    contact: contactAnswer(stops, stop.stage),
+    load: stops.load,
+    unload: stops.unload,
+    refused: stops.refused ?? null,
     ...(because !== undefined && { because }),
     setback: step.seat.noseSetbackMm,
     ...(stage.toDeg !== undefined && { stroke: "begin" as const }),
     ...(fromDeg !== undefined && { stroke: "finish" as const, from: fromDeg }),
+    ...(hem === "fold" && { stroke: "fold" as const }),
+    ...(flattens && FLATTENED),
+  };
+}
+
+/** Where the clamp presses a hem flat the leaf stays at rest. */
+const FLATTENED = {
+  stroke: "flatten",
+  angle: 180,
+  overbend: 0,
+  overbendRange: [0, 0],
+  reached: 0,
+  relaxesTo: 180,
+} as const satisfies Partial<JudgedStep>;
+
+function failsAt({ off, stage }: NonNullable<RangedStep["failing"]>): FailsAt {
+  return {
+    overbend: stage.part.bends[stage.bend]!.overbendDeg,
+    noseSetbackBy: off.noseSetbackMm,
+    noseRadiusBy: off.nose * (stage.brake.doubts?.noseRadius?.mm ?? 0),
   };
 }
 
@@ -59,7 +95,8 @@ function contactAnswer({ contact, seat }: Step, { brake }: Stage): ContactAnswer
   if (!contact) return null;
   const { leafAngleRad, member, tag, point } = contact;
   return {
-    angle: toDeg(leafAngleRad),
+    // Met at rest it is met before the leaf has come up.
+    angle: leafAngleRad <= 0 ? 0 : toDeg(leafAngleRad + seat.leafAheadRad),
     part: featureWords(tag),
     ...pieceMet(brake, seat, member, point),
     point: [point.x, point.y],

@@ -17,6 +17,17 @@ export interface Clamp {
   /** Slope of the front face over the underside: 90 is square. Absent on a free profile. */
   readonly noseAngleDeg?: Deg;
   readonly outlines: readonly Outline[];
+  /** Of a free profile: what of the file was not taken as it stands there. */
+  readonly asDrawn?: AsDrawn;
+}
+
+export interface AsDrawn {
+  /** The nose's corner is rounded in the profile: that is taken, whatever `noseRadius` says. */
+  readonly ownRounding: boolean;
+  /** The radius that the file gives, where the profile's own contradicts it. */
+  readonly givenRadiusMm?: Mm;
+  /** Where along x the foremost point was drawn, where that is not 0: the whole clamp was moved back by it. */
+  readonly foremostMm?: Mm;
 }
 
 export interface Leaf {
@@ -31,6 +42,23 @@ export interface Rating {
   readonly yieldMpa: Mpa;
 }
 
+/** A piece of the frame that stands along a stretch of the brake only, from the left end of bed and leaf. */
+export interface Stretch {
+  readonly outline: Outline;
+  readonly name: string;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+}
+
+/** How far off the brake's figures may be, either way; what is absent nobody doubts. */
+export interface BrakeDoubts {
+  /** Of every leaf angle, also of one that is given; absent: the range of a reckoned springback. */
+  readonly overbendDeg?: Deg;
+  readonly noseSetbackMm?: Mm;
+  /** The clamp with its nose so much sharper and so much rounder. */
+  readonly noseRadius?: { readonly mm: Mm; readonly clamps: readonly [sharper: Clamp, rounder: Clamp] };
+}
+
 export interface Brake {
   readonly name: string;
   readonly clamp: Clamp;
@@ -39,11 +67,16 @@ export interface Brake {
   readonly frame: readonly Outline[];
   /** What the job calls each piece of the frame; undefined for one without a name. */
   readonly frameNames?: readonly (string | undefined)[];
+  /** Not among `frame`: what stands along a stretch only. */
+  readonly stretches?: readonly Stretch[];
+  /** Length of bed and leaf, where stretches are told along it. */
+  readonly lengthMm?: Mm;
   readonly liftMm: Mm;
   readonly openEnds: boolean;
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */
   readonly noseSetback: "auto" | "one" | Mm;
   readonly rating?: Rating;
+  readonly doubts?: BrakeDoubts;
   /** Least sheet under the clamp and on the leaf that a bend is begun with; absent: common practice (motion/holds.ts). */
   readonly leastGripMm?: Mm;
   readonly leastFlangeMm?: Mm;

@@ -9,16 +9,28 @@ import { FRAME_SLACK_MM } from "./profile.ts";
 /** What turns by less is part of a rounding drawn by its chords. */
 const CORNER_RAD: Rad = Math.PI / 4;
 
+/** The corner that the sheet bends round, with its place; undefined where nothing lies on y = 0. */
+function noseCornerOf(shapes: readonly (readonly Corner[])[]) {
+  const onUnderside = shapes.flatMap((shape, s) =>
+    shape.flatMap((corner, c) => (Math.abs(corner.y) <= FRAME_SLACK_MM ? [{ s, c, corner }] : [])),
+  );
+  if (onUnderside.length === 0) return undefined;
+  return onUnderside.reduce((so, one) => (one.corner.x > so.corner.x ? one : so));
+}
+
+/** The rounding that the nose's corner is drawn with; undefined where it is drawn sharp. */
+export function ownNoseRadius(shapes: readonly (readonly Corner[])[]): Mm | undefined {
+  const radius = noseCornerOf(shapes)?.corner.radius;
+  return radius !== undefined && radius > 0 ? radius : undefined;
+}
+
 /** The shapes with the nose's corner rounded, where it has no rounding of its own and room for one. */
 export function noseRounded(
   shapes: readonly (readonly Corner[])[],
   noseRadiusMm: Mm,
 ): readonly (readonly Corner[])[] {
-  const onUnderside = shapes.flatMap((shape, s) =>
-    shape.flatMap((corner, c) => (Math.abs(corner.y) <= FRAME_SLACK_MM ? [{ s, c, corner }] : [])),
-  );
-  if (onUnderside.length === 0 || noseRadiusMm === 0) return shapes;
-  const nose = onUnderside.reduce((so, one) => (one.corner.x > so.corner.x ? one : so));
+  const nose = noseCornerOf(shapes);
+  if (nose === undefined || noseRadiusMm === 0) return shapes;
   const shape = shapes[nose.s]!;
   if (nose.corner.radius !== undefined || !hasRoom(shape, nose.c, noseRadiusMm)) return shapes;
   const rounded = shape.with(nose.c, { ...nose.corner, radius: noseRadiusMm });

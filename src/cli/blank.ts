@@ -8,11 +8,12 @@ import { sightLines } from "../jobFile/sightLine.ts";
 import { drawBlank } from "../pictures/blankDrawing.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { allowanceSentences } from "../words/allowanceWords.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { grainWords } from "../words/grainWords.ts";
 import { lengthFigure, lengthWords, placeFigures, sixtyFourth } from "../words/lengthWords.ts";
 import { markingSentences } from "../words/markingWords.ts";
-import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
+import { faceWords, throatWords } from "../words/stepWords.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { weightWords } from "../words/weightWords.ts";
 import { answerJob } from "./answerJob.ts";
@@ -44,7 +45,7 @@ function whenWords(answer: Answer, bend: number, bendCount: number): string {
 /**
  * The lines of the layout, one string a line; sentences no wider than `columns`.
  */
-export function blankLines(
+function blankLines(
   job: Job,
   answer: Answer,
   ink: Ink,

@@ -12,9 +12,9 @@ import { keptShare } from "../metal/springbackCurves.ts";
 import { readTestStrip, type StripResult } from "../part/testStrip.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
-import { angleWords } from "../words/stepWords.ts";
 import { type Ink, inkFor } from "./ink.ts";
 import { openJobFile } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
@@ -142,7 +142,7 @@ async function putIntoJob(
 }
 
 /** The record as text, one string a line. */
-export function stripLines(
+function stripLines(
   read: StripReadings,
   found: StripFound,
   job: Job | undefined,

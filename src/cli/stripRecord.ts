@@ -5,8 +5,8 @@
 import * as z from "zod";
 import { dataOf } from "../jobFile/jsonText.ts";
 import { problemSentence } from "../jobFile/problem.ts";
-import { group, oneOf } from "../jobFile/schema.ts";
 import { shapedBy } from "../jobFile/shape.ts";
+import { group, oneOf } from "../jobFile/shapes.ts";
 import { metalNamed } from "../metal/metals.ts";
 import type { StripResult } from "../part/testStrip.ts";
 import { jobText } from "./jobText.ts";

@@ -3,6 +3,7 @@
  * The search (section/) asks the same questions piecewise; this is the full answer for one bend with its points.
  */
 import type { Brake } from "../brake/brake.ts";
+import type { Flattening } from "../motion/hemStrokes.ts";
 import { holdFault } from "../motion/holds.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";
 import type { Stage } from "../motion/stages.ts";
@@ -34,6 +35,8 @@ export interface Contact {
 /** A bend of the part in the brake, judged. */
 export interface Step {
   readonly seat: Seat;
+  /** A hem pressed flat: nothing swings. */
+  readonly flattens?: true;
   /** Bends made before it, bend 1 in bit 0. */
   readonly bendsDone: number;
   /** Why the bend is not begun; then nothing is met and nothing measured. */
@@ -70,9 +73,20 @@ export function judgeStep(
  */
 export function judgeStage(stage: Stage, marginMm: Mm, machine: Machine): Step {
   const { part, brake, bendsDone, bend, clamped, begun } = stage;
+  if (stage.hem !== undefined && stage.hem !== "fold")
+    return judgeFlattening(stage, stage.hem.flattening, marginMm);
   const seat = seatFor(part, brake, bend, clamped, begun?.fromDeg);
   if (!begun) return judged(seat, bendsDone, marginMm, machine);
   return judged(seat, bendsDone, marginMm, machine, seatFor(begun.part, brake, bend, clamped));
+}
+
+/** A hem that the clamp flattens: the rest of the part where it lies then, and the clamp's lift. Nothing is gripped or pushed. */
+function judgeFlattening(stage: Stage, flattening: Flattening | undefined, marginMm: Mm): Step {
+  const { part, brake, bendsDone, bend, clamped } = stage;
+  const seat = seatFor(part, brake, bend, clamped);
+  const machine = new Machine(brake, flattening?.underClampMm ?? 2 * part.thicknessMm);
+  const step: Step = { ...judged(seat, bendsDone, marginMm, machine), flattens: true };
+  return flattening?.lifts ? step : { ...step, contact: undefined, load: "blocked", verdict: "hits" };
 }
 
 /** Why the bend is not begun after the bends in `bendsDone`. */

@@ -64,6 +64,9 @@ export function wordsWidth(words: string, heightMm: Mm): Mm {
   return (units.reduce((sum, width) => sum + width, 0) / 1000) * heightMm;
 }
 
+/** Between words, but not between a whole number and its fraction: 1 11/16 stays on one line. */
+const BREAKS = /(?<!\d)\s+|\s+(?!\d+\/\d)/u;
+
 /**
  * Words broken into lines no wider than `widthMm`, between words; a single word that is wider is broken inside.
  * @example wrapWords("one two", 3, 1000) // ["one two"]
@@ -71,7 +74,7 @@ export function wordsWidth(words: string, heightMm: Mm): Mm {
 export function wrapWords(words: string, heightMm: Mm, widthMm: Mm): readonly string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of words.split(/\s+/u).flatMap((whole) => broken(whole, heightMm, widthMm))) {
+  for (const word of words.split(BREAKS).flatMap((whole) => broken(whole, heightMm, widthMm))) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (line !== "" && wordsWidth(longer, heightMm) > widthMm) {
       lines.push(line);

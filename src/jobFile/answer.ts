@@ -37,6 +37,14 @@ export interface FlangeAnswer {
   readonly square: boolean;
 }
 
+/** Where within the doubts of springback, nose setback and nose radius a bend fails. */
+export interface FailsAt {
+  readonly overbend: Deg;
+  /** How much farther back (+) or forward the nose stands, and how much rounder (+) or sharper it is, than the job says. */
+  readonly noseSetbackBy: Mm;
+  readonly noseRadiusBy: Mm;
+}
+
 /** One bend as it was judged. */
 export interface JudgedStep {
   readonly bend: number;
@@ -47,15 +55,25 @@ export interface JudgedStep {
   readonly overbend: Deg;
   /** Leaf angles from least to most springback; both are `overbend` where that was given. */
   readonly overbendRange: readonly [Deg, Deg];
+  /**
+   * Leaf angles around the likely one for which the bend folds: all of `overbendRange` where the verdict holds for it; null where
+   * it does not even fold as likely.
+   */
+  readonly foldsFor: readonly [Deg, Deg] | null;
+  /** Of a bend that folds as likely and not over all of the doubts: how far off it is where it first fails. */
+  readonly failsAt?: FailsAt;
   readonly reached: Deg;
   readonly relaxesTo: Deg;
   readonly verdict: Verdict;
-  /** Least distance over the sweep; null when nothing is left to measure. */
+  /** Least distance over the sweep at the likely leaf angle; null when nothing is left to measure. */
   readonly clearance: Mm | null;
+  /** The least over all of the doubts for which it folds; `clearance` where nothing is doubted. */
+  readonly leastClearance: Mm | null;
   /** First the point of the part, then the point of what it is nearest to. */
   readonly clearancePoints: readonly [PointPair, PointPair] | null;
   /** What the clearance was measured to. */
   readonly nearest: Met | null;
+  /** What is met as likely, else first within the doubts. */
   readonly contact: ContactAnswer | null;
   readonly load: Handling;
   readonly unload: Handling;
@@ -65,8 +83,11 @@ export interface JudgedStep {
   readonly because?: string;
   /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
   readonly setback: Mm;
-  /** Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. */
-  readonly stroke?: "begin" | "finish";
+  /**
+   * Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. Of a hem: `fold` bends it
+   * as far as the leaf gets, `flatten` presses it flat under the clamp, the leaf at rest: `overbend` 0, `angle` 180.
+   */
+  readonly stroke?: "begin" | "finish" | "fold" | "flatten";
   readonly from?: Deg;
 }
 

@@ -25,7 +25,7 @@ export function formFlats(told: Told, bends: readonly Bend[]): readonly Mm[] {
   const { reading, asked, file } = told;
   const { thicknessMm, closedBends } = asked;
   const taken = (bend: Bend | undefined, edge: (typeof asked.flats)[number]["from"]): Mm =>
-    bend === undefined ? 0 : takenAtBend({ ...bend, thicknessMm }, edge, closedBends);
+    bend === undefined ? 0 : takenAtBend({ ...bend, thicknessMm }, edge, bend.hem ? "tangent" : closedBends);
   const before = reading.problems.length;
   const flatsMm = asked.flats.map(({ sizeMm, from, to }, i) => {
     if (sizeMm === undefined) return 0;

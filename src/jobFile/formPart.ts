@@ -4,19 +4,26 @@
  */
 import type { Brake } from "../brake/brake.ts";
 import { keptShare } from "../metal/springbackCurves.ts";
-import { type BendFault, formBends } from "../motion/formBends.ts";
+import {
+  type BendFault,
+  type BendFormed,
+  type Forming as FormingOf,
+  formBends,
+} from "../motion/formBends.ts";
+import { hemFolded } from "../motion/hemStrokes.ts";
 import { bendAllowance } from "../part/allowance.ts";
 import { takenAtBend } from "../part/bendSetback.ts";
 import { din6935Allowance } from "../part/din6935Allowance.ts";
+import { hemBend, LEAST_FOLD_DEG, MOST_FOLD_DEG } from "../part/hem.ts";
 import type { Bend, Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { formFlats } from "./formFlats.ts";
 import { type Reading, refuse, sayLimit } from "./reading.ts";
-import type { AskedPart } from "./readPart.ts";
+import type { AskedBend, AskedPart } from "./readPart.ts";
 import type { JobFile } from "./schema.ts";
 
-/** No leaf swings as far as flat on itself. */
-const FLAT_BACK_DEG: Deg = 180 - 1e-9;
+/** No hand leaf swings further, and nearer to half a turn the formulas of the nose grow without bound. */
+const MOST_DOUBTED_DEG: Deg = 175;
 
 /** What a slip is told from; `file` is what the reader wrote. */
 interface Forming {
@@ -33,8 +40,10 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   const { metal } = asked.metal;
   const keptAt = (insideRadiusMm: Mm) => keptShare(metal, insideRadiusMm, thicknessMm).likely;
   const bends: Bend[] = [];
-  formBends(asked.bends, { thicknessMm, kFactor, brake, keptAt }).forEach((formed, i) => {
-    if (formed.ok) bends.push(withRange(laidFlat(formed.bend, asked, i), asked, i));
+  formEach(asked, { thicknessMm, kFactor, brake, keptAt }).forEach((formed, i) => {
+    const hem = asked.bends[i]?.hem;
+    if (formed.ok && hem) bends.push(asHem(formed.bend, hem, asked, keptAt));
+    else if (formed.ok) bends.push(withRange(laidFlat(formed.bend, asked, i), asked, i, brake));
     else noteBendFault({ reading, asked, brake, file }, i, formed.fault);
   });
   bends.forEach(({ allowanceMm, deductionMm }, i) => {
@@ -51,7 +60,7 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
   const flatsMm = formFlats({ reading, asked, file }, bends);
   if (reading.problems.length > before) return undefined;
   const { name, lengthMm } = asked;
-  return {
+  const part: Part = {
     name,
     metal,
     thicknessMm,
@@ -61,14 +70,75 @@ export function formPart(reading: Reading, asked: AskedPart, brake: Brake, file:
     flatsMm,
     bends,
   };
+  noteShortHems(reading, part, brake, file);
+  return reading.problems.length > before ? undefined : part;
 }
 
-/** The bend with the leaf angles that it may want, where its overbend was worked out and not given. */
-function withRange(bend: Bend, asked: AskedPart, index: number): Bend {
+/** The fold over the nose takes up more sheet than the flattened hem, and some of the hem must be left to push on. */
+function noteShortHems(reading: Reading, part: Part, brake: Brake, file: JobFile): void {
+  part.bends.forEach(({ hem }, bend) => {
+    if (!hem) return;
+    const folds = [LEAST_FOLD_DEG, Math.max(LEAST_FOLD_DEG, Math.min(MOST_FOLD_DEG, brake.leaf.swingDeg))];
+    if (folds.every((foldDeg) => hemFolded(part, brake, bend, foldDeg))) return;
+    const flat = bend === 0 ? 0 : bend + 1;
+    refuse(
+      reading,
+      `part.flats[${flat}]`,
+      file.part.flats[flat],
+      "longer, or the inside radius of the hem smaller: bent over the nose, its fold takes up all of it",
+    );
+  });
+}
+
+/** Every bend formed: hems by themselves, at the leaf angle that their first stroke may go to, since no other bend's setback is theirs. */
+function formEach({ bends }: AskedPart, forming: FormingOf): readonly BendFormed[] {
+  const plain = formBends(
+    bends.filter(({ hem }) => !hem),
+    forming,
+  );
+  const { brake } = forming;
+  let next = 0;
+  return bends.map((bend) => {
+    if (!bend.hem) return plain[next++]!;
+    const overbendDeg = Math.max(LEAST_FOLD_DEG, Math.min(MOST_FOLD_DEG, brake.leaf.swingDeg));
+    const noseSetback = brake.noseSetback === "one" ? "auto" : brake.noseSetback;
+    const fold = {
+      ...bend,
+      angleDeg: overbendDeg * Math.min(1, Math.max(0.5, forming.keptAt(bend.insideRadiusMm))),
+      overbendDeg,
+    };
+    return formBends([fold], { ...forming, brake: { ...brake, noseSetback } })[0]!;
+  });
+}
+
+function asHem(
+  fold: Bend,
+  { kind, gapMm }: NonNullable<AskedBend["hem"]>,
+  asked: AskedPart,
+  keptAt: FormingOf["keptAt"],
+): Bend {
+  const kept = Math.min(1, Math.max(0.5, keptAt(fold.insideRadiusMm)));
+  return hemBend(fold, { kind, gapMm, foldRadiusMm: fold.insideRadiusMm, kept }, asked.thicknessMm);
+}
+
+/**
+ * The bend with the leaf angles that it may want: by the doubt that the job has of them, else where its overbend was worked out
+ * and not given. No leaf leaves a bend further closed than it swings.
+ */
+function withRange(bend: Bend, asked: AskedPart, index: number, { doubts }: Brake): Bend {
+  const ranged = (low: Deg, high: Deg): Bend => ({
+    ...bend,
+    overbendRangeDeg: [low, Math.max(bend.overbendDeg, Math.min(high, MOST_DOUBTED_DEG))],
+  });
+  const either = doubts?.overbendDeg;
+  if (either !== undefined)
+    return ranged(
+      Math.max(Math.min(bend.angleDeg, bend.overbendDeg), bend.overbendDeg - either),
+      bend.overbendDeg + either,
+    );
   if (asked.bends[index]?.overbendDeg !== undefined) return bend;
   const { most, least } = keptShare(asked.metal.metal, bend.insideRadiusMm, asked.thicknessMm);
-  const highest = least > 0 ? Math.min(bend.angleDeg / least, FLAT_BACK_DEG) : FLAT_BACK_DEG;
-  return { ...bend, overbendRangeDeg: [bend.angleDeg / most, Math.max(bend.overbendDeg, highest)] };
+  return ranged(bend.angleDeg / most, least > 0 ? bend.angleDeg / least : MOST_DOUBTED_DEG);
 }
 
 /**

@@ -17,6 +17,7 @@ const PART_LENGTHS = [
   "overall.size",
   "bends.*.insideRadius",
   "bends.*.deduction",
+  "bends.*.gap",
   "doubts",
   "doubts.*",
   "cutOuts.*.across.*",
@@ -24,9 +25,13 @@ const PART_LENGTHS = [
 ];
 const BRAKE_LENGTHS = [
   "lift",
+  "length",
+  "frame.*.along.*",
   "setback",
   "leastGrip",
   "leastFlange",
+  "doubts.setback",
+  "doubts.noseRadius",
   "rated.thickness",
   "rated.length",
   ...["noseRadius", "height", "footDepth", "thickness", "depth", "topRadius", "shim"].map(

@@ -3,15 +3,25 @@
  * Measures that don't go together are told by the key that would have to change.
  */
 import { bedFault, leafFault } from "../brake/bedAndLeaf.ts";
-import type { Brake, Leaf, Rating } from "../brake/brake.ts";
+import type { Brake, BrakeDoubts, Clamp, Leaf, Rating } from "../brake/brake.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Mm } from "../units/quantity.ts";
 import { readClamp } from "./readClamp.ts";
-import { angleAt, lengthAt, noteFault, type Reading, strengthAt, thicknessAt } from "./reading.ts";
+import {
+  angleAt,
+  lengthAt,
+  noteFault,
+  type Reading,
+  refuse,
+  sayLimit,
+  strengthAt,
+  thicknessAt,
+} from "./reading.ts";
 import { YIELD } from "./readMetal.ts";
 import { readCorners, readOutline } from "./readOutline.ts";
-import { type FramePieceFile, type JobFile, LIMITS } from "./schema.ts";
+import type { FramePieceFile, JobFile } from "./schema.ts";
+import { LIMITS } from "./shapes.ts";
 
 type BrakeFile = JobFile["brake"];
 
@@ -26,8 +36,12 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   const clamp = readClamp(reading, file.clamp);
   const bed = readBed(reading, file);
   const leaf = readLeaf(reading, file);
-  const frame = (file.frame ?? []).map((piece, i) => readFramePiece(reading, `brake.frame[${i}]`, piece));
-  const names = (file.frame ?? []).map((piece) => ("name" in piece ? piece.name : undefined));
+  const pieces = (file.frame ?? []).map((piece, i) => readFramePiece(reading, `brake.frame[${i}]`, piece));
+  const whole = pieces.filter((piece) => piece !== undefined && piece.along === undefined);
+  const stretches = pieces.flatMap((piece) =>
+    piece?.along ? [{ outline: piece.outline, name: piece.name ?? "", ...piece.along }] : [],
+  );
+  const lengthMm = stretches.length > 0 ? readLength(reading, file) : undefined;
   const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
   const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
   const least = (key: "leastGrip" | "leastFlange") => {
@@ -36,28 +50,51 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   };
   const [leastGripMm, leastFlangeMm] = [least("leastGrip"), least("leastFlange")];
   const rating = file.rated && readRating(reading, file.rated);
+  const doubts = file.doubts && clamp && readDoubts(reading, file, clamp);
   if (!clamp || !bed || !leaf || reading.problems.length > 0) return undefined;
   return {
     name: file.name,
     clamp,
     bed,
     leaf,
-    frame: frame.filter((piece): piece is Outline => piece !== undefined),
-    ...(names.some((name) => name !== undefined) && { frameNames: names }),
+    frame: whole.map((piece) => piece!.outline),
+    ...(whole.some((piece) => piece!.name !== undefined) && {
+      frameNames: whole.map((piece) => piece!.name),
+    }),
+    ...(lengthMm !== undefined && { stretches, lengthMm }),
     liftMm,
     openEnds: file.openEnds,
     noseSetback,
     ...(rating && { rating }),
+    ...(doubts && { doubts }),
     ...(leastGripMm !== undefined && { leastGripMm }),
     ...(leastFlangeMm !== undefined && { leastFlangeMm }),
     ...(file.measured !== undefined && { measuredOn: file.measured }),
   };
 }
 
-function readFramePiece(reading: Reading, path: string, piece: FramePieceFile): Outline | undefined {
-  return "profile" in piece
-    ? readOutline(reading, `${path}.profile`, piece.profile)
-    : readOutline(reading, path, piece);
+function readFramePiece(reading: Reading, path: string, piece: FramePieceFile) {
+  if (!("profile" in piece)) {
+    const outline = readOutline(reading, path, piece);
+    return outline && { outline, name: undefined, along: undefined };
+  }
+  const outline = readOutline(reading, `${path}.profile`, piece.profile);
+  const [fromMm = 0, toMm = 0] = (piece.along ?? []).map((end, i) =>
+    lengthAt(reading, `${path}.along[${i}]`, end, "any"),
+  );
+  if (piece.along && !(toMm > fromMm)) {
+    const found = `from ${piece.along[0]} to ${piece.along[1]}`;
+    reading.problems.push({ path: `${path}.along`, found, allowed: "[from, to], to the right of from" });
+  }
+  return outline && { outline, name: piece.name, along: piece.along && { fromMm, toMm } };
+}
+
+/** The length that stretches are told along. */
+function readLength(reading: Reading, { length }: BrakeFile): Mm | undefined {
+  if (length !== undefined) return lengthAt(reading, "brake.length", length, "above0");
+  const allowed = "the length of bed and leaf, since a frame piece says where along it it stands";
+  reading.problems.push({ path: "brake.length", found: "nothing", allowed });
+  return undefined;
 }
 
 /** Corners of all profiles together: they bound the work of finding crossings. */
@@ -106,6 +143,45 @@ function readNoseSetback(reading: Reading, written: number | string): "auto" | "
     reading.problems[before] = { ...reading.problems[before]!, allowed };
   }
   return noseSetbackMm;
+}
+
+/** How far off overbend, nose setback and nose radius may be, either way; a doubted nose is read twice more. */
+function readDoubts(reading: Reading, { doubts = {}, clamp: file }: BrakeFile, clamp: Clamp): BrakeDoubts {
+  const { overbend, setback, noseRadius } = doubts;
+  const overbendDeg =
+    overbend === undefined
+      ? undefined
+      : angleAt(reading, "brake.doubts.overbend", overbend, {
+          from: 0,
+          to: 30,
+          allowed: "an angle from 0 to 30 degrees that the leaf may want more or less",
+        });
+  const noseSetbackMm =
+    setback === undefined ? undefined : lengthAt(reading, "brake.doubts.setback", setback, "atLeast0");
+  const radiusMm =
+    noseRadius === undefined ? 0 : lengthAt(reading, "brake.doubts.noseRadius", noseRadius, "atLeast0");
+  const bareMm = clamp.noseRadiusMm - (clamp.shimMm ?? 0);
+  if (radiusMm >= bareMm && radiusMm > 0) {
+    const allowed = `less than the nose radius, ${sayLimit(reading.units, "most")(bareMm)}`;
+    refuse(reading, "brake.doubts.noseRadius", noseRadius, allowed);
+  }
+  if (radiusMm > 0 && clamp.asDrawn?.ownRounding)
+    refuse(
+      reading,
+      "brake.doubts.noseRadius",
+      noseRadius,
+      "left out, since the profile's own rounding is taken",
+    );
+  const clamps =
+    radiusMm > 0 && reading.problems.length === 0
+      ? [-radiusMm, radiusMm].map((mm) => readClamp(reading, { ...file, noseRadius: `${bareMm + mm} mm` }))
+      : [];
+  const [sharper, rounder] = clamps;
+  return {
+    ...(overbendDeg !== undefined && { overbendDeg }),
+    ...(noseSetbackMm !== undefined && { noseSetbackMm }),
+    ...(sharper && rounder && { noseRadius: { mm: radiusMm, clamps: [sharper, rounder] } }),
+  };
 }
 
 function readRating(reading: Reading, rated: NonNullable<BrakeFile["rated"]>): Rating {

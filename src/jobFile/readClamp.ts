@@ -3,11 +3,11 @@
  * A fault of the shape is told by the key that would have to change.
  */
 import { barClamp } from "../brake/bar.ts";
-import type { Clamp } from "../brake/brake.ts";
+import type { AsDrawn, Clamp } from "../brake/brake.ts";
 import { fingerClamp } from "../brake/finger.ts";
 import type { ClampResult, Holder } from "../brake/frontedClamp.ts";
-import { noseRounded } from "../brake/noseCorner.ts";
-import { profileClamp } from "../brake/profile.ts";
+import { noseRounded, ownNoseRadius } from "../brake/noseCorner.ts";
+import { FRAME_SLACK_MM, profileClamp } from "../brake/profile.ts";
 import { shimmed } from "../brake/shimmed.ts";
 import { boxOf } from "../plane/bounding.ts";
 import { movedOutline } from "../plane/move.ts";
@@ -52,7 +52,9 @@ function shapedClamp(reading: Reading, file: ClampFile): ClampResult | undefined
   return fault < reading.problems.length ? undefined : barClamp({ ...shared, thicknessMm, depthMm });
 }
 
-/** The free shapes, the nose's corner rounded where it is drawn sharp; a front that leans back is moved up to x = 0 then. */
+/**
+ * The free shapes. The nose's corner is rounded where it is drawn sharp; a rounding of its own is taken whatever the file gives besides.
+ */
 function readProfiles(
   reading: Reading,
   profiles: readonly ProfileFile[],
@@ -62,12 +64,26 @@ function readProfiles(
   const at = (i: number) => `${PATH}.profiles[${i}]`;
   const drawn = profiles.map((profile, i) => readCorners(reading, at(i), profile));
   if (reading.problems.length > before) return undefined;
+  const own = ownNoseRadius(drawn);
   const shapes = noseRounded(drawn, noseRadiusMm);
   const outlines = profiles.flatMap((profile, i) => outlineOf(reading, at(i), profile, shapes[i]!) ?? []);
   if (outlines.length < profiles.length) return undefined;
-  if (shapes === drawn) return profileClamp({ noseRadiusMm, outlines });
+  // Where the corner is rounded, or the clamp is drawn elsewhere, its foremost point is brought to x = 0.
   const foremost = boxOf(...outlines).maxX;
-  return profileClamp({ noseRadiusMm, outlines: outlines.map((one) => movedOutline(one, -foremost, 0)) });
+  const drawnAt = Math.max(...drawn.flat().map(({ x }) => x));
+  const stays = shapes === drawn && Math.abs(foremost) <= FRAME_SLACK_MM;
+  const result = profileClamp({
+    noseRadiusMm: own ?? noseRadiusMm,
+    outlines: stays ? outlines : outlines.map((one) => movedOutline(one, -foremost, 0)),
+  });
+  if (!result.ok) return result;
+  const asDrawn: AsDrawn = {
+    ownRounding: own !== undefined,
+    ...(own !== undefined &&
+      Math.abs(own - noseRadiusMm) > FRAME_SLACK_MM && { givenRadiusMm: noseRadiusMm }),
+    ...(Math.abs(drawnAt) > FRAME_SLACK_MM && { foremostMm: drawnAt }),
+  };
+  return { ok: true, clamp: { ...result.clamp, asDrawn } };
 }
 
 function readNoseAngle(reading: Reading, written: number | string): Deg {

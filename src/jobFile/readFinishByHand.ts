@@ -20,6 +20,7 @@ export function readFinishByHand(
     const full = part.bends[bend - 1];
     if (full === undefined)
       refuse(reading, `${path}.bend`, bend, `the number of a bend, from 1 to ${part.bends.length}`);
+    else if (full.hem) refuse(reading, `${path}.bend`, bend, "a bend that is no hem");
     else if (seen.has(bend)) refuse(reading, `${path}.bend`, bend, "a bend that this list has only once");
     seen.add(bend);
     const most = full?.angleDeg ?? 180;

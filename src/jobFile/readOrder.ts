@@ -65,7 +65,9 @@ export function checkBegun(
   }: { readonly part: Part; readonly brake: Brake; readonly order: readonly OrderStep[] },
 ): void {
   order.forEach(({ bend, toDeg }, i) => {
-    const { angleDeg } = part.bends[bend]!;
+    const { angleDeg, hem } = part.bends[bend]!;
+    if (toDeg !== undefined && hem)
+      noOrder(reading, `order[${i}].to`, file[i]?.to, "left out, since a hem has its two strokes of itself");
     if (toDeg === undefined || toDeg < angleDeg) return;
     noOrder(reading, `order[${i}].to`, file[i]?.to, `less than the bend's own ${angleDeg} degrees`);
   });

@@ -4,6 +4,8 @@
  */
 import type { BendAsked } from "../motion/formBends.ts";
 import type { ClosedBends } from "../part/bendSetback.ts";
+import { MOST_FOLD_DEG } from "../part/hem.ts";
+import type { Hem } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { type AskedFlat, type AskedOverall, readFlats, readOverall } from "./readFlats.ts";
 import { angleAt, figureAt, lengthAt, type Reading, refuse, thicknessAt } from "./reading.ts";
@@ -13,6 +15,8 @@ import type { JobFile } from "./schema.ts";
 export interface AskedBend extends BendAsked {
   /** Absent: to be worked out from the allowance. */
   readonly deductionMm?: Mm;
+  /** Of a hem; then angle and radius are those of its first stroke. */
+  readonly hem?: Pick<Hem, "kind" | "gapMm">;
 }
 
 export interface AskedPart {
@@ -45,7 +49,13 @@ export function readPart(reading: Reading, file: PartFile): AskedPart | undefine
     file.length === undefined ? undefined : lengthAt(reading, "part.length", file.length, "above0");
   const flats = readFlats(reading, file);
   const overall = readOverall(reading, file);
-  const bends = file.bends.map((bend, i) => readBend(reading, `part.bends[${i}]`, bend, radiusMm));
+  const bends = file.bends.map((bend, i) => {
+    const path = `part.bends[${i}]`;
+    const atEdge = i === 0 || i === file.bends.length - 1;
+    return bend.hem === undefined
+      ? readBend(reading, path, bend, radiusMm)
+      : readHem(reading, path, bend, { radiusMm, thicknessMm, atEdge });
+  });
   if (reading.problems.length > before || metal === undefined || kFactor === undefined) return undefined;
   return {
     name: file.name,
@@ -61,12 +71,54 @@ export function readPart(reading: Reading, file: PartFile): AskedPart | undefine
   };
 }
 
+/** A hem, with its first stroke as far as a leaf ever goes. An open or teardrop hem has a gap of one thickness unless said. */
+function readHem(
+  reading: Reading,
+  path: string,
+  file: PartFile["bends"][number],
+  {
+    radiusMm,
+    thicknessMm,
+    atEdge,
+  }: { readonly radiusMm: Mm; readonly thicknessMm: Mm; readonly atEdge: boolean },
+): AskedBend {
+  const kind = file.hem ?? "closed";
+  if (!atEdge)
+    refuse(reading, `${path}.hem`, kind, "the first or the last bend, since a hem folds an edge back");
+  for (const key of ["angle", "included", "overbend", "deduction"] as const) {
+    if (file[key] !== undefined)
+      refuse(
+        reading,
+        `${path}.${key}`,
+        file[key],
+        "left out, since a hem is folded as far as the leaf gets and then flattened",
+      );
+  }
+  const gapMm =
+    file.gap === undefined
+      ? kind === "closed"
+        ? 0
+        : thicknessMm
+      : lengthAt(reading, `${path}.gap`, file.gap, "atLeast0");
+  if (kind === "closed" && gapMm > 0)
+    refuse(reading, `${path}.gap`, file.gap, 'left out, or the hem "open"; a closed hem has no gap');
+  if (kind !== "closed" && gapMm === 0)
+    refuse(reading, `${path}.gap`, file.gap, 'a length greater than 0, or the hem "closed"');
+  const insideRadiusMm =
+    file.insideRadius === undefined
+      ? radiusMm
+      : lengthAt(reading, `${path}.insideRadius`, file.insideRadius, "above0");
+  return { angleDeg: MOST_FOLD_DEG, turn: file.turn, insideRadiusMm, hem: { kind, gapMm } };
+}
+
 function readBend(
   reading: Reading,
   path: string,
   file: PartFile["bends"][number],
   commonRadiusMm: Mm,
 ): AskedBend {
+  if (file.gap !== undefined)
+    refuse(reading, `${path}.gap`, file.gap, "left out, since only a hem has a gap");
   const angleDeg = readAngle(reading, path, file);
   const insideRadiusMm =
     file.insideRadius === undefined

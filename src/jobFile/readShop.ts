@@ -4,6 +4,7 @@
  */
 import { dataOf } from "./jsonText.ts";
 import { mergedShop } from "./mergedShop.ts";
+import { withOffsets } from "./offsets.ts";
 import type { Problem } from "./problem.ts";
 import { readBrake } from "./readBrake.ts";
 import type { Reading } from "./reading.ts";
@@ -33,7 +34,7 @@ export function readShop(text: string): ShopRead {
   if (!data.ok) return data;
   const whole = wholeParts(data.value);
   if (whole.length > 0) return { ok: false, problems: whole };
-  const shape = shapedBy(shopFileSchema, data.value);
+  const shape = shapedBy(shopFileSchema, offsetsOut(data.value));
   if (!shape.ok) return shape;
   const { units, brakes = [], parts = [], jobs: written = [] } = shape.file;
   const read = written.map((job) => jobOf(job));
@@ -56,6 +57,25 @@ export function readShop(text: string): ShopRead {
   if (shop.parts.length === 0) problems.push(lacking("parts", "at least one part, here or in a job"));
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, shop, jobs: read.flatMap((job) => (job.ok ? [job] : [])) };
+}
+
+/** The shop with the offsets of its parts and jobs written out; a height that can't be is left as typed, for the schema to tell. */
+function offsetsOut(value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  const { units, parts, jobs } = value as Readonly<Record<string, unknown>>;
+  const out = (job: object) => {
+    const written = withOffsets(job);
+    return written.problems.length > 0 ? job : (written.value as object);
+  };
+  return {
+    ...value,
+    ...(Array.isArray(parts) && {
+      parts: parts.map((part: unknown) => (out({ units, part }) as { part: unknown }).part),
+    }),
+    ...(Array.isArray(jobs) && {
+      jobs: jobs.map((job: unknown) => (typeof job === "object" && job ? out(job) : job)),
+    }),
+  };
 }
 
 /** Parts and jobs of a shop that are more than sections. */

@@ -3,7 +3,8 @@
  * Each brake and each part is written as in a job file. Whole jobs may lie in it too, each with its own unit, brake and order.
  */
 import * as z from "zod";
-import { group, type JobFile, jobFileSchema, list, units } from "./schema.ts";
+import { type JobFile, jobFileSchema } from "./schema.ts";
+import { group, list, units } from "./shapes.ts";
 
 /** Bounds that keep a shop quick to answer. */
 const MOST = { brakes: 100, parts: 200, jobs: 200 } as const;

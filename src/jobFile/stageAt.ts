@@ -12,7 +12,7 @@ import { orderMade } from "./orderMade.ts";
  * @throws RangeError when the order has no such step
  */
 export function stageAt({ part, brake }: Job, answer: Pick<Answer, "order">, index: number): Stage {
-  const stage = stagesOf(part, brake, orderMade(answer).slice(0, index + 1))[index];
+  const stage = stagesOf(part, brake, orderMade(answer))[index];
   if (stage === undefined) throw new RangeError(`the order has no step ${index + 1}`);
   return stage;
 }

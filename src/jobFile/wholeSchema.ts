@@ -4,7 +4,8 @@
  */
 import * as z from "zod";
 import type { Problem } from "./problem.ts";
-import { angle, bend, group, jobFileSchema, LIMITS, length, list, oneOf, profile } from "./schema.ts";
+import { bend, jobFileSchema, profile } from "./schema.ts";
+import { angle, group, LIMITS, length, list, oneOf } from "./shapes.ts";
 
 const upOrDown = oneOf(["up", "down"]);
 

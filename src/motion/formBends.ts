@@ -40,10 +40,10 @@ export type BendFormed =
   | { readonly ok: false; readonly fault: BendFault };
 
 /** Radius and thickness may fall short of the nose by this much: the rounding of inches to mm. */
-const ROUNDING_MM: Mm = 1e-6;
+export const ROUNDING_MM: Mm = 1e-6;
 
 /** A given setback may fall short of the least by this part of the thickness, and is taken as the least: brakes spring. */
-const SPRUNG_THICKNESSES = 0.1;
+export const SPRUNG_THICKNESSES = 0.1;
 
 /** More halvings than a double has bits. */
 const HALVINGS = 60;

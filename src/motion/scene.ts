@@ -12,6 +12,7 @@ import { mirroredOutline, movedOutline, turnedOutline } from "../plane/move.ts";
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { type Mm, type Rad, toRad } from "../units/quantity.ts";
+import type { Flattening } from "./hemStrokes.ts";
 import { type Seat, seatFor } from "./seat.ts";
 import { slideAt } from "./slide.ts";
 import type { Stage } from "./stages.ts";
@@ -50,15 +51,32 @@ export function sceneAt(
 /** The scene of a stage of an order. A bend that was begun before keeps its angle until the leaf comes up to it. */
 export function stageScene(stage: Stage, leafAngleRad: Rad): Scene {
   const { part, brake, bendsDone, bend, clamped, begun } = stage;
+  if (stage.hem !== undefined && stage.hem !== "fold" && stage.hem.flattening)
+    return hemScene(stage, stage.hem.flattening);
   const sheetRad = Math.max(leafAngleRad, toRad(begun?.fromDeg ?? 0));
   const scene = sceneAt(part, brake, bendsDone, bend, clamped, sheetRad);
   if (sheetRad === leafAngleRad) return scene;
   return { ...scene, leaf: turnedOutline(brake.leaf.outline, brake.leaf.pivot, leafAngleRad) };
 }
 
+/** A hem under the clamp: the whole sheet with the hem folded flat, and the clamp down on both layers. */
+function hemScene({ bendsDone, bend, clamped }: Stage, { drawn, brake, underClampMm }: Flattening): Scene {
+  const [at, made] = bend === 0 ? [1, (bendsDone << 1) | 1] : [bend, bendsDone | (1 << (bend + 1))];
+  const seat = seatFor(drawn, brake, at, clamped);
+  return {
+    clamp: brake.clamp.outlines.map((o) => movedOutline(o, -seat.noseSetbackMm, underClampMm)),
+    bed: brake.bed,
+    leaf: brake.leaf.outline,
+    frame: brake.frame,
+    sheet: sheetAt(seat, made, 0),
+  };
+}
+
 /** The sheet alone, as a closed outline in the section frame. */
-export function sheetAt(seat: Seat, bendsDone: number, leafAngleRad: Rad): Outline {
+export function sheetAt(seat: Seat, bendsDone: number, leafRad: Rad): Outline {
   const { pivot } = seat;
+  // A leaf whose face lies low comes up to the sheet first.
+  const leafAngleRad = Math.max(0, leafRad - seat.leafAheadRad);
   const half = Math.tan(leafAngleRad / 2);
   const reach = seat.bendZoneTan * half;
   const onLeafX = seat.movingTangentX + slideAt(seat, leafAngleRad);

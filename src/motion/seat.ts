@@ -9,7 +9,9 @@ import { type Chain, chainFrom } from "../part/chain.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
 import { type Deg, type Mm, type Rad, toRad } from "../units/quantity.ts";
+import { leafAhead } from "./leafAhead.ts";
 import { type Overload, overloadOf } from "./rated.ts";
+import { slideAt } from "./slide.ts";
 
 export interface Seat {
   /** Bend being made, from 0. */
@@ -21,7 +23,9 @@ export interface Seat {
   readonly overbendRad: Rad;
   /** Where the sweep starts: 0, or the angle at which a bend that was begun before was left. */
   readonly fromRad: Rad;
-  /** Where the sweep ends: the overbend angle, or the leaf's largest swing when that is less. */
+  /** How far the leaf is ahead of the sheet: more than 0 where its face lies under the sheet at rest. Angles of the sheet leave it out. */
+  readonly leafAheadRad: Rad;
+  /** Where the sweep ends: the overbend angle, or what the leaf's largest swing brings the sheet to when that is less. */
   readonly sweepRad: Rad;
   readonly allowanceMm: Mm;
   readonly pivot: Point;
@@ -53,9 +57,19 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
   const pivot = brake.leaf.pivot;
   const overbendRad = toRad(made.overbendDeg);
   // A bend left part way starts in front of the nose's rounding; one that is pinched no formula holds for.
-  const tangentX = made.pinched
-    ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
-    : clampedTangentX({ ...made, thicknessMm: T, pivot });
+  const tangentX =
+    made.pinched || made.flattens
+      ? -(made.noseSetbackMm + brake.clamp.noseRunMm)
+      : clampedTangentX({ ...made, thicknessMm: T, pivot });
+  const slide = {
+    slideTan: 2 * (r + T - pivot.y),
+    // The neutral line of this bend, whichever way its allowance was found: r + k·T.
+    slideTurn: made.allowanceMm / toRad(made.angleDeg),
+  };
+  const movingTangentX = tangentX + made.allowanceMm;
+  const onLeafX = movingTangentX + slideAt(slide, overbendRad);
+  const flatMm = part.flatsMm[clamped === "start" ? bend + 1 : bend]!;
+  const leafAheadRad = leafAhead(brake.leaf, onLeafX + flatMm, overbendRad);
   return {
     bend,
     clamped,
@@ -64,15 +78,14 @@ export function seatFor(part: Part, brake: Brake, bend: number, clamped: End, fr
     angleRad: toRad(made.angleDeg),
     overbendRad,
     fromRad: toRad(fromDeg),
-    sweepRad: Math.min(overbendRad, toRad(brake.leaf.swingDeg)),
+    leafAheadRad,
+    sweepRad: Math.min(overbendRad, Math.max(0, toRad(brake.leaf.swingDeg) - leafAheadRad)),
     allowanceMm: made.allowanceMm,
     pivot,
     clampedTangentX: tangentX,
     relaxedTangentMm: made.bendSetbackMm,
-    movingTangentX: tangentX + made.allowanceMm,
-    slideTan: 2 * (r + T - pivot.y),
-    // The neutral line of this bend, whichever way its allowance was found: r + k·T.
-    slideTurn: made.allowanceMm / toRad(made.angleDeg),
+    movingTangentX,
+    ...slide,
     bendZoneTan: r + T,
     noseSetbackMm: made.noseSetbackMm,
     pinched: made.pinched,

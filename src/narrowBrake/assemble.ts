@@ -1,7 +1,7 @@
 /**
  * A narrow brake as an assembly of solids, from its sizes: nothing is drawn, listed or checked that does not stand here.
  */
-import { addBed, addFeet, addHinges, addLeaf, BENCH_MM, FOOT_FRONT_MM } from "./bedPieces.ts";
+import { addBed, addFeet, addHinges, addLeaf, BENCH_MM } from "./bedPieces.ts";
 import { addClamp, addHoldDown } from "./clampPieces.ts";
 import { freeSwing } from "./freeSwing.ts";
 import { PieceMaker } from "./pieceMaker.ts";
@@ -68,7 +68,7 @@ function bench(sizes: BrakeSizes, places: Places): Mounting {
     bodies: [
       {
         name: "bench",
-        profile: rectangle(-BENCH_DEEP_MM, topY - BENCH_MM, -FOOT_FRONT_MM, topY),
+        profile: rectangle(-BENCH_DEEP_MM, topY - BENCH_MM, -places.footFrontMm, topY),
       },
     ],
   };

@@ -138,7 +138,13 @@ export function addHinges(maker: PieceMaker, sizes: BrakeSizes, places: Places):
       name: "leaf ear",
       stock: maker.flat(sizes.leafEarMm, places.earWideMm, "hot-rolled"),
       shape: {
-        profile: [[-r, places.leafEarLowY], [r, places.leafEarLowY], ...arcPoints([0, 0], r, 0, Math.PI)],
+        // In two quarters, so that one point is its very top.
+        profile: [
+          [-r, places.leafEarLowY],
+          [r, places.leafEarLowY],
+          ...arcPoints([0, 0], r, 0, Math.PI / 2),
+          ...arcPoints([0, 0], r, Math.PI / 2, Math.PI / 2).slice(1),
+        ],
         from: leafFrom,
         to: leafTo,
       },
@@ -194,13 +200,13 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
   const d = footBolt.diameterMm;
   const topY = places.spineBottomY;
   const boltXs = footBoltXs(places);
-  [-footW(places), footW(places)].forEach((w, i) => {
+  [-places.footW, places.footW].forEach((w, i) => {
     const id = `foot-${i + 1}`;
     maker.add(id, {
       name: "foot",
       stock: maker.flat(footMm, places.footWideMm, "hot-rolled"),
       shape: {
-        profile: rectangle(-FOOT_FRONT_MM - places.footLongMm, topY - footMm, -FOOT_FRONT_MM, topY),
+        profile: rectangle(-places.footFrontMm - places.footLongMm, topY - footMm, -places.footFrontMm, topY),
         from: w - places.footWideMm / 2,
         to: w + places.footWideMm / 2,
       },
@@ -227,19 +233,13 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
   });
 }
 
-/** The feet stand back from the bench's front edge by this. */
-export const FOOT_FRONT_MM = 5;
 /** A bench top as it is taken where its thickness isn't known. */
 export const BENCH_MM = 40;
 
-export function footW(places: Places): Mm {
-  return Math.round((0.3 * places.leafLongMm) / places.markMm) * places.markMm;
-}
-
 /** Bolts of a foot: one before the spine, one far behind it. */
-export function footBoltXs(places: Places): readonly [front: Mm, back: Mm] {
+function footBoltXs(places: Places): readonly [front: Mm, back: Mm] {
   const edge = Math.ceil((1.5 * places.footHoleMm) / places.markMm) * places.markMm;
-  return [-FOOT_FRONT_MM - edge, -FOOT_FRONT_MM - places.footLongMm + edge];
+  return [-places.footFrontMm - edge, -places.footFrontMm - places.footLongMm + edge];
 }
 
 interface RailRun {

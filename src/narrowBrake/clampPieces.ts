@@ -10,6 +10,8 @@ import type { BrakeSizes } from "./sizes.ts";
 import { arcPoints, rectangle, type Xy } from "./solid.ts";
 import type { Stock } from "./stockSize.ts";
 
+/** A flange nut's flange is at least twice as wide as its bolt (ISO 4161, ASME B18.2.2, from memory): it can't drop into the holder's hole. */
+const FLANGE_OF_NUT = 2;
 /** Threads that stand out of a nut. */
 const THREADS_OUT = 2;
 
@@ -131,7 +133,7 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
       ],
     });
     maker.add(`washer-${i + 1}`, {
-      name: "plate washer",
+      name: "slotted washer",
       stock: maker.flat(washerThickMm, washerMm, "hot-rolled"),
       shape: {
         profile: rectangle(boltX - washerMm / 2, holderTopY, boltX + washerMm / 2, washerTop),
@@ -139,20 +141,17 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
         to: w + washerMm / 2,
       },
       holes: [
-        upright(
-          boltX,
-          w,
-          [holderTopY, washerTop],
-          places.washerHoleMm,
-          washerReason(washerMm, places.washerHoleMm),
-        ),
+        upright(boltX, w, [holderTopY, washerTop], places.washerHoleMm, {
+          slot: true,
+          reason: "slotted to the back: its bending and its pressure are checked",
+        }),
       ],
       boltedTo: [id, "holder", `nut-${i + 1}`],
     });
     maker.add(`nut-${i + 1}`, {
       name: "hold-down nut",
-      stock: `${bolt.name} hex nut`,
-      shape: standing(boltX, w, [washerTop, washerTop + nutHigh], NUT_CORNERS * d),
+      stock: `${bolt.name} flange nut`,
+      shape: standing(boltX, w, [washerTop, washerTop + nutHigh], FLANGE_OF_NUT * d),
       boltedTo: [id, `washer-${i + 1}`],
     });
     maker.add(`lower-nut-${i + 1}`, {
@@ -172,16 +171,15 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
   });
 }
 
-/** Top of the bolts: through washer and nut, with the lift and two threads over it, to a length that one can cut. */
-export function boltTop(sizes: BrakeSizes, places: Places): Mm {
+/** Top of the bolts: through washer and nut, with the turns that open it and two threads over it, to a length that one can cut. */
+function boltTop(sizes: BrakeSizes, places: Places): Mm {
   const d = sizes.bolt.diameterMm;
   const lowY = -sizes.capMm - NUT_HIGH * d - THREADS_OUT * sizes.bolt.pitchMm;
   const topY =
     places.holderTopY +
     places.washerThickMm +
     NUT_HIGH * d +
-    places.liftMm +
-    THREADS_OUT * sizes.bolt.pitchMm;
+    (places.openingTurns + THREADS_OUT) * sizes.bolt.pitchMm;
   return lowY + Math.ceil((topY - lowY) / places.markMm - 1e-4) * places.markMm;
 }
 
@@ -191,7 +189,7 @@ export function boltPlaces(places: Places, sizes: BrakeSizes): Mm[] {
 }
 
 /** Flat heads stand midway between the bolts; where there are but two bolts, at the quarters. */
-export function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
+function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   const { barLongMm, pitchMm, markMm } = places;
   if (places.inside && sizes.boltGaps > 1) return evenly(sizes.boltGaps, pitchMm);
   if (places.inside) return evenly(2, Math.floor(pitchMm / 2 / (2 * markMm)) * 2 * markMm);
@@ -204,12 +202,8 @@ function boltIds(ws: readonly Mm[]): string[] {
   return ws.map((_, i) => `bolt-${i + 1}`);
 }
 
-function washerReason(washerMm: Mm, holeMm: Mm) {
-  return washerMm / 2 < 1.5 * holeMm ? { reason: "a washer: its edge is checked by its pressure" } : {};
-}
-
 /** The bar's section: nose rounded and front leaning back, its top front edge broken by a flat of the same size. */
-export function barProfile(
+function barProfile(
   thickMm: Mm,
   backX: Mm,
   nose: {

@@ -100,8 +100,9 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     const checks = checksOf(under);
     failed = checks.find(({ passes }) => !passes);
     if (failed === undefined) return { under, checks };
-    const next: BrakeSizes | undefined =
-      failed.grows === null ? undefined : grown(sizes, failed.grows, stock, leafFaceMaxMm);
+    const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
+      .map((growth) => (growth === null ? undefined : grown(sizes, growth, stock, leafFaceMaxMm)))
+      .find((larger) => larger !== undefined);
     if (next === undefined) return rackEnds(failed, "nothing larger is on the rack");
     sizes = next;
   }
@@ -142,7 +143,7 @@ function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad
   const lost = checks.filter(({ check }) => check.startsWith("bend angle lost"));
   const of = (member: string) =>
     lost.filter((one) => one.member === member).reduce((a, b) => (b.value > a.value ? b : a));
-  const worst = [of("leaf"), of("bed"), of("holder")];
+  const worst = [of("leaf"), of("bed"), of("holder")].sort((a, b) => b.value - a.value);
   return checkOf({
     member: "brake",
     check: "bend angle lost in all at mid-length",
@@ -156,7 +157,8 @@ function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad
       "the bar's front leans back so far that it clears",
     ],
     pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
-    grows: worst.reduce((a, b) => (b.value > a.value ? b : a)).grows,
+    grows: worst[0]!.grows,
+    orGrows: worst.flatMap(({ grows }) => grows ?? []),
   });
 }
 

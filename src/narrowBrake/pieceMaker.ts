@@ -55,7 +55,7 @@ export function upright(
   w: Mm,
   [fromY, toY]: readonly [Mm, Mm],
   diameter: Mm,
-  more: Pick<Hole, "tapped" | "reason"> = {},
+  more: Pick<Hole, "tapped" | "reason" | "slot"> = {},
 ): Hole {
   return { diameter, ...more, from: [x, fromY, w], to: [x, toY, w] };
 }

@@ -20,6 +20,8 @@ const DEEPEST_THROAT_MM = 90;
 const SPARE_TRAVEL_MM = 3;
 /** What the bar presses on behind its bolts. */
 const HEEL_MM = 10;
+/** A thicker washer is no longer pulled out by a thumb; the nut makes up the rest of the opening. */
+const THICKEST_WASHER_MM = 25.4;
 /** Across the corners of a hexagon that is 1.5 diameters across its flats. */
 export const NUT_CORNERS = Math.sqrt(3);
 /** Height of a nut in diameters. */
@@ -29,7 +31,7 @@ const GRIP_MM = 50;
 /** Handles shorter than this give the hand no room; longer than that no one person swings. */
 const SHORTEST_HANDLE_MM = 150;
 /** Metal around a hole: one and a half diameters from its middle, common practice, no source. */
-export const EDGE_IN_DIAMETERS = 1.5;
+const EDGE_IN_DIAMETERS = 1.5;
 /** Jaws keep this below the leaf. */
 const JAW_CLEAR_MM = 6;
 /** Depth that a moving jaw takes in front of the spine: a guess, measure your vise. */
@@ -71,7 +73,14 @@ export function placesOf(
   // Clamp: bar under holder, bolts through both.
   const boltHoleMm = mark(d + spread + SPARE_TRAVEL_MM + markMm);
   const washerMm = width(boltHoleMm + 0.8 * d);
-  const washerThickMm = sizes.washerMm;
+  // A washer as thick as the clamp must open, but for half a turn: pulled out, it opens the clamp.
+  const washerThickMm = thick(
+    Math.max(sizes.washerMm, Math.min(liftMm - sizes.bolt.pitchMm / 2, THICKEST_WASHER_MM)),
+  );
+  const openingTurns = Math.max(
+    0.5,
+    Math.ceil((2 * (liftMm - washerThickMm)) / sizes.bolt.pitchMm - 1e-6) / 2,
+  );
   const deepestMm = Math.max(...parts.map((part) => part.deepestClampedMm));
   const boltFromHolderFront = mark(
     Math.max(
@@ -180,6 +189,7 @@ export function placesOf(
     boltHoleMm,
     washerMm,
     washerThickMm,
+    openingTurns,
     boltFromHolderFront,
     frontMm,
     backMm,
@@ -238,6 +248,9 @@ export function placesOf(
     flatHead,
     jawTopY: spineBottomY + jawHeightMm,
     frontJawMm: FRONT_JAW_MM,
+    // The feet stand back from the bench's front edge, which is below the cap's.
+    footFrontMm: units === "in" ? 3 * markMm : 5,
+    footW: Math.round((0.3 * leafLongMm) / markMm) * markMm,
     footWideMm: width(75),
     footLongMm: mark(Math.max(160, spineFrontMm + sizes.spineMm + 60)),
     liftMm,

@@ -14,6 +14,8 @@ export interface Hole {
   readonly tapped?: string;
   readonly from: Xyw;
   readonly to: Xyw;
+  /** Sawn open, as wide as the hole, from it out of the piece's back edge. */
+  readonly slot?: true;
   /** Why it may lie nearer to an edge than one and a half diameters. */
   readonly reason?: string;
 }

@@ -23,6 +23,8 @@ export interface StrengthCheck {
   readonly pieces: readonly string[];
   /** What would have to be larger where it fails; null where nothing on the rack helps. */
   readonly grows: Growth | null;
+  /** What helps besides, where that is at its end. */
+  readonly orGrows?: readonly Growth[];
 }
 
 /** A check that passes where the value is at or under its limit. */

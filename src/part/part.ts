@@ -10,6 +10,19 @@ export type Turn = "up" | "down";
 /** Which end of the part lies in the throat: `start` clamps flats 1…i of bend i, `end` the rest. */
 export type End = "start" | "end";
 
+export const HEM_KINDS = ["closed", "open", "teardrop"] as const;
+
+/** An edge folded back on itself (hem.ts). */
+export interface Hem {
+  readonly kind: (typeof HEM_KINDS)[number];
+  /** Between the two layers; 0 for a closed one. */
+  readonly gapMm: Mm;
+  /** Inside radius over the nose in the first stroke. */
+  readonly foldRadiusMm: Mm;
+  /** Part of the leaf angle that the first stroke keeps. */
+  readonly kept: number;
+}
+
 export interface Bend {
   /** Finished bend angle, measured from flat, after springback. */
   readonly angleDeg: Deg;
@@ -30,6 +43,10 @@ export interface Bend {
   readonly noseSetbackMm: Mm;
   /** The nose stands too far forward for any radius it could form, and pinches the sheet: the bend can't be made so. */
   readonly pinched: boolean;
+  /** Of a hem: what it is and how its first stroke bends; the bend's own figures are those of the finished half turn. */
+  readonly hem?: Hem;
+  /** No bend but the place where a hem lies under the clamp (motion/hemStrokes). */
+  readonly flattens?: true;
 }
 
 export interface Part {

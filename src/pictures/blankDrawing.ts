@@ -9,8 +9,8 @@ import type { Answer, BlankBendAnswer } from "../jobFile/answer.ts";
 import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { placeWords } from "../words/lengthWords.ts";
-import { angleWords } from "../words/stepWords.ts";
 import { alongLabels, type BlankCuts, blankCuts, longestRun, placesNamed, uprightRuns } from "./blankCuts.ts";
 import { grainArrow } from "./grainArrow.ts";
 

@@ -9,8 +9,9 @@ import type { Answer, BlankBendAnswer, ReliefHoleAnswer } from "../jobFile/answe
 import { finishedPart, type Job } from "../jobFile/job.ts";
 import { sightLines } from "../jobFile/sightLine.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { placeFigures } from "../words/lengthWords.ts";
-import { angleWords, faceWords, throatWords } from "../words/stepWords.ts";
+import { faceWords, throatWords } from "../words/stepWords.ts";
 
 /** Shares of the width for the columns; inches need room for the fraction beside the decimal. */
 const SHARES = { mm: [8, 13, 16, 14, 16, 33], in: [8, 12, 19, 19, 19, 23] } as const;

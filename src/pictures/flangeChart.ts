@@ -10,9 +10,9 @@ import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { chartSheetWords, chartTitle } from "../words/chartWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
-import { angleWords } from "../words/stepWords.ts";
 
 const TEXT_MM: Mm = 1.7;
 /** A line of the grid for every one of these. */

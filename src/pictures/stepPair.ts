@@ -10,7 +10,7 @@ import { stageAt } from "../jobFile/stageAt.ts";
 import { type Scene, stageScene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import { type Mm, toRad } from "../units/quantity.ts";
-import { angleWords } from "../words/stepWords.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { findingPoints } from "./finding.ts";
 import { nearNose } from "./nearNose.ts";
 import { stepWindow } from "./stepWindow.ts";

@@ -13,7 +13,7 @@ import { tickBox } from "../drawing/tickBox.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
-import { angleWords } from "../words/stepWords.ts";
+import { angleWords } from "../words/angleWords.ts";
 import type { ToldStep } from "../words/toldStep.ts";
 import { drawStepPair } from "./stepPair.ts";
 

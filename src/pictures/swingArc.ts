@@ -6,7 +6,7 @@ import type { Drawing, Mark } from "../drawing/model.ts";
 import type { Outline } from "../plane/outline.ts";
 import { distanceBetween, type Point } from "../plane/point.ts";
 import { type Deg, toRad } from "../units/quantity.ts";
-import { angleWords } from "../words/stepWords.ts";
+import { angleWords } from "../words/angleWords.ts";
 
 /** Under this the arc would be shorter than its arrowhead. */
 const LEAST_DEG = 3;

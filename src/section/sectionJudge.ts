@@ -1,14 +1,19 @@
 /**
  * A plain section before the order search: every bend with either end clamped, ranked by changes of end and face from one bend
- * to the next, then by the width that swings (src/model.md, section 8).
+ * to the next, then by the width that swings (src/model.md, section 8). A bend can be made where it can at both ends of all that the
+ * job doubts, and is as clear as at the worst of them.
  */
-import type { Machine } from "../contact/machine.ts";
+import { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
+import { hemFolded } from "../motion/hemStrokes.ts";
 import { seatFor } from "../motion/seat.ts";
+import { type Variant, variantsOf } from "../motion/variants.ts";
 import type { Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
+import { MOST_FOLD_DEG } from "../part/hem.ts";
 import type { End, Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
+import { HemSeated } from "./hemSeated.ts";
 import { Seated } from "./seated.ts";
 
 /** A bend made with one end clamped; bends count from 0. */
@@ -30,17 +35,26 @@ export class SectionJudge implements Judge<Move> {
   /** That it is clear. */
   readonly wishes: number;
   private readonly moves: readonly (readonly Move[])[];
-  private readonly seated: (Seated | undefined)[] = [];
+  /** The part as likely, then at the ends of the doubts, each in its brake. */
+  private readonly variants: readonly (Variant & { readonly machine: Machine })[];
+  private readonly seated: (Seated | HemSeated | undefined)[][];
   private readonly changeCost: number;
   /** Then a bend with one end clamped is its counterpart with the other end clamped, the set of bends done mirrored. */
   private readonly sameFromBothEnds: boolean;
   private mirrored: readonly [set: number, back: number] = [0, 0];
 
   constructor(
-    private readonly part: Part,
-    private readonly machine: Machine,
+    part: Part,
+    machine: Machine,
     private readonly marginMm: Mm,
   ) {
+    const machines = new Map([[machine.brake, machine]]);
+    this.variants = variantsOf(part, machine.brake).map((variant) => {
+      const on = machines.get(variant.brake) ?? new Machine(variant.brake, part.thicknessMm);
+      machines.set(variant.brake, on);
+      return { ...variant, machine: on };
+    });
+    this.seated = this.variants.map(() => []);
     const n = part.bends.length;
     this.bends = n;
     this.wishes = marginMm > 0 ? 1 : 0;
@@ -59,7 +73,15 @@ export class SectionJudge implements Judge<Move> {
   }
 
   held(set: number, stroke: number): readonly Move[] {
-    return this.seatedFor(stroke).canMake(this.seenBy(stroke, set)) ? this.moves[stroke]! : NONE;
+    const seen = this.seenBy(stroke, set);
+    const can = this.variants.every((_, v) => this.seatedFor(stroke, v).canMake(seen));
+    return can ? this.moves[stroke]! : NONE;
+  }
+
+  /** Whether a bend can be made with this end clamped, and keeps the margin where one is wished for. */
+  folds(set: number, bend: number, clamped: End): boolean {
+    const held = this.held(set, 2 * bend + ENDS.indexOf(clamped));
+    return held.some((by) => this.wishes === 0 || this.grants(0, set, by));
   }
 
   /** A change of the clamped end and a change of face. */
@@ -73,35 +95,40 @@ export class SectionJudge implements Judge<Move> {
   }
 
   clearanceMm(set: number, by: Move, enoughMm: number): number {
-    return this.seatedFor(by.stroke).clearanceMm(this.seenBy(by.stroke, set), enoughMm);
+    const seen = this.seenBy(by.stroke, set);
+    let least = Number.POSITIVE_INFINITY;
+    for (let v = 0; v < this.variants.length; v++) {
+      const seated = this.seatedFor(by.stroke, v);
+      least = Math.min(least, seated.clearanceMm(seen, Math.min(enoughMm, least)));
+    }
+    return least;
   }
 
   swingRad(set: number, stroke: number): number {
     const { bend, clamped } = this.blocked(stroke);
-    const { refused, contact, seat } = judgeStep(
-      this.part,
-      this.machine.brake,
-      set,
-      bend,
-      clamped,
-      this.marginMm,
-      this.machine,
-    );
-    if (refused) return 0;
-    return contact ? contact.leafAngleRad : seat.sweepRad;
+    const swings = this.variants.map(({ part, brake, machine }) => {
+      const made = part.bends[bend]!.hem ? hemFolded(part, brake, bend, MOST_FOLD_DEG) : part;
+      if (!made) return 0;
+      const { refused, contact, seat } = judgeStep(made, brake, set, bend, clamped, this.marginMm, machine);
+      if (refused) return 0;
+      return contact ? contact.leafAngleRad : seat.sweepRad;
+    });
+    return Math.min(...swings);
   }
 
   blocked(stroke: number): Move {
     return this.moves[stroke]![0]!;
   }
 
-  private seatedFor(stroke: number): Seated {
+  private seatedFor(stroke: number, variant: number): Seated | HemSeated {
     const at = this.isCounterpart(stroke) ? this.strokes.length - 1 - stroke : stroke;
-    this.seated[at] ??= new Seated(
-      seatFor(this.part, this.machine.brake, at >> 1, ENDS[at & 1]!),
-      this.machine,
-    );
-    return this.seated[at];
+    const { part, brake, machine } = this.variants[variant]!;
+    const known = this.seated[variant]!;
+    const [bend, clamped] = [at >> 1, ENDS[at & 1]!];
+    known[at] ??= part.bends[bend]!.hem
+      ? new HemSeated(part, machine, bend, clamped)
+      : new Seated(seatFor(part, brake, bend, clamped), machine);
+    return known[at];
   }
 
   /** A set of bends as the seat that is asked has it. */

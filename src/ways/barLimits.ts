@@ -44,6 +44,17 @@ const ROUGH_MM: Mm = 0.2;
 /** Beyond what just clears. */
 const SPARE_MM: Mm = 0.5;
 
+/** The thinnest bar, held by nothing, open wide, with a short leaf: what does not fold on it folds on no bar. */
+export function thinnestBar(nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">): BarTrial {
+  return {
+    ...nose,
+    thicknessMm: Math.max(THINNEST_MM, 1.2 * nose.noseRadiusMm),
+    overhangMm: null,
+    leafFaceMm: SHORT_LEAF_MM,
+    liftMm: MOST_LIFT_MM,
+  };
+}
+
 /**
  * Limits of a bar, or undefined where no bar makes all the parts.
  * `makes` says whether every part folds on the brake with this bar, in some order.
@@ -53,14 +64,8 @@ export function barLimits(
   makes: (bar: BarTrial) => boolean,
   units: LengthUnit,
 ): BarLimits | undefined {
-  const thinnestMm = Math.max(THINNEST_MM, 1.2 * nose.noseRadiusMm);
-  const free: BarTrial = {
-    ...nose,
-    thicknessMm: thinnestMm,
-    overhangMm: null,
-    leafFaceMm: SHORT_LEAF_MM,
-    liftMm: MOST_LIFT_MM,
-  };
+  const free = thinnestBar(nose);
+  const thinnestMm = free.thicknessMm;
   if (!makes(free)) return undefined;
   const thickest = (bar: BarTrial) =>
     thinnestMm +

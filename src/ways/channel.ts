@@ -8,14 +8,18 @@ import { formBends } from "../motion/formBends.ts";
 import type { Bend, Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 
+/** No hand leaf swings further. */
+const MOST_LEAF_DEG: Deg = 175;
+
 /** The sheet and how it bends: all that a chart holds fixed. */
 export interface BendingSheet {
   readonly metal: Metal;
   readonly thicknessMm: Mm;
   readonly kFactor: number;
   readonly insideRadiusMm: Mm;
-  /** Leaf angle over finished angle. */
+  /** Leaf angle over finished angle, as likely, and from least to most springback where that is reckoned. */
   readonly overbendRatio: number;
+  readonly overbendRatios?: readonly [low: number, high: number];
 }
 
 /** A bend of this sheet on a brake; undefined where the brake can't form it. */
@@ -24,7 +28,11 @@ export function channelBend(brake: Brake, sheet: BendingSheet, angleDeg: Deg): B
   const overbendDeg = angleDeg * overbendRatio;
   const asked = { angleDeg, turn: "up", insideRadiusMm, overbendDeg } as const;
   const [formed] = formBends([asked], { thicknessMm, kFactor, brake, keptAt: () => 1 / overbendRatio });
-  return formed?.ok ? formed.bend : undefined;
+  if (!formed?.ok) return undefined;
+  const [low, high] = sheet.overbendRatios ?? [];
+  return low === undefined || high === undefined
+    ? formed.bend
+    : { ...formed.bend, overbendRangeDeg: [angleDeg * low, Math.min(MOST_LEAF_DEG, angleDeg * high)] };
 }
 
 /** The channel with two such bends; undefined where a flat would have no length between them. */

@@ -118,19 +118,22 @@ function leastSetback({ bends, thicknessMm }: Part, { clamp, leaf }: Brake): Mm 
 function bendsLeftOpen(trial: Trial): Family[] {
   const { part } = trial;
   if (meetsItself(trial)) return [];
-  const families = part.bends.map(
-    ({ angleDeg, overbendDeg }, i): Family => ({
-      kind: "leaveOpen",
-      measure: "deg",
-      base: angleDeg,
-      sign: -1,
-      most: MOST_OPEN * angleDeg,
-      change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
-      index: i + 1,
-      // Whole degrees of the leaf, which is what the person reads.
-      grain: angleDeg / overbendDeg,
-    }),
-  );
+  const families = part.bends.flatMap(({ angleDeg, overbendDeg, hem }, i): Family[] => {
+    if (hem) return [];
+    return [
+      {
+        kind: "leaveOpen",
+        measure: "deg",
+        base: angleDeg,
+        sign: -1,
+        most: MOST_OPEN * angleDeg,
+        change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
+        index: i + 1,
+        // Whole degrees of the leaf, which is what the person reads.
+        grain: angleDeg / overbendDeg,
+      },
+    ];
+  });
   return firstOfTwins(part, families, part.bends.length);
 }
 

@@ -70,12 +70,14 @@ function pointOf({ webMm, flangeMm }: FlangeLimit) {
 /** The sheet as the first bend of the part forms it. */
 function sheetOf({ metal, thicknessMm, kFactor, bends }: Part): BendingSheet {
   const [bend] = bends;
+  const range = bend?.overbendRangeDeg;
   return {
     metal,
     thicknessMm,
     kFactor,
     insideRadiusMm: bend?.insideRadiusMm ?? thicknessMm,
     overbendRatio: bend ? bend.overbendDeg / bend.angleDeg : 1,
+    ...(range && bend && { overbendRatios: [range[0] / bend.angleDeg, range[1] / bend.angleDeg] as const }),
   };
 }
 

@@ -2,10 +2,9 @@
  * How a part comes out on a brake: whether it folds in any order at all, its best order and what that leaves to spare.
  * Up to as many bends as are ranked the order is the best of all; beyond, one that is clear where there is one, else one that folds.
  */
-import { Machine } from "../contact/machine.ts";
-import { judgeStage, type Step } from "../contact/step.ts";
+import { OverRange } from "../contact/overRange.ts";
+import type { Verdict } from "../contact/step.ts";
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
-import { stagesOf } from "../motion/stages.ts";
 import { searchSection } from "../section/searchSection.ts";
 import type { Mm } from "../units/quantity.ts";
 import { findOrder } from "./findOrder.ts";
@@ -16,9 +15,9 @@ export function folds(trial: Trial, leastMm: Mm, machines?: Machines): boolean {
   return findOrder(trial, { leastMm, ...(machines && { machines }) }).kind === "order";
 }
 
-/** How a trial comes out in its best order. */
+/** How a trial comes out in its best order, over all that is doubted of it. */
 export interface Outcome {
-  readonly verdict: Step["verdict"];
+  readonly verdict: Verdict;
   /** Least clearance over all bends; null where nothing is left to measure. */
   readonly clearanceMm: Mm | null;
   readonly order: readonly OrderedBend[];
@@ -28,18 +27,16 @@ export interface Outcome {
 export function outcomeOf(trial: Trial, marginMm: Mm, given?: readonly OrderedBend[]): Outcome {
   const { part, brake } = trial;
   const order = given ?? goodOrder(trial, marginMm);
-  const machine = new Machine(brake, part.thicknessMm);
   const steps = order.map(({ bend, clamped, to }) => ({
     bend: bend - 1,
     clamped,
     ...(to !== undefined && { toDeg: to }),
   }));
   let [clearanceMm, tight, hits] = [Number.POSITIVE_INFINITY, false, false];
-  for (const stage of stagesOf(part, brake, steps)) {
-    const step = judgeStage(stage, marginMm, machine);
-    clearanceMm = Math.min(clearanceMm, step.clearanceMm ?? Number.POSITIVE_INFINITY);
-    tight ||= step.verdict === "tight";
-    hits ||= step.verdict === "hits";
+  for (const { verdict, leastMm } of new OverRange(part, brake, marginMm).judge(steps)) {
+    clearanceMm = Math.min(clearanceMm, leastMm ?? Number.POSITIVE_INFINITY);
+    tight ||= verdict === "tight";
+    hits ||= verdict === "hits";
   }
   return {
     verdict: hits ? "hits" : tight ? "tight" : "clear",

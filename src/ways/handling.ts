@@ -4,10 +4,10 @@
  * each bend's end can be chosen by itself.
  */
 import { Machine } from "../contact/machine.ts";
-import { judgeStep } from "../contact/step.ts";
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
 import type { Way } from "../jobFile/way.ts";
 import type { End } from "../part/part.ts";
+import { SectionJudge } from "../section/sectionJudge.ts";
 import type { Mm } from "../units/quantity.ts";
 import { costOf } from "./cost.ts";
 import { type Outcome, outcomeOf } from "./folds.ts";
@@ -46,19 +46,16 @@ function wayOf(kind: "side" | "order", outcome: Outcome & { verdict: "clear" | "
 }
 
 /** The same bends one after the other, the other end clamped where only that helps; undefined where it does not. */
-export function otherSides(
+function otherSides(
   { part, brake }: Trial,
   own: readonly OrderedBend[],
-  { marginMm, leastMm }: Goal,
+  { leastMm }: Goal,
 ): OrderedBend[] | undefined {
-  const machine = new Machine(brake, part.thicknessMm);
+  const judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), leastMm);
   const order: OrderedBend[] = [];
   let done = 0;
   for (const { bend, clamped } of own) {
-    const passing = [clamped, otherEnd(clamped)].find((end) => {
-      const step = judgeStep(part, brake, done, bend - 1, end, marginMm, machine);
-      return step.verdict !== "hits" && (step.clearanceMm ?? Number.POSITIVE_INFINITY) >= leastMm;
-    });
+    const passing = [clamped, otherEnd(clamped)].find((end) => judge.folds(done, bend - 1, end));
     if (passing === undefined) return undefined;
     order.push({ bend, clamped: passing });
     done |= 1 << (bend - 1);

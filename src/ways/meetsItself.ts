@@ -11,7 +11,8 @@ import { selfCrossing } from "../plane/selfCrossing.ts";
 
 /** @example meetsItself({ part: channel, brake }) // false */
 export function meetsItself({ part, brake }: Trial): boolean {
-  if (part.bends.length < 2) return false;
+  // A closed hem touches by design.
+  if (part.bends.length < 2 || part.bends.some(({ hem }) => hem)) return false;
   const seat = seatFor(part, brake, 0, "start");
   const others = (1 << part.bends.length) - 2;
   return selfCrossing(relaxedSheet(seat, others).edges) !== undefined;

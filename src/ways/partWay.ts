@@ -32,6 +32,7 @@ export function partWay(trial: Trial, goal: Goal): Way | undefined {
   const strokes = new TwoStrokes(trial, new Machine(brake, part.thicknessMm), goal.leastMm);
   let best: { readonly begun: Omit<Begun, "toDeg">; readonly window: Window } | undefined;
   for (let bend = 0; bend < part.bends.length; bend++) {
+    if (part.bends[bend]!.hem) continue;
     for (const clamped of ["start", "end"] as const) {
       const window = windowOf(strokes, { bend, clamped }, part.bends[bend]!.angleDeg);
       if (window && (!best || widthOf(window) > widthOf(best.window)))

@@ -6,15 +6,22 @@
  */
 
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
+import { hemFolded } from "../motion/hemStrokes.ts";
 import { sceneAt } from "../motion/scene.ts";
 import { seatFor } from "../motion/seat.ts";
 import type { SheetToFold } from "../narrowBrake/requirements.ts";
+import { MOST_FOLD_DEG } from "../part/hem.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Mm } from "../units/quantity.ts";
 
 /** @example sheetToFold(trial, outcome.order, 304.8).shortestFlangeMm // 6.35 */
 export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthMm: Mm): SheetToFold {
-  const { part, brake } = trial;
+  const { brake } = trial;
+  // Of a hem its first stroke is what the brake must be strong enough for.
+  const part = trial.part.bends.reduce(
+    (so, { hem }, bend) => (hem ? (hemFolded(so, brake, bend, MOST_FOLD_DEG) ?? so) : so),
+    trial.part,
+  );
   const flanges: Mm[] = [];
   const clampedFlats: Mm[] = [];
   const reaches: Mm[] = [];

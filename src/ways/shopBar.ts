@@ -3,10 +3,13 @@
  * each part that is left, why.
  * Greedy in the order of the file: another choice of parts may make as many, never one bar for all that was missed.
  */
+import { check } from "../answer/check.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import { refusalSentence } from "../narrowBrake/designNarrowBrake.ts";
 import type { Refused } from "../narrowBrake/narrowBrake.ts";
-import { type ShopMadeBar, type ShopMadeBarOptions, shopMadeBar } from "./shopMadeBar.ts";
+import { NOT_WITH_THE_REST, noBarWords, notOnMadeWords } from "../words/barWayWords.ts";
+import { verdictSentence } from "../words/verdictWords.ts";
+import { onThinnestBar, type ShopMadeBar, type ShopMadeBarOptions, shopMadeBar } from "./shopMadeBar.ts";
 
 export interface BarForParts {
   readonly bar: ShopMadeBar;
@@ -32,7 +35,7 @@ export interface BarChoice {
   readonly left: readonly LeftPart[];
 }
 
-/** @example barForParts([trough, duct]).left[0]?.because // "however thin the bar, the part meets it, …" */
+/** @example barForParts([trough, duct]).left[0]?.because // "No clamp bar makes it. On the thinnest, with no holder behind it, the part does not fold: …" */
 export function barForParts(files: readonly JobFile[], wishes?: ShopMadeBarOptions["wishes"]): BarChoice {
   const barOf = (makes: readonly number[]) =>
     shopMadeBar(
@@ -50,20 +53,20 @@ export function barForParts(files: readonly JobFile[], wishes?: ShopMadeBarOptio
     if (bar?.brake) found = { bar, brake: bar.brake, makes };
     else {
       const alone = makes.length === 1 ? bar : barOf([part]);
-      const because = alone?.brake ? NOT_WITH_THE_REST : whyNot(alone);
+      const because = alone?.brake ? NOT_WITH_THE_REST : whyNot(alone, files[part]!);
       left.push({ part, because, refused: alone?.design.refused ?? { why: because, longestMm: 0 } });
     }
   }
   return { found, left };
 }
 
-const NOT_WITH_THE_REST = "A bar of its own would make it, but not one that makes the others too.";
-
-function whyNot(alone: ShopMadeBar | undefined): string {
+function whyNot(alone: ShopMadeBar | undefined, file: JobFile): string {
   if (alone === undefined) {
-    return "No clamp bar makes it: however thin, the part meets it, its holder, the bed, the leaf or itself.";
+    const job = onThinnestBar(file);
+    const answer = job && check(job);
+    return noBarWords(job && answer?.verdict === "hits" ? verdictSentence(job, answer) : undefined);
   }
   const { design } = alone;
   if (design.refused) return refusalSentence(design.refused, design.requirements.units);
-  return `As planned, the made brake would not fold it. ${design.windowSentence}`;
+  return notOnMadeWords(design.windowSentence);
 }

@@ -3,10 +3,12 @@
  * orders of the bends and both ends of the others, fewest changes of end and face first (src/model.md, section 8).
  * Looked for from the finished part back, where most parts that fail soon end; made for parts of few bends.
  */
-import type { Machine } from "../contact/machine.ts";
+import type { Brake } from "../brake/brake.ts";
+import { Machine } from "../contact/machine.ts";
 import { judgeStage, type Step } from "../contact/step.ts";
 import type { OrderedBend, Trial } from "../jobFile/change.ts";
 import { type Stage, stagesOf } from "../motion/stages.ts";
+import { variantsOf } from "../motion/variants.ts";
 import type { End } from "../part/part.ts";
 import { ENDS, SectionJudge } from "../section/sectionJudge.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
@@ -28,12 +30,16 @@ interface Standing {
   readonly before?: Standing;
 }
 
+/** First and second stroke, as likely and at each end of the doubts. */
+type Strokes = readonly (readonly [Stage, Stage])[];
+
 export class TwoStrokes {
   private readonly flat: SectionJudge;
   private readonly n: number;
   /** Sets that are reached from the flat blank, and those from which the whole part is, in whole strokes. */
   private readonly reached: Uint8Array;
   private readonly leadOn: Uint8Array;
+  private readonly machines: Map<Brake, Machine>;
 
   constructor(
     private readonly trial: Trial,
@@ -41,6 +47,7 @@ export class TwoStrokes {
     private readonly leastMm: Mm,
   ) {
     this.flat = new SectionJudge(trial.part, machine, leastMm);
+    this.machines = new Map([[machine.brake, machine]]);
     this.n = trial.part.bends.length;
     this.reached = new Uint8Array(1 << this.n);
     this.leadOn = new Uint8Array(1 << this.n);
@@ -55,25 +62,26 @@ export class TwoStrokes {
 
   /** Whether the bend can be finished where that leads on to the whole part, taken up just before its end. */
   canEverFinish({ bend, clamped }: Omit<Begun, "toDeg">): boolean {
-    const stages = this.stages({ bend, clamped, toDeg: 0.97 * this.trial.part.bends[bend]!.angleDeg });
+    const [likely] =
+      this.stages({ bend, clamped, toDeg: 0.97 * this.trial.part.bends[bend]!.angleDeg }) ?? [];
     const own = 1 << bend;
     return (
-      stages !== undefined &&
+      likely !== undefined &&
       this.setsWith(own).some(
-        (set) => this.leadOn[set] && this.judged(stages[1], set & ~own).contact === undefined,
+        (set) => this.leadOn[set] && this.judged(likely[1], set & ~own).contact === undefined,
       )
     );
   }
 
   /** Whether there is an order at all: from the sets that lead on, back to one that is reached in whole strokes. */
-  private leads(begun: Begun, [first, second]: readonly [Stage, Stage], halfWay: SectionJudge): boolean {
+  private leads(begun: Begun, strokes: Strokes, halfWay: SectionJudge): boolean {
     const own = 1 << begun.bend;
     const waiting = this.setsWith(own).filter(
-      (set) => this.leadOn[set] && this.passes(this.judged(second, set & ~own)),
+      (set) => this.leadOn[set] && this.passes(strokes, 1, set & ~own),
     );
     const seen = new Set(waiting);
     for (let set = waiting.pop(); set !== undefined; set = waiting.pop()) {
-      if (this.reached[set & ~own] && this.passes(this.judged(first, set & ~own))) return true;
+      if (this.reached[set & ~own] && this.passes(strokes, 0, set & ~own)) return true;
       for (let bend = 0; bend < this.n; bend++) {
         const before: number = set & ~(1 << bend);
         if (bend === begun.bend || before === set || seen.has(before)) continue;
@@ -100,7 +108,7 @@ export class TwoStrokes {
   order(begun: Begun): OrderedBend[] | undefined {
     const stages = this.stages(begun);
     if (!stages) return undefined;
-    const halfWay = new SectionJudge(stages[0].part, this.machine, this.leastMm);
+    const halfWay = new SectionJudge(stages[0]![0].part, this.machine, this.leastMm);
     if (!this.leads(begun, stages, halfWay)) return undefined;
     const whole = (1 << this.n) - 1;
     const seen = new Set<number>();
@@ -123,28 +131,23 @@ export class TwoStrokes {
     return undefined;
   }
 
-  private nextOf(
-    standing: Standing,
-    begun: Begun,
-    [first, second]: readonly [Stage, Stage],
-    halfWay: SectionJudge,
-  ): Standing[] {
+  private nextOf(standing: Standing, begun: Begun, strokes: Strokes, halfWay: SectionJudge): Standing[] {
     const { set, phase } = standing;
     const own = 1 << begun.bend;
     const next: Standing[] = [];
     this.trial.part.bends.forEach((_, bend) => {
       if (bend === begun.bend || (set >>> bend) & 1) return;
-      const strokes = phase === 1 ? halfWay : this.flat;
+      const whole = phase === 1 ? halfWay : this.flat;
       for (const end of [0, 1] as const) {
-        if (!canMake(strokes, set, bend, end)) continue;
+        if (!canMake(whole, set, bend, end)) continue;
         next.push(this.after(standing, { bend: bend + 1, clamped: ENDS[end]! }, set | (1 << bend), phase));
       }
     });
     const { clamped, toDeg } = begun;
-    if (phase === 0 && this.passes(this.judged(first, set))) {
+    if (phase === 0 && this.passes(strokes, 0, set)) {
       next.push(this.after(standing, { bend: begun.bend + 1, clamped, to: toDeg }, set | own, 1));
     }
-    if (phase === 1 && this.passes(this.judged(second, set & ~own))) {
+    if (phase === 1 && this.passes(strokes, 1, set & ~own)) {
       next.push(this.after(standing, { bend: begun.bend + 1, clamped }, set, 2));
     }
     return next;
@@ -155,15 +158,17 @@ export class TwoStrokes {
     return { set, phase, hold: (by.clamped === "start" ? 0 : 1) + face, by, before };
   }
 
-  /** The two strokes as stages of an order; undefined where the begun bend would eat a flat. */
-  private stages({ bend, clamped, toDeg }: Begun): readonly [Stage, Stage] | undefined {
+  /** The two strokes as stages of an order, as likely and at the ends of the doubts; undefined where the begun bend would eat a flat. */
+  private stages({ bend, clamped, toDeg }: Begun): Strokes | undefined {
     const { part, brake } = this.trial;
     try {
-      const [first, second] = stagesOf(part, brake, [
-        { bend, clamped, toDeg },
-        { bend, clamped },
-      ]);
-      return [first!, second!];
+      return variantsOf(part, brake).map((variant) => {
+        const [first, second] = stagesOf(variant.part, variant.brake, [
+          { bend, clamped, toDeg },
+          { bend, clamped },
+        ]);
+        return [first!, second!];
+      });
     } catch (fault) {
       if (fault instanceof RangeError) return undefined;
       throw fault;
@@ -171,11 +176,17 @@ export class TwoStrokes {
   }
 
   private judged(stage: Stage, bendsDone: number): Step {
-    return judgeStage({ ...stage, bendsDone }, this.leastMm, this.machine);
+    const machine = this.machines.get(stage.brake) ?? new Machine(stage.brake, stage.part.thicknessMm);
+    this.machines.set(stage.brake, machine);
+    return judgeStage({ ...stage, bendsDone }, this.leastMm, machine);
   }
 
-  private passes({ verdict }: Step): boolean {
-    return verdict === "clear" || (verdict === "tight" && this.leastMm <= 0);
+  /** Whether the first (0) or second (1) stroke goes over all of the doubts. */
+  private passes(strokes: Strokes, which: 0 | 1, bendsDone: number): boolean {
+    return strokes.every((stages) => {
+      const { verdict } = this.judged(stages[which], bendsDone);
+      return verdict === "clear" || (verdict === "tight" && this.leastMm <= 0);
+    });
   }
 }
 

@@ -12,6 +12,7 @@ import type { JobFile } from "../jobFile/schema.ts";
 import type { Way } from "../jobFile/way.ts";
 import type { FileChange, Remedy, WayOut } from "../jobFile/wayOut.ts";
 import { parseLength } from "../units/length.ts";
+import { untriedWords } from "../words/noWayWords.ts";
 import { clearWords, limitWords, waySentence } from "../words/wayWords.ts";
 import { barToMake, otherBrakes, withBrake } from "./brakeWays.ts";
 import { changedFile } from "./changeFile.ts";
@@ -19,7 +20,7 @@ import type { ClampMeasures } from "./family.ts";
 import { fillerThickness } from "./filler.ts";
 import { findWays, type Situation } from "./findWays.ts";
 import { Machines } from "./machines.ts";
-import { untriedWords, whyNothingHelps } from "./noWay.ts";
+import { whyNothingHelps } from "./noWay.ts";
 import { partWay } from "./partWay.ts";
 
 /**
@@ -68,7 +69,9 @@ export function waysOut(
     ways.sort((a, b) => a.cost - b.cost);
     cutShort ||= bar.cutShort;
   }
-  const untried: Remedy[] = cutShort ? [{ kind: "untried", sentence: untriedWords(job, ways.length) }] : [];
+  const untried: Remedy[] = cutShort
+    ? [{ kind: "untried", sentence: untriedWords(job.part.bends.length, ways.length) }]
+    : [];
   if (ways.length > 0 || answer.verdict === "tight") return [...ways, ...untried];
   if (cutShort) return untried;
   return [{ kind: "none", sentence: whyNothingHelps(answer, job) }];

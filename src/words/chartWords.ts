@@ -5,8 +5,8 @@
 import type { ChartPoint, FlangeChart } from "../jobFile/flangeChart.ts";
 import { formatLength, type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { lengthIn } from "./wayWords.ts";
 
 /** What the chart is for. @example chartTitle(chart) // "Longest return flange on 24 in finger brake" */

@@ -3,7 +3,7 @@
  */
 import { grainAt } from "../blank/grain.ts";
 import type { Deg } from "../units/quantity.ts";
-import { angleWords } from "./stepWords.ts";
+import { angleWords } from "./angleWords.ts";
 
 /**
  * Which way the grain lies, for tables and sheets.

@@ -3,7 +3,7 @@
  */
 import type { Answer, HandFinishAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
-import { angleWords } from "./stepWords.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthIn } from "./wayWords.ts";
 
 /** @example handFinishWords({ bend: 2, to: 73.4, angle: 90, filler: 7.9375 }, "in") // "Close the last 16.6° of bend 2 by hand, from 73.4° to 90°, over a filler bar 5/16 in thick." */

@@ -4,11 +4,12 @@
  */
 import type { Answer, PointPair, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { angleWords } from "./angleWords.ts";
 import { metWords } from "./contactWords.ts";
 import { handFinishSentences } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { setUpSentences } from "./setUpWords.ts";
-import { angleWords, bendWords, blockWords, throatWords } from "./stepWords.ts";
+import { bendWords, blockWords, throatWords, toldClearance } from "./stepWords.ts";
 
 /** What is checked. @example "cable trough on 24 in finger brake: 0.032 in 5052-H32, blank 1.261 in wide." */
 export function jobSentence({ part, brake, units }: Job, { blank }: Answer): string {
@@ -40,10 +41,12 @@ export function orderTable(job: Job, answer: Answer): string[][] {
     bendWords(step).replace("Bend ", ""),
     throatWords(step, bendCount),
     step.markedFaceUp ? "up" : "down",
-    step.reached < step.overbend
-      ? `${angleWords(step.overbend)}, stops ${angleWords(step.reached)}`
-      : angleWords(step.overbend),
-    angleWords(step.relaxesTo),
+    step.stroke === "flatten"
+      ? "clamp down"
+      : step.reached < step.overbend
+        ? `${angleWords(step.overbend)}, stops ${angleWords(step.reached)}`
+        : angleWords(step.overbend),
+    step.stroke === "flatten" ? "flat" : angleWords(step.relaxesTo),
     clearanceWords(job, step),
   ]);
   return [["", "bend", "in the throat", "face", "leaf to", "relaxes to", "least clearance"], ...rows];
@@ -52,20 +55,22 @@ export function orderTable(job: Job, answer: Answer): string[][] {
 function clearanceWords({ brake, units }: Job, step: StepAnswer): string {
   const { kind } = brake.clamp;
   if (step.verdict === "hits") {
-    if (step.contact !== null) return `hits ${metWords(step.contact, kind)}`;
+    const hits = step.failsAt === undefined ? "hits" : "may hit";
+    if (step.contact !== null) return `${hits} ${metWords(step.contact, kind)}`;
     if (step.refused !== null) return "not begun";
     return step.reached < step.overbend ? "leaf stops short" : "no way in or out";
   }
-  if (step.clearance === null) return "nothing near";
+  const clearance = toldClearance(step);
+  if (clearance === null) return "nothing near";
   const to = step.nearest === null ? "" : ` to ${metWords(step.nearest, kind)}`;
   const tight = step.verdict === "tight" ? ", tight" : "";
-  return `${lengthWords(step.clearance, units)}${to}${tight}`;
+  return `${lengthWords(clearance, units)}${to}${tight}`;
 }
 
 /** What stops each bend that is stopped, where, and how far short it stays. */
 function blockSentences({ brake, units }: Job, { order }: Answer): string[] {
   return order.flatMap((step) => {
-    const block = blockWords(step, brake.clamp.kind);
+    const block = blockWords(step, brake.clamp.kind, units);
     if (block === undefined) return [];
     const where = step.contact === null ? "" : `, ${pointWords(step.contact.point, units)}`;
     const left = step.angle - step.relaxesTo;

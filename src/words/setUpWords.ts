@@ -7,10 +7,10 @@ import { noseShims } from "../brake/noseShims.ts";
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { grainWords } from "./grainWords.ts";
-import { leafRangeSentences } from "./leafRangeWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
+import { leafRangeSentences } from "./rangeWords.ts";
 
 /** Settings of the nose nearer than this are left as they are. */
 const SAME_MM: Mm = 0.1;
@@ -25,14 +25,16 @@ export function oneNoseSetback(answer: Answer): boolean {
 
 /** Sentences of the set-up, in the order in which it is done. */
 export function setUpSentences(job: Job, answer: Answer): readonly string[] {
-  const first = answer.order[0];
+  // A hem is pressed flat with the leaf at rest, wherever the nose stands.
+  const bent = answer.order.filter(({ stroke }) => stroke !== "flatten");
+  const first = bent[0];
   if (first === undefined) return [];
-  const stop = alike(answer.order, (step) => step.overbend, SAME_DEG)
+  const stop = alike(bent, (step) => step.overbend, SAME_DEG)
     ? `Leaf stop at ${angleWords(first.overbend)}.`
     : "Leaf stop anew for each bend, as its row says.";
   return [
     ...shimSentences(job),
-    noseSentence(job, answer.order),
+    noseSentence(job, bent),
     stop,
     ...leafRangeSentences(answer.order),
     ...layoutSentences(job, answer),
@@ -91,7 +93,9 @@ function shimSentences({ part, brake, units }: Job): readonly string[] {
   }
   // A nose setback that was measured forms its radius over the nose as it is.
   if (brake.noseSetback !== "auto") return [];
-  const radii = [...new Set(part.bends.map((bend) => bend.insideRadiusMm))];
+  const radii = [
+    ...new Set(part.bends.map(({ hem, insideRadiusMm }) => hem?.foldRadiusMm ?? insideRadiusMm)),
+  ];
   return radii.flatMap((insideRadiusMm) => {
     const shims = noseShims({ noseRadiusMm, insideRadiusMm }, units);
     if (shims === undefined) return [];

@@ -6,8 +6,8 @@
 import { type FitCell, isMade, type ShopFit } from "../jobFile/shopFit.ts";
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { orderWords } from "./wayWords.ts";
 import { windowWords } from "./windowWords.ts";
 

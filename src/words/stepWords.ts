@@ -4,14 +4,12 @@
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
-import type { Deg } from "../units/quantity.ts";
+import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords, metWords } from "./contactWords.ts";
+import { FOLD_WANTS } from "./hemWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-
-/** An angle to a tenth of a degree, whole where it is whole. @example angleWords(75.23) // "75.2°" */
-export function angleWords(angleDeg: Deg): string {
-  return `${Number(angleDeg.toFixed(1))}°`;
-}
+import { rangeBlockWords } from "./rangeWords.ts";
 
 function flatsWords(first: number, last: number): string {
   if (first === last) return `flat ${first}`;
@@ -30,23 +28,39 @@ export function faceWords(step: Pick<JudgedStep, "markedFaceUp">): string {
 
 /** Which bend a step makes, or which stroke of one that is made in two. @example bendWords({ bend: 2 }) // "Bend 2" */
 export function bendWords({ bend, stroke }: Pick<JudgedStep, "bend" | "stroke">): string {
-  return stroke === undefined
-    ? `Bend ${bend}`
-    : `Bend ${bend}, ${stroke === "begin" ? "first" : "second"} stroke`;
+  return stroke === undefined ? `Bend ${bend}` : `Bend ${bend}, ${STROKES[stroke]}`;
 }
+
+const STROKES = {
+  begin: "first stroke",
+  finish: "second stroke",
+  fold: "hem, folded",
+  flatten: "hem, flattened",
+} as const;
 
 /** Title of a step's picture. @example "Bend 2 · flat 3 in the throat · marked face up · leaf to 92°" */
 export function stepTitle(step: JudgedStep, bendCount: number): string {
   const throat = `${throatWords(step, bendCount)} in the throat`;
-  return `${bendWords(step)} · ${throat} · ${faceWords(step)} · leaf to ${angleWords(step.overbend)}`;
+  const leaf = step.stroke === "flatten" ? "clamp down" : `leaf to ${angleWords(step.overbend)}`;
+  return `${bendWords(step)} · ${throat} · ${faceWords(step)} · ${leaf}`;
+}
+
+/** The clearance that the verdict stands on: at the likely leaf angle, where that is what is tight within the doubts. */
+export function toldClearance({ verdict, clearance, leastClearance }: JudgedStep): Mm | null {
+  return verdict === "tight" ? (leastClearance ?? clearance) : clearance;
 }
 
 /** Why a step fails, without its full stop; undefined where it does not. */
-export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefined {
+export function blockWords(step: JudgedStep, clamp: ClampKind, units: LengthUnit): string | undefined {
+  if (step.failsAt !== undefined) return rangeBlockWords(step, clamp, units);
   if (step.refused !== null) return step.because ?? "it can't be begun";
+  if (step.because !== undefined) return step.because;
+  if (step.stroke === "flatten" && step.contact !== null)
+    return `under the clamp ${contactWords(step.contact, clamp)}`;
   if (step.contact !== null) {
     if (step.contact.angle <= 0) return `already at rest ${contactWords(step.contact, clamp)}`;
-    return `at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
+    const wants = step.stroke === "fold" ? `${FOLD_WANTS}; ` : "";
+    return `${wants}at ${angleWords(step.contact.angle)} ${contactWords(step.contact, clamp)}`;
   }
   if (step.reached < step.overbend) {
     return `the leaf stops at ${angleWords(step.reached)}, and this bend wants ${angleWords(step.overbend)}`;
@@ -62,11 +76,12 @@ export function blockWords(step: JudgedStep, clamp: ClampKind): string | undefin
  * @example "Clear, 1.03 mm from the clamp bar."
  */
 export function outcomeSentence(step: JudgedStep, units: LengthUnit, clamp: ClampKind): string {
-  const block = blockWords(step, clamp);
+  const block = blockWords(step, clamp, units);
   if (block !== undefined) return `Stops: ${block}.`;
-  if (step.clearance === null) return "Nothing else comes near.";
+  const clearance = toldClearance(step);
+  if (clearance === null) return "Nothing else comes near.";
   const from = step.nearest === null ? "to spare" : `from ${metWords(step.nearest, clamp)}`;
-  const spare = `${lengthWords(step.clearance, units)} ${from}`;
+  const spare = `${lengthWords(clearance, units)} ${from}`;
   return step.verdict === "tight" ? `Tight: only ${spare}.` : `Clear, ${spare}.`;
 }
 

@@ -4,17 +4,11 @@
  */
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import { angleWords } from "./angleWords.ts";
+import { flattenSentences } from "./hemWords.ts";
 import { lengthFigure, lengthWords, placeFigures, placeWords } from "./lengthWords.ts";
 import { oneNoseSetback } from "./setUpWords.ts";
-import {
-  angleWords,
-  bendWords,
-  capital,
-  faceWords,
-  lowered,
-  outcomeSentence,
-  throatWords,
-} from "./stepWords.ts";
+import { bendWords, capital, faceWords, lowered, outcomeSentence, throatWords } from "./stepWords.ts";
 
 /** Angles nearer than this are the same on a protractor. */
 const SAME_DEG = 0.05;
@@ -46,6 +40,7 @@ export function toldSteps(job: Job, answer: Answer): ToldStep[] {
 
 function tellStep(job: Job, step: StepAnswer, index: number, oneNose: boolean): ToldStep {
   const { units } = job;
+  if (step.stroke === "flatten") return tellFlattening(job, step, index);
   const [flats, face] = [throatWords(step, job.part.bends.length), faceWords(step)];
   const turn = `${job.part.bends[step.bend - 1]?.turn ?? "up"} ${angleWords(step.angle)}`;
   const stops = step.reached < step.overbend;
@@ -85,6 +80,29 @@ function tellStep(job: Job, step: StepAnswer, index: number, oneNose: boolean): 
       stops ? [`wants ${wants}`, gets, ...relaxes] : relaxes,
       [watch],
       hits ? [] : [measure(placeFigures(step.flange.length, units).join(" "))],
+    ],
+  };
+}
+
+/** A hem pressed flat under the clamp. */
+function tellFlattening(job: Job, step: StepAnswer, index: number): ToldStep {
+  const watch = watchWords(job, step);
+  const bend = job.part.bends[step.bend - 1];
+  const to = `${lengthWords(step.flange.length, job.units)} from the fold to the edge`;
+  const hits = step.verdict === "hits";
+  const sentences = bend === undefined ? [] : flattenSentences(bend, step, job.units);
+  return {
+    index,
+    step,
+    title: `${index + 1}. ${bendWords(step)}`,
+    sentences: hits ? [watch] : [...sentences, `Watch: ${lowered(watch)}`, `Then measure: ${to}.`],
+    cells: [
+      [bendWords(step)],
+      [`the hem under the clamp, ${faceWords(step)}`],
+      [],
+      ["clamp down"],
+      [watch],
+      hits ? [] : [to],
     ],
   };
 }

@@ -8,12 +8,12 @@ import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { blockWords, throatWords } from "./stepWords.ts";
 
-/** The step with the least measured clearance; undefined where nothing was left to measure. */
+/** The step with the least measured clearance within the doubts; undefined where nothing was left to measure. */
 export function tightestStep(answer: Answer): StepAnswer | undefined {
   let tightest: StepAnswer | undefined;
   for (const step of answer.order) {
-    if (step.clearance === null) continue;
-    if (tightest?.clearance == null || step.clearance < tightest.clearance) tightest = step;
+    if (step.leastClearance === null) continue;
+    if (tightest?.leastClearance == null || step.leastClearance < tightest.leastClearance) tightest = step;
   }
   return tightest;
 }
@@ -27,8 +27,11 @@ export function verdictSentence(job: Job, answer: Answer): string {
   const blocked = answer.order.find((step) => step.verdict === "hits");
   if (answer.verdict === "hits") {
     const where = given ? "Does not fold in this order" : "Does not fold";
-    const words = blocked === undefined ? undefined : blockWords(blocked, job.brake.clamp.kind);
+    const words = blocked === undefined ? undefined : blockWords(blocked, job.brake.clamp.kind, job.units);
     if (blocked === undefined || words === undefined) return `${where}.`;
+    if (blocked.failsAt !== undefined) {
+      return `Not sure to fold${given ? " in this order" : ""}: at bend ${blocked.bend}, ${words}.`;
+    }
     // What the brake is not rated for is no matter of one bend.
     const overloaded = blocked.refused === "rated" || blocked.refused === "length";
     return overloaded ? `Does not fold: ${words}.` : `${where}: ${words} at bend ${blocked.bend}.`;
@@ -42,8 +45,8 @@ export function verdictSentence(job: Job, answer: Answer): string {
   const folds = given ? "Folds in this order" : "Folds";
   const byReadings = doubtfulWords(answer, job.units);
   if (byReadings !== undefined) return `${folds} as read, but ${byReadings}. ${begin}`;
-  if (answer.verdict === "tight" && tightest?.clearance != null) {
-    const spare = lengthWords(tightest.clearance, job.units);
+  if (answer.verdict === "tight" && tightest?.leastClearance != null) {
+    const spare = lengthWords(tightest.leastClearance, job.units);
     return `${folds}, but only just: ${spare} to spare at bend ${tightest.bend}. ${begin}`;
   }
   return `${folds}. ${begin}`;

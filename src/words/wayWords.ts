@@ -8,8 +8,9 @@ import type { Way } from "../jobFile/way.ts";
 import type { WayOut } from "../jobFile/wayOut.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords, throatWords } from "./stepWords.ts";
+import { throatWords } from "./stepWords.ts";
 
 /** @example lengthIn(9.525, "in") // "3/8 in" */
 export function lengthIn(lengthMm: Mm, units: LengthUnit): string {

@@ -3,9 +3,12 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+
+import { angleWords } from "./angleWords.ts";
+
 import { handFinishSentences } from "./handFinishWords.ts";
+
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { faceCalled, fingersWords, strokeName, wholeBlockWords, wholeHandlingWords } from "./wholeWords.ts";
 
 /** Headings, then a row a stroke. */

@@ -17,7 +17,8 @@ export interface Outcome {
 }
 
 export interface RunOptions {
-  readonly input?: string;
+  /** What stands on standard input; nothing unless given. Null leaves it open, as a keyboard is. */
+  readonly input?: string | null;
   readonly cwd?: string;
   readonly env?: NodeJS.ProcessEnv;
   readonly uid?: number;
@@ -26,17 +27,19 @@ export interface RunOptions {
 
 let before: Promise<unknown> = Promise.resolve();
 
+type NoseroomOptions = Pick<RunOptions, "cwd"> & { readonly input?: string };
+
 /** Runs `noseroom` with these words in this process, one call after the other. */
-export function noseroom(
-  args: readonly string[],
-  options: Pick<RunOptions, "input" | "cwd"> = {},
-): Promise<Outcome> {
+export function noseroom(args: readonly string[], options: NoseroomOptions = {}): Promise<Outcome> {
   const outcome = before.then(() => inThisProcess(args, options));
   before = outcome.catch(() => undefined);
   return outcome;
 }
 
-async function inThisProcess(args: readonly string[], { input = "", cwd }: RunOptions): Promise<Outcome> {
+async function inThisProcess(
+  args: readonly string[],
+  { input = "", cwd }: NoseroomOptions,
+): Promise<Outcome> {
   const { main } = await import("../../src/cli/main.ts");
   const said = { out: "", err: "" };
   const catching = (stream: NodeJS.WriteStream, end: "out" | "err") =>
@@ -79,7 +82,7 @@ export function run(program: string, args: readonly string[], options: RunOption
     child.on("close", (status) => resolve({ status, out, err }));
     // A command that refuses its words may be gone before its input is written.
     child.stdin.on("error", () => undefined);
-    child.stdin.end(options.input ?? "");
+    if (options.input !== null) child.stdin.end(options.input ?? "");
   });
 }
 

@@ -26,11 +26,11 @@ it("is half way the same sheet as the begun part", () => {
         const { state, bendsDone } = stateOf(part.bends.length, pick);
         const leftDeg = part.bends[state.bend]!.angleDeg * share;
         const begun = partWayMade(part, state.bend, state.end, leftDeg, brake.leaf.pivot);
-        if (!begun) continue;
+        if (!begun || part.bends[state.bend]!.pinched) continue;
+        // Where the leaf stops for it: the begun bend springs back as the whole one does.
+        const leafRad = toRad(begun.bends[state.bend]!.overbendDeg);
         const [whole, half] = [part, begun].map((one) =>
-          sceneAt(one, brake, bendsDone, state.bend, state.end, toRad(leftDeg)).sheet.edges.map(
-            ({ from }) => from,
-          ),
+          sceneAt(one, brake, bendsDone, state.bend, state.end, leafRad).sheet.edges.map(({ from }) => from),
         );
         // What the zone's rest adds to a flat may show as one straight edge more.
         for (const { x, y } of half!) {
@@ -64,6 +64,8 @@ it("judges the second stroke as the reference does", () => {
         const truth = checkSecondStroke(file, state, leftDeg);
         // The leaf against the bed alone is nothing of the bend's: bendsAsReference.test.ts.
         if (truth.liesInItself || step.contact?.tag === -1) continue;
+        expect(step.refused).toBe(truth.refused ?? undefined);
+        if (step.refused) continue;
         const found = step.contact && toDeg(step.contact.leafAngleRad);
         const said = JSON.stringify({ state, leftDeg, found, truth });
         tally.states++;

@@ -8,16 +8,19 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { meetsItself } from "../../src/ways/meetsItself.ts";
-import { stopWords, whyNothingHelps } from "../../src/ways/noWay.ts";
+import { whyNothingHelps } from "../../src/ways/noWay.ts";
 import { applied, waysOut } from "../../src/ways/waysOut.ts";
-import { answerOf } from "../cases/answers.ts";
+import { stopWords } from "../../src/words/noWayWords.ts";
+import { unheld } from "../cases/answers.ts";
+import { shareOf } from "../drawn.ts";
 import { enumerate, followOrder, rankOf } from "../reference/enumerate.ts";
 import type { PlainJob } from "../reference/plainJob.ts";
 import { randomJobs } from "../reference/randomJob.ts";
 import { longJobs } from "../ways/longJobs.ts";
 import { faultsOf, isWay, type Read, readAs } from "../ways/tryWays.ts";
 
-const FAILING_JOBS = 500;
+/** Every other one is held by however little, as the reference holds it. */
+const FAILING_JOBS = 2 * shareOf(800);
 
 function example(name: string) {
   const text = readFileSync(fileURLToPath(new URL(`../../examples/${name}.json`, import.meta.url)), "utf8");
@@ -29,19 +32,31 @@ function waysOf(read: Read, options?: Parameters<typeof waysOut>[3]) {
 }
 
 const failing: { job: PlainJob; read: Read }[] = [];
-for (const job of fc.sample(randomJobs(2), { seed: 20, numRuns: 4 * FAILING_JOBS })) {
+for (const random of fc.sample(randomJobs(2), { seed: 20, numRuns: 4 * FAILING_JOBS })) {
+  const job = (failing.length % 2 === 0 ? unheld(random) : random) as PlainJob;
   const read = readAs(job);
   if (failing.length < FAILING_JOBS && check(read.job).verdict === "hits") failing.push({ job, read });
 }
 const offered = failing.map(({ job, read }) => ({ job, read, remedies: waysOf(read) }));
 
-describe("500 random failing jobs", () => {
+/** A job as the reference reads it: of a bend that is finished by hand it is told what the leaf makes. */
+function plainOf({ file, job }: Read): PlainJob {
+  const plain = file as unknown as PlainJob;
+  if (!file.finishByHand) return plain;
+  const bends = job.part.bends.map((bend) => {
+    const { turn, angleDeg: angle, overbendDeg: overbend, insideRadiusMm: insideRadius } = bend;
+    return { turn, angle, overbend, insideRadius };
+  });
+  return { ...plain, part: { ...plain.part, dimensions: "flat", flats: [...job.part.flatsMm], bends } };
+}
+
+describe("random failing jobs", () => {
   const ways = offered.flatMap(({ read, remedies }) => remedies.filter(isWay).map((way) => ({ read, way })));
 
-  test("are 500, and most of them have a way out", () => {
+  test("have a way out mostly", () => {
     expect(failing).toHaveLength(FAILING_JOBS);
     const helped = offered.filter(({ remedies }) => remedies.some(isWay));
-    expect(helped.length).toBeGreaterThan(0.8 * FAILING_JOBS);
+    expect(helped.length).toBeGreaterThan(0.7 * FAILING_JOBS);
     // Each gets either ways or one sentence that says why not.
     for (const { remedies } of offered) {
       expect(remedies.length).toBeGreaterThan(0);
@@ -74,13 +89,16 @@ describe("500 random failing jobs", () => {
     const seen = new Map<string, number>();
     for (const { read, way } of ways) {
       const before = seen.get(way.kind) ?? 0;
-      // A brake to be made is written with units, which the reference does not read; nor does it leave a bend part way.
+      // A brake to be made is written with units, which the reference does not read; nor does it leave a bend part way, nor ask
+      // how much of the sheet is held.
       if (before >= 2 || way.kind === "shopBar" || way.kind === "partWay") continue;
+      if (read.file.brake.leastGrip !== 0) continue;
       seen.set(way.kind, before + 1);
-      const changed = applied(read.file, read.job, way.changes) as unknown as PlainJob;
+      const after = readAs(applied(read.file, read.job, way.changes));
+      const changed = plainOf(after);
       const search = enumerate(changed);
       expect(`${way.sentence} ${search.verdict}`).toBe(`${way.sentence} ${way.verdict}`);
-      const steps = answerOf(changed).order.map(({ bend, clamped }) => ({ bend: bend - 1, end: clamped }));
+      const steps = check(after.job).order.map(({ bend, clamped }) => ({ bend: bend - 1, end: clamped }));
       const { clearance } = rankOf(changed, steps, followOrder(changed, steps));
       if (way.clearance !== null) expect(clearance).toBeCloseTo(way.clearance, 2);
     }
@@ -172,8 +190,8 @@ describe("the trough on a 45° finger", () => {
 
   test("can be left open and closed by hand over a filler as thick as the web is wide inside", () => {
     const open = ways.find(({ kind }) => kind === "leaveOpen")!;
-    expect(open.leftOpen?.leafTo).toBeCloseTo(74, 6);
-    expect(open.leftOpen?.toClose).toBeCloseTo(90 - (74 * 90) / 92, 6);
+    expect(open.leftOpen?.leafTo).toBeCloseTo(75, 6);
+    expect(open.leftOpen?.toClose).toBeCloseTo(90 - (75 * 90) / 92, 6);
     // Plain geometry: web less two thicknesses.
     expect(open.leftOpen?.filler).toBeCloseTo(25.4 * (3 / 8 - 2 * 0.032), 6);
   });
@@ -258,7 +276,7 @@ describe("jobs that need no way out, or have none", () => {
     );
   });
 
-  test("every reason given among the 500 holds when it is tried", () => {
+  test("every reason given among them holds when it is tried", () => {
     const told = offered.flatMap(({ read, remedies }) =>
       remedies[0]?.kind === "none" ? [{ read, why: remedies[0].sentence }] : [],
     );

@@ -44,6 +44,15 @@ describe("printable", () => {
 });
 
 describe("wrapWords", () => {
+  test("a whole number and its fraction stay on one line", () => {
+    const width = wordsWidth("face 1 11/16", 3);
+    expect(wrapWords("front face 1 11/16 in behind", 3, width)).toEqual([
+      "front face",
+      "1 11/16 in",
+      "behind",
+    ]);
+  });
+
   test("no line is wider than asked, and no letter is lost", () => {
     fc.assert(
       fc.property(

@@ -12,10 +12,12 @@ export function stepOf(changes: Partial<StepAnswer> = {}): StepAnswer {
     angle: 90,
     overbend: 92,
     overbendRange: [92, 92],
+    foldsFor: [92, 92],
     reached: 92,
     relaxesTo: 90,
     verdict: "clear",
     clearance: 1.0312,
+    leastClearance: changes.clearance === undefined ? 1.0312 : changes.clearance,
     clearancePoints: [
       [-6, 9],
       [-9, 8],

@@ -22,7 +22,11 @@ export interface PieceLike {
         readonly from: readonly [number, number, number];
         readonly to: readonly [number, number, number];
       };
-  readonly holes: readonly (HoleLike & { readonly tapped?: string; readonly reason?: string })[];
+  readonly holes: readonly (HoleLike & {
+    readonly tapped?: string;
+    readonly reason?: string;
+    readonly slot?: boolean;
+  })[];
   readonly turnsWithLeaf: boolean;
   readonly weldedTo: readonly string[];
   readonly boltedTo: readonly string[];
@@ -80,6 +84,17 @@ function sliceAt({ shape, holes, turnsWithLeaf }: PieceLike, w: number, leafDeg:
   for (const hole of holes) {
     const cut = cylinderAt(hole, w);
     if (cut) slice = OverlayOp.difference(slice, polygon(cut, deg));
+    if (cut && hole.slot) {
+      // Out of the back edge, as wide as the hole.
+      const [y0, y1] = [hole.from[1], hole.to[1]];
+      const open: Ring = [
+        [hole.from[0] - 1000, y0],
+        [hole.from[0], y0],
+        [hole.from[0], y1],
+        [hole.from[0] - 1000, y1],
+      ];
+      slice = OverlayOp.difference(slice, polygon(open, deg));
+    }
   }
   return slice;
 }

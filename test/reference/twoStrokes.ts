@@ -26,6 +26,8 @@ export interface SecondStroke {
   /** Null where nothing is left to measure. */
   readonly clearanceMm: number | null;
   readonly load: Handling;
+  /** Why the bend is not begun at all; what is swept and measured then means nothing. */
+  readonly refused: "pinched" | null;
   /** The begun part would lie in itself: no first stroke can have left it so. */
   readonly liesInItself: boolean;
 }
@@ -157,7 +159,8 @@ export function checkSecondStroke(job: PlainJob, state: State, fromDeg: number):
     overlapsBrake(stage, seatedBegun(stage, state.bend, from, CONTACT_CHORD)),
   );
   const contact = first < Infinity ? { angleDeg: (first * 180) / Math.PI, members } : null;
-  return { contact, clearanceMm: contact ? 0 : clearanceOf(job, state, from), load, liesInItself };
+  const clearanceMm = contact ? 0 : clearanceOf(job, state, from);
+  return { contact, clearanceMm, load, refused: stage.motion.bend.pinched ? "pinched" : null, liesInItself };
 }
 
 function clearanceOf(job: PlainJob, state: State, from: number): number | null {

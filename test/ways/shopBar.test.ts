@@ -4,7 +4,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { barForParts } from "../../src/ways/shopBar.ts";
+import { barForParts, type LeftPart } from "../../src/ways/shopBar.ts";
 import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 import { readAs } from "./tryWays.ts";
 
@@ -27,9 +27,22 @@ describe("parts of which one bar makes some", () => {
 
   test("are told why where they are left, each by its own reason", () => {
     expect(left.map(({ part }) => part)).toEqual([0, 2]);
-    expect(left[0]?.because).toMatch(/^No clamp bar makes it: however thin/u);
+    expect(left[0]?.because).toMatch(
+      /^No clamp bar makes it\. On the thinnest, with no holder behind it, the part does not fold: .* at bend \d/u,
+    );
     expect(left[1]?.because).toMatch(/^No clamp bar will do: it must be at least/u);
   });
+});
+
+test("barForParts: a web too narrow for the clamp to hold is refused for that, with what there is and what it needs", () => {
+  const narrow = {
+    ...trough,
+    part: { ...trough.part, thickness: "0.063", insideRadius: "0.063", flats: ["1/2", "3/8", "1/2"] },
+  };
+  const [{ because, refused }] = barForParts([narrow]).left as [LeftPart];
+  // Web 0.375 less two setbacks of r + T = 0.126, by hand; the least grip is 4 T (common practice, no source).
+  expect(because).toContain("the clamp has 0.123 in of flat sheet to grip and needs 0.252 in at bend 2");
+  expect(refused.longestMm).toBe(0);
 });
 
 describe("a part that would do with a bar of its own", () => {

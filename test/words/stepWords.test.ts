@@ -1,13 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Member } from "../../src/jobFile/answer.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
-import {
-  angleWords,
-  blockWords,
-  outcomeSentence,
-  stepTitle,
-  throatWords,
-} from "../../src/words/stepWords.ts";
+import { blockWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
 import { hit, stepOf } from "../jobFile/answers.ts";
 
 describe("throatWords", () => {
@@ -48,18 +43,20 @@ describe("blockWords and outcomeSentence", () => {
       ...hit,
       contact: { angle: 0, part: "inside of bend 1", member: "part", point: [0, 0] },
     });
-    expect(blockWords(atRest, "bar")).toBe(
+    expect(blockWords(atRest, "bar", "mm")).toBe(
       "already at rest the inside of bend 1 meets another part of the sheet",
     );
   });
 
   it("tell a leaf that stops from a part that cannot be put in or taken out", () => {
     const still = { ...hit, contact: null };
-    expect(blockWords({ ...still, reached: 80 }, "bar")).toBe(
+    expect(blockWords({ ...still, reached: 80 }, "bar", "mm")).toBe(
       "the leaf stops at 80°, and this bend wants 92°",
     );
-    expect(blockWords({ ...still, reached: 92, load: "blocked" }, "bar")).toContain("into the throat");
-    expect(blockWords({ ...still, reached: 92, unload: "blocked" }, "bar")).toContain("out of the throat");
+    expect(blockWords({ ...still, reached: 92, load: "blocked" }, "bar", "mm")).toContain("into the throat");
+    expect(blockWords({ ...still, reached: 92, unload: "blocked" }, "bar", "mm")).toContain(
+      "out of the throat",
+    );
   });
 
   const near = (member: Member, step = stepOf()) => ({ ...step, nearest: { member } });
@@ -78,6 +75,6 @@ describe("blockWords and outcomeSentence", () => {
     );
     const alone = stepOf({ clearance: null, clearancePoints: null });
     expect(outcomeSentence(alone, "mm", "bar")).toBe("Nothing else comes near.");
-    expect(blockWords(stepOf(), "bar")).toBeUndefined();
+    expect(blockWords(stepOf(), "bar", "mm")).toBeUndefined();
   });
 });

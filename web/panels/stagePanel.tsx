@@ -3,15 +3,9 @@
  * buttons to change them in place; and the step in words for those who hear it.
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { angleWords } from "../../src/words/angleWords.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
-import {
-  angleWords,
-  capital,
-  faceWords,
-  outcomeSentence,
-  stepTitle,
-  throatWords,
-} from "../../src/words/stepWords.ts";
+import { capital, faceWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { wireGestures } from "../stage/gestures.ts";
 import { Player } from "../stage/player.ts";

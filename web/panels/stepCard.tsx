@@ -4,7 +4,8 @@
 
 import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { angleWords, bendWords, faceWords, outcomeSentence, throatWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
+import { bendWords, faceWords, outcomeSentence, throatWords } from "../../src/words/stepWords.ts";
 import { Field } from "../fields/field.tsx";
 import { Sign, VERDICT_SIGNS } from "./sign.tsx";
 

@@ -4,7 +4,8 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
-import { angleWords, throatWords } from "../../src/words/stepWords.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
+import { throatWords } from "../../src/words/stepWords.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
 import { usePage } from "../page.ts";
 import { worstStep } from "../stage/stepPose.ts";

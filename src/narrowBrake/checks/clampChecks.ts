@@ -118,14 +118,15 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
   const bolt = measured(under, "bolt-1");
   const washerHole = washer.holes[0]!.diameter;
   const holderHole = measured(under, "holder").holes[0]!.diameter;
-  const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2;
+  const slotMm2 = (washerHole * (washer.wideMm - holderHole)) / 2;
+  const areaMm2 = washer.wideMm * washer.longMm - (Math.PI / 4) * holderHole ** 2 - slotMm2;
   // The nut presses in a ring, the holder bears in a ring round its larger hole.
   const nutRing = 0.625 * bolt.diameterMm;
   const holderRing = (holderHole / 2 + washer.wideMm / 2) / 2;
   const washerMpa =
     (6 * forces.mostN * (holderRing - nutRing)) /
     Math.PI /
-    ((washer.wideMm - washerHole) * washer.highMm ** 2);
+    (((washer.wideMm - washerHole) / 2) * washer.highMm ** 2);
   return [
     checkOf({
       member: "hold-down bolts",
@@ -152,26 +153,26 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
       grows: "capMm",
     }),
     checkOf({
-      member: "plate washers",
+      member: "slotted washers",
       check: "pressure on the holder",
       value: forces.mostN / areaMm2,
       limit: allowed(under).welded,
       unit: "MPa",
-      formula: "p = F/A, less the holder's hole",
+      formula: "p = F/A, less the holder's hole and the slot",
       source: STATICS,
       assumptions: [AT_MOST],
       pieces: ["washer-1", "holder"],
       grows: "bolt",
     }),
     checkOf({
-      member: "plate washers",
+      member: "slotted washers",
       check: "bending over the hole",
       value: washerMpa,
       limit: allowed(under).welded,
       unit: "MPa",
-      formula: "σ = 6·F·(R − r)/(π·b·t²) over a middle line",
+      formula: "σ = 6·F·(R − r)/(π·b·t²), b one leg beside the hole",
       source: STATICS,
-      assumptions: [AT_MOST, "nut and holder press in rings"],
+      assumptions: [AT_MOST, "nut and holder press in rings", "the side of the slot carries nothing"],
       pieces: ["washer-1", "bolt-1"],
       grows: "washerMm",
     }),

@@ -1,9 +1,9 @@
 /**
- * The assembly drawn on pages of their own: front and top view, and the section through a bolt, each to a stated scale, with the names
+ * The assembly drawn on pages of their own: top view, front view, and the section through a bolt, each to a stated scale, with the names
  * of the pieces and the sizes that the pieces' own drawings don't have. Third-angle projection, marked.
  */
 import type { Mark } from "../../drawing/model.ts";
-import { onItsSide, onPaper, type Page, type Placed } from "../../drawing/page.ts";
+import { onPaper, type Page, type Placed } from "../../drawing/page.ts";
 import { type PageSize, PRINTER_MARGIN_MM } from "../../drawing/pageSize.ts";
 import type { Point } from "../../plane/point.ts";
 import { formatLength, type LengthUnit } from "../../units/length.ts";
@@ -11,123 +11,164 @@ import type { Mm } from "../../units/quantity.ts";
 import type { NarrowBrakePlan } from "../narrowBrake.ts";
 import { boxOfShape, isRound, type Piece, pieceOf } from "../solid.ts";
 import { type Side, seenBox, viewFrom } from "./orthographic.ts";
-import { type Scale, scaleFor } from "./scales.ts";
+import { largerOf, type Scale } from "./scales.ts";
 import { sectionSheet } from "./sectionSheet.ts";
-import {
-  label,
-  leaders,
-  measured,
-  placer,
-  ROW_MM,
-  titleMarks,
-  unitName,
-  type Window,
-  WORDS_MM,
-} from "./sheetParts.ts";
+import { label, leaders, measured, placer, ROW_MM, titleMarks, unitName, type Window } from "./sheetParts.ts";
 
-/** Pages: front and top view, then the section. */
+/** Pages: top view, front view, section; each upright or lying, whichever shows it larger. */
 export function assemblySheets(plan: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page[] {
-  const aside = onItsSide(size);
-  return [frontAndTop(plan, units, aside), sectionSheet(plan, units, aside)];
+  return [topSheet(plan, units, size), frontSheet(plan, units, size), sectionSheet(plan, units, size)];
 }
 
 /** Handles as they are drawn: cut short, so that the rest shows at a larger scale. */
-function cutShort(pieces: readonly Piece[], endX: Mm): Piece[] {
-  return pieces.map((piece) =>
-    piece.name === "handle" && isRound(piece.shape)
-      ? { ...piece, shape: { ...piece.shape, to: [endX, piece.shape.to[1], piece.shape.to[2]] as const } }
-      : piece,
-  );
+function shownPieces({ assembly, places, sizes }: NarrowBrakePlan): Piece[] {
+  const endX = Math.min(places.handleEndX, sizes.leafMm + 60);
+  return assembly.pieces
+    .filter(({ name }) => name !== "foot bolt")
+    .map((piece) =>
+      piece.name === "handle" && isRound(piece.shape)
+        ? { ...piece, shape: { ...piece.shape, to: [endX, piece.shape.to[1], piece.shape.to[2]] as const } }
+        : piece,
+    );
 }
 
-function frontAndTop({ assembly, places, sizes }: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page {
-  const pieces = cutShort(assembly.pieces, Math.min(places.handleEndX, sizes.leafMm + 60)).filter(
-    ({ name }) => name !== "foot bolt",
-  );
+/** Room for names on the right and for dimensions on the left and above or below, millimetres of the page. */
+const NAMES_MM: Mm = 48;
+const LEFT_MM: Mm = 26;
+const TITLE_ROOM_MM: Mm = 18;
+
+interface Laid {
+  readonly size: PageSize;
+  readonly scale: Scale;
+  readonly placed: Placed;
+  readonly place: (point: Point) => Point;
+  readonly window: Window;
+}
+
+/** A view on the page that shows it larger, with rows of dimensions above and below. */
+function laid(
+  side: Side,
+  pieces: readonly Piece[],
+  rows: { readonly above: number; readonly below: number },
+  units: LengthUnit,
+  upright: PageSize,
+): Laid {
+  const window = windowOf(side, pieces);
+  const { size, scale } = largerOf(upright, units, window, ({ widthMm, heightMm }) => ({
+    wideMm: widthMm - 2 * PRINTER_MARGIN_MM - NAMES_MM - LEFT_MM,
+    highMm: heightMm - 2 * PRINTER_MARGIN_MM - TITLE_ROOM_MM - (rows.above + rows.below + 1.5) * ROW_MM,
+  }));
+  const at = {
+    x: (size.widthMm + LEFT_MM - NAMES_MM) / 2,
+    top: size.heightMm - PRINTER_MARGIN_MM - TITLE_ROOM_MM - (rows.above + 0.7) * ROW_MM,
+  };
+  return {
+    size,
+    scale,
+    window,
+    place: placer(window, at, scale),
+    placed: view(side, pieces, window, at, scale),
+  };
+}
+
+function topSheet(plan: NarrowBrakePlan, units: LengthUnit, upright: PageSize): Page {
+  const pieces = shownPieces(plan);
+  const { places, assembly } = plan;
   const words = (mm: Mm) => formatLength(mm, units);
-  const front = windowOf("front", pieces);
-  const top = windowOf("top", pieces);
-  const room = {
-    wideMm: size.widthMm - 2 * PRINTER_MARGIN_MM - 44,
-    highMm: size.heightMm - 2 * PRINTER_MARGIN_MM - 96,
-  };
-  const scale = scaleFor({ wideMm: front.wideMm, highMm: front.highMm + top.highMm }, room, units);
-  const centerX = size.widthMm / 2;
-  const topAt = size.heightMm - PRINTER_MARGIN_MM - 26;
-  const frontAt = topAt - top.highMm * scale.ratio - 30;
-  const views = [
-    view("top", pieces, top, { x: centerX, top: topAt }, scale),
-    view("front", pieces, front, { x: centerX, top: frontAt }, scale),
-  ];
-  const onTop = placer(top, { x: centerX, top: topAt }, scale);
-  const onFront = placer(front, { x: centerX, top: frontAt }, scale);
-  const bolts = pieces.filter(({ name }) => name === "hold-down bolt").map(({ shape }) => boxOfShape(shape));
-  const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
-  const wide = (id: string, y: Mm, rows: number): Mark => {
-    const { min, max } = box(id);
-    const [a, b] = [onFront({ x: max[2], y }), onFront({ x: min[2], y })];
-    return measured(a, b, words(max[2] - min[2]), rows * ROW_MM);
-  };
-  const lowY = front.min.y;
-  const boltWs = bolts.map(({ min, max }) => (min[2] + max[2]) / 2);
-  const dims: Mark[] = [
-    ...boltWs
+  const { size, scale, placed, place, window } = laid("top", pieces, { above: 1, below: 2 }, units, upright);
+  const middles = (name: string) =>
+    pieces
+      .filter((piece) => piece.name === name)
+      .map(({ shape }) => (boxOfShape(shape).min[2] + boxOfShape(shape).max[2]) / 2)
+      .sort((p, q) => p - q);
+  const capBack = -boxOfShape(pieceOf(assembly, "cap").shape).min[0];
+  const apart = (ws: readonly Mm[], y: Mm, offset: (i: number) => Mm): Mark[] =>
+    ws
       .slice(1)
-      .map((w, i) =>
-        measured(
-          onTop({ x: boltWs[i]!, y: top.max.y }),
-          onTop({ x: w, y: top.max.y }),
-          words(w - boltWs[i]!),
-          5,
-        ),
-      ),
-    wide("bar", lowY, 1),
-    wide("holder", lowY, 2),
-    wide("leaf", lowY, 3),
-    measured(
-      onFront({ x: box("bed-ear-right").max[2], y: lowY }),
-      onFront({ x: box("bed-ear-left").min[2], y: lowY }),
-      words(box("bed-ear-right").max[2] - box("bed-ear-left").min[2]),
-      4 * ROW_MM,
-    ),
-    measured(
-      onTop({ x: top.min.x, y: 0 }),
-      onTop({ x: top.min.x, y: -box("cap").min[0] }),
-      words(-box("cap").min[0]),
-      7,
-    ),
-    measured(
-      onTop({ x: top.min.x, y: 0 }),
-      onTop({ x: top.min.x, y: places.railBackMm }),
-      words(places.railBackMm),
-      15,
-    ),
-  ];
-  const lengthNames = ["clamp bar", "holder", "leaf", "over the ears"].map(
-    (name, i): Mark => ({
-      kind: "text",
-      layer: "note",
-      at: { x: PRINTER_MARGIN_MM, y: onFront({ x: 0, y: lowY }).y - (i + 1) * ROW_MM - 1 },
-      words: name,
-      heightMm: WORDS_MM,
-      anchor: "start",
-    }),
-  );
+      .map((w, i) => measured(place({ x: ws[i]!, y }), place({ x: w, y }), words(w - ws[i]!), offset(i)));
+  const left = (depth: Mm, offset: Mm) =>
+    measured(place({ x: window.min.x, y: 0 }), place({ x: window.min.x, y: depth }), words(depth), offset);
+  const handles = middles("handle");
+  const feet = middles("foot");
+  const below = (ws: readonly Mm[], row: number): Mark[] =>
+    ws.length < 2
+      ? []
+      : [
+          measured(
+            place({ x: ws[1]!, y: window.min.y }),
+            place({ x: ws[0]!, y: window.min.y }),
+            words(ws[1]! - ws[0]!),
+            row * ROW_MM,
+          ),
+        ];
   return {
     size,
     placed: [
-      ...views,
-      onPaper(size, "Front and top view of the narrow brake.", [
+      placed,
+      onPaper(size, "Top view of the narrow brake.", [
         ...titleMarks(
-          `Assembly: top view over front view, ${scale.words}. Lengths in ${unitName(units)}. Dashed: hidden. Handles cut short; they reach ${words(places.handleEndX)} from the pivot.`,
+          [
+            `Top view, ${scale.words}. Lengths in ${unitName(units)}. Dashed: hidden.`,
+            `Below it: handles apart${feet.length > 0 ? ", then feet apart, middle to middle" : ""}. Handles cut short: they reach ${words(places.handleEndX)} from the pivot.`,
+          ],
           size,
         ),
-        ...names("top", pieces, onTop, ["bed cap", "holder", "leaf", "screw rail", "handle", "bed ear"]),
-        ...names("front", pieces, onFront, ["spine", "leaf ear", "hold-down nut", "foot"]),
-        label("top view", PRINTER_MARGIN_MM, topAt + 8),
-        label("front view", PRINTER_MARGIN_MM, frontAt + 8),
-        ...dims,
-        ...lengthNames,
+        ...names("top", pieces, place, [
+          "bed cap",
+          "holder",
+          "leaf",
+          "screw rail",
+          "handle",
+          "bed ear",
+          "foot",
+        ]),
+        ...apart(middles("hold-down bolt"), window.max.y, () => 5),
+        left(capBack, 7),
+        left(places.railBackMm, 15),
+        ...below(handles, 0.8),
+        ...below(feet, 1.8),
+      ]),
+    ],
+  };
+}
+
+function frontSheet(plan: NarrowBrakePlan, units: LengthUnit, upright: PageSize): Page {
+  const pieces = shownPieces(plan);
+  const words = (mm: Mm) => formatLength(mm, units);
+  const { size, scale, placed, place, window } = laid(
+    "front",
+    pieces,
+    { above: 0, below: 5 },
+    units,
+    upright,
+  );
+  const box = (id: string) => boxOfShape(pieceOf(plan.assembly, id).shape);
+  const lowY = window.min.y;
+  const lengths = [
+    { name: "clamp bar", from: box("bar").min[2], to: box("bar").max[2] },
+    { name: "holder", from: box("holder").min[2], to: box("holder").max[2] },
+    { name: "leaf", from: box("leaf").min[2], to: box("leaf").max[2] },
+    { name: "spine", from: box("spine").min[2], to: box("spine").max[2] },
+    { name: "over the ears", from: box("bed-ear-left").min[2], to: box("bed-ear-right").max[2] },
+  ];
+  return {
+    size,
+    placed: [
+      placed,
+      onPaper(size, "Front view of the narrow brake.", [
+        ...titleMarks([`Front view, ${scale.words}. Lengths in ${unitName(units)}. Dashed: hidden.`], size),
+        ...names("front", pieces, place, ["spine", "leaf", "leaf ear", "bed ear", "hold-down nut", "foot"]),
+        ...lengths.map(({ from, to }, i) =>
+          measured(
+            place({ x: to, y: lowY }),
+            place({ x: from, y: lowY }),
+            words(to - from),
+            (i + 0.8) * ROW_MM,
+          ),
+        ),
+        ...lengths.map(({ name }, i) =>
+          label(name, PRINTER_MARGIN_MM, place({ x: 0, y: lowY }).y - (i + 0.8) * ROW_MM - 1),
+        ),
       ]),
     ],
   };

@@ -4,7 +4,16 @@
  * Exact; everything is read off the piece.
  */
 import type { Mm } from "../../units/quantity.ts";
-import { type Box, boxOfShape, type Hole, isRound, type Piece, type Xyw } from "../solid.ts";
+import {
+  arcPoints,
+  type Box,
+  boxOfShape,
+  type Hole,
+  isRound,
+  type Piece,
+  type Xy,
+  type Xyw,
+} from "../solid.ts";
 
 type Axis = 0 | 1 | 2;
 
@@ -16,6 +25,8 @@ export interface FaceHole {
   /** Null where it goes right through. */
   readonly deepMm: Mm | null;
   readonly reason: string | undefined;
+  /** Open to the lower edge of the face: the outline shows it. */
+  readonly slot: boolean;
 }
 
 export interface PieceFace {
@@ -55,6 +66,9 @@ export function faceOf(piece: Piece): PieceFace {
           [0, 0],
           [longMm, 0],
           [longMm, wideMm],
+          ...holes
+            .filter(({ slot }) => slot)
+            .flatMap(({ from, diameter }) => slotIn(along(from), across(from), diameter / 2, wideMm)),
           [0, wideMm],
         ],
     holes: holes.map((hole) => ({
@@ -64,9 +78,15 @@ export function faceOf(piece: Piece): PieceFace {
       tapped: hole.tapped,
       deepMm: throughDepth(hole, size(thickAxis)),
       reason: hole.reason,
+      slot: hole.slot === true,
     })),
     end: shows ? undefined : profile,
   };
+}
+
+/** From the lower edge up to the hole, half round it and back. */
+function slotIn(along: Mm, across: Mm, radius: Mm, edge: Mm): readonly Xy[] {
+  return [[along + radius, edge], ...arcPoints([along, across], radius, 0, -Math.PI), [along - radius, edge]];
 }
 
 function throughDepth({ from, to }: Hole, thickMm: Mm): Mm | null {

@@ -31,10 +31,12 @@ export function pieceFiles({
     ];
     const text = polylineDxf({
       outlines: [face.outline.map(([along, across]) => at(along, across))],
-      holes: face.holes.map(({ alongMm, acrossMm, diameterMm }) => ({
-        center: at(alongMm, acrossMm),
-        diameterMm,
-      })),
+      holes: face.holes
+        .filter(({ slot }) => !slot)
+        .map(({ alongMm, acrossMm, diameterMm }) => ({
+          center: at(alongMm, acrossMm),
+          diameterMm,
+        })),
       words: notes.map((words, i) => ({
         at: { x: 0, y: -(i + 2) * 1.6 * height },
         text: words,

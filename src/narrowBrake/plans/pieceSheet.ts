@@ -74,7 +74,7 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
       marks.push(
         ...faceMarks(face, [over, under], { left: faceLeft, top: faceTop, ratio: scale.ratio }, words),
       );
-      marks.push(caption(`Face, ${scale.words}`, leftMm, faceTop - faceHighMm - belowMm - 5));
+      marks.push(caption(`Face, ${scale.words}`, faceLeft, faceTop - faceHighMm - belowMm - 5));
       const lowerTop = topMm - title.heightMm - viewMm;
       if (face.end && endScale) {
         marks.push(
@@ -153,15 +153,11 @@ function faceMarks(
     const center = at(hole.alongMm, hole.acrossMm);
     const radius = Math.max((hole.diameterMm / 2) * ratio, 0.35);
     const arm = radius + 1.5;
+    if (!hole.slot) {
+      const layer = hole.deepMm === null ? "edge" : "hidden";
+      marks.push({ kind: "arc", layer, center, radius, startRad: 0, sweepRad: 2 * Math.PI });
+    }
     marks.push(
-      {
-        kind: "arc",
-        layer: hole.deepMm === null ? "edge" : "hidden",
-        center,
-        radius,
-        startRad: 0,
-        sweepRad: 2 * Math.PI,
-      },
       centreLine({ x: center.x - arm, y: center.y }, { x: center.x + arm, y: center.y }),
       centreLine({ x: center.x, y: center.y - arm }, { x: center.x, y: center.y + arm }),
     );
@@ -220,7 +216,7 @@ function holeTable(kinds: readonly HoleKind[], { units, threads }: SheetFor, wid
       ? `tap ${one!.tapped}, drill ${thread?.tapDrill ?? ""}`
       : one!.reason === "countersink"
         ? `countersink to ${words(one!.diameterMm)}`
-        : words(one!.diameterMm);
+        : `${words(one!.diameterMm)}${one!.slot ? ", slot as wide" : ""}`;
     const sorted = [...holes].sort((a, b) => a.alongMm - b.alongMm);
     const across = [...new Set(sorted.map(({ acrossMm }) => words(acrossMm)))];
     return [

@@ -10,14 +10,14 @@ import { formatLength, type LengthUnit } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import type { NarrowBrakePlan } from "../narrowBrake.ts";
 import { boxOfShape, pieceOf } from "../solid.ts";
-import { scaleFor } from "./scales.ts";
+import { largerOf } from "./scales.ts";
 import { sectionPlace, sectionThrough } from "./sectionThrough.ts";
 import { leaders, measured, placer, ROW_MM, titleMarks, unitName } from "./sheetParts.ts";
 
 /** Room beside the section for names and dimensions, millimetres of the page. */
 const BESIDE_MM: Mm = 40;
 
-export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: PageSize): Page {
+export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, upright: PageSize): Page {
   const { assembly, places } = plan;
   const { pieces } = assembly;
   const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
@@ -31,12 +31,11 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: Pag
     y: Math.min(...boxes.map((one) => one.min[1])),
   };
   const max = { x: handleShown, y: Math.max(...boxes.map((one) => one.max[1])) };
-  const room = {
-    wideMm: size.widthMm - 2 * PRINTER_MARGIN_MM - 2 * BESIDE_MM - 36,
-    highMm: size.heightMm - 2 * PRINTER_MARGIN_MM - 60,
-  };
-  const scale = scaleFor({ wideMm: max.x - min.x, highMm: max.y - min.y }, room, units);
   const window = { min, max, wideMm: max.x - min.x, highMm: max.y - min.y };
+  const { size, scale } = largerOf(upright, units, window, ({ widthMm, heightMm }) => ({
+    wideMm: widthMm - 2 * PRINTER_MARGIN_MM - 2 * BESIDE_MM - 14,
+    highMm: heightMm - 2 * PRINTER_MARGIN_MM - 62,
+  }));
   const at = { x: size.widthMm / 2, top: size.heightMm - PRINTER_MARGIN_MM - 46 };
   const place = placer(window, at, scale);
   const words = (mm: Mm) => formatLength(mm, units);
@@ -90,7 +89,10 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, size: Pag
       drawing,
       onPaper(size, "Section of the narrow brake.", [
         ...titleMarks(
-          `Section through a bolt, ${words(Math.abs(sectionPlace(assembly)))} ${units} from the middle, ${scale.words}. Lengths in ${unitName(units)}. Handles cut short; they reach ${words(places.handleEndX)} from the pivot.`,
+          [
+            `Section through a bolt, ${words(Math.abs(sectionPlace(assembly)))} ${units} from the middle, ${scale.words}. Lengths in ${unitName(units)}.`,
+            `Dashed: hidden. Handles cut short: they reach ${words(places.handleEndX)} from the pivot.`,
+          ],
           size,
         ),
         ...dims,

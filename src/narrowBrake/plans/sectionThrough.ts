@@ -16,7 +16,7 @@ const HATCHED: Readonly<Record<string, Layer>> = {
   "screw rail": "frame",
   "heel strip": "frame",
   leaf: "leaf",
-  "plate washer": "frame",
+  "slotted washer": "frame",
 };
 const ROUND_POINTS = 48;
 
@@ -54,11 +54,15 @@ export function sectionThrough(assembly: Assembly): Mark[] {
         {
           kind: "outline",
           layer: HATCHED[piece.name]!,
-          outline: polygon(profileOf(piece).map(([x, y]) => ({ x, y }))),
+          outline: polygon(profileOf(piece.shape).map(([x, y]) => ({ x, y }))),
         },
       ]),
     ...[screw, lock, ...cut.filter(({ name }) => HATCHED[name] === undefined)].flatMap((piece): Mark[] => [
-      { kind: "outline", layer: "face", outline: polygon(profileOf(piece).map(([x, y]) => ({ x, y }))) },
+      {
+        kind: "outline",
+        layer: "face",
+        outline: polygon(profileOf(piece.shape).map(([x, y]) => ({ x, y }))),
+      },
     ]),
     { kind: "cross", layer: "note", at: { x: 0, y: 0 } },
   ];
@@ -68,15 +72,41 @@ function kinds(pieces: readonly Piece[], name: string): Piece[] {
   return pieces.filter((piece) => piece.name === name).slice(0, 1);
 }
 
-function outlineOf(piece: Piece, layer: Layer): Mark[] {
-  const profile = profileOf(piece);
-  return profile.map(([x, y], i) => {
+/** Straight edges as lines, arcs as arcs, so that both can be dashed. */
+function outlineOf({ shape }: Piece, layer: Layer): Mark[] {
+  if (isRound(shape) && Math.abs(shape.to[2] - shape.from[2]) > 1e-9) {
+    const [x, y] = shape.from;
+    return [
+      {
+        kind: "arc",
+        layer,
+        center: { x, y },
+        radius: shape.diameter / 2,
+        startRad: 0,
+        sweepRad: 2 * Math.PI,
+      },
+    ];
+  }
+  const profile = profileOf(shape);
+  const marks: Mark[] = [];
+  let arc: { startRad: number; sweepRad: number } | undefined;
+  profile.forEach(([x, y], i) => {
     const [nx, ny] = profile[(i + 1) % profile.length]!;
-    return { kind: "line", layer, from: { x, y }, to: { x: nx, y: ny } };
+    const [radius, next] = [Math.hypot(x, y), Math.hypot(nx, ny)];
+    // Ears are rounded about the pivot, which is the origin.
+    if (Math.abs(radius - next) < 1e-6 && Math.hypot(nx - x, ny - y) < radius / 4) {
+      const turn = Math.atan2(x * ny - y * nx, x * nx + y * ny);
+      arc = { startRad: arc?.startRad ?? Math.atan2(y, x), sweepRad: (arc?.sweepRad ?? 0) + turn };
+      return;
+    }
+    if (arc) marks.push({ kind: "arc", layer, center: { x: 0, y: 0 }, radius, ...arc });
+    arc = undefined;
+    marks.push({ kind: "line", layer, from: { x, y }, to: { x: nx, y: ny } });
   });
+  return marks;
 }
 
-function profileOf({ shape }: Piece): readonly Xy[] {
+function profileOf(shape: Piece["shape"]): readonly Xy[] {
   if (!isRound(shape)) return shape.profile;
   if (Math.abs(shape.to[2] - shape.from[2]) > 1e-9) {
     return Array.from({ length: ROUND_POINTS }, (_, i) => {

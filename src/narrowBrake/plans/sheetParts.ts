@@ -53,7 +53,7 @@ export function leaders(
   });
 }
 
-export function titleMarks(words: string, size: PageSize): Mark[] {
+export function titleMarks(lines: readonly string[], size: PageSize): Mark[] {
   const top = size.heightMm - PRINTER_MARGIN_MM;
   return [
     {
@@ -64,7 +64,7 @@ export function titleMarks(words: string, size: PageSize): Mark[] {
       heightMm: TITLE_MM,
       anchor: "start",
     },
-    label(words, PRINTER_MARGIN_MM, top - TITLE_MM - 5.5),
+    ...lines.map((words, i) => label(words, PRINTER_MARGIN_MM, top - TITLE_MM - 5.5 - 4.5 * i)),
     ...projectionSign({ x: size.widthMm - PRINTER_MARGIN_MM - 30, y: top - 6 }),
   ];
 }

@@ -62,7 +62,7 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: clamp,
     },
     {
-      words: `Screw the bolts into the cap, lower nuts tight. Put springs, heel strip, clamp, washers and nuts on. Set the bar with the setback screws, lock them, tighten the nuts to ${torqueWords(nutTorqueNm(under), units)}.`,
+      words: `Screw the bolts into the cap, lower nuts tight. Put springs, heel strip, clamp, slotted washers (slots to the back) and nuts on. Set the bar with the setback screws, lock them, tighten the nuts to ${torqueWords(nutTorqueNm(under), units)}.`,
       shows: assembly.pieces.map(({ id }) => id),
     },
   ];

@@ -31,17 +31,17 @@ export function workOn(piece: Piece, under: UnderLoad): string {
     case "bed cap":
       return `Front top edge sharp, not rounded, ${straight}; dress after welding. Weld to the spine: fillet ${words(sizes.weldMm)} both sides${runs}.`;
     case "spine":
-      return `Weld under the cap, front face ${words(places.spineFrontMm)} behind the cap's front edge, the same length standing out at both ends. Keep the ends bare for the ears.`;
+      return `Weld under the cap, front face ${words(places.spineFrontMm)} behind the cap's front edge, its ends standing out ${words(places.bedEarW - places.capLongMm / 2)} past the cap's. Keep the ends bare for the ears.`;
     case "screw rail":
       return places.inside
-        ? `Weld on the cap, its back face ${words(places.railBackMm)} behind the cap's front edge: fillet ${words(sizes.railWeldMm)} before and behind${runs}.`
+        ? `Weld on the cap, middle on middle, its back face ${words(places.railBackMm)} behind the cap's front edge: fillet ${words(sizes.railWeldMm)} before and behind${runs}.`
         : `Weld on the cap, one flush with each end, back faces ${words(places.railBackMm)} behind the cap's front edge: fillet ${words(sizes.railWeldMm)} all round.`;
     case "heel strip":
-      return "Cut one from each sheet that you fold; tape it down. Take it out for sheet that reaches so far back.";
+      return `Cut one from each sheet that you fold; tape it to the cap against the rail, its front edge ${words(places.stripFrontMm)} behind the cap's. Take it out for sheet that reaches so far back.`;
     case "bed ear":
-      return `Drill as a pair, clamped together; ream for a press fit of the pin. Weld to the spine's end: fillet ${words(sizes.weldMm)} up the front and the back of the spine, all of the ear's height there.`;
+      return `Drill as a pair, clamped together; ream for a press fit of the pin. Round the corner over the hole to a radius of ${words(places.earRadiusMm)}, about the hole. Weld to the spine's end: fillet ${words(sizes.weldMm)} up the front and the back of the spine, all of the ear's height there.`;
     case "leaf ear":
-      return `Drill as a pair; ream for a running fit. Round the end about the hole. Weld to the leaf's end: fillet ${words(sizes.weldMm)} up its back and its front, from the bottom to just below the hole.`;
+      return `Drill as a pair; ream for a running fit. Round the end to a radius of ${words(places.earRadiusMm)}, about the hole. Weld to the leaf's end: fillet ${words(sizes.weldMm)} up its back and its front, from the bottom to just below the hole.`;
     case "hinge pin":
       return "Press into the bed ear, flush outside; tack there. Free in the leaf ear, oiled.";
     case "leaf rest":
@@ -50,12 +50,12 @@ export function workOn(piece: Piece, under: UnderLoad): string {
       return `Face and back edge sharp, ${straight}. No weld on the working face.`;
     case "handle":
       return `Let into the leaf, ${words(places.handleRootX)} short of its back; fillet ${words(sizes.weldMm)} round it in front. Round the hand's end.`;
-    case "plate washer":
-      return "Break all edges.";
+    case "slotted washer":
+      return "Drill, then saw out to the back edge as wide as the hole, so that it slides off the bolt. Round the front corners and break all edges.";
     case "hold-down bolt":
       return "Chamfer both ends. Screw into the cap, lower nut tight under it; thread locker.";
     case "foot":
-      return `Weld under the spine: fillet ${words(sizes.weldMm)} before and behind, as long as the foot is wide.`;
+      return `Weld under the spine, square to it, the middle of each foot ${words(places.bedEarW - places.footW)} from the spine's end, its front end ${words(places.footFrontMm)} behind the cap's front edge: fillet ${words(sizes.weldMm)} before and behind, as long as the foot is wide.`;
     case "lift spring":
       return "Stiff enough to lift the clamp: see what the brake carries.";
     case "setback screw":

@@ -49,7 +49,7 @@ function carries(under: UnderLoad): string[] {
   const force = (newtons: number) => forceWords(newtons, units);
   const forces = clampForces(under);
   const bolts = sizes.boltGaps + 1;
-  const turns = Math.ceil((2 * places.liftMm) / sizes.bolt.pitchMm) / 2;
+  const turns = places.openingTurns;
   const wrenchMm = units === "in" ? 304.8 : 300;
   const torque = nutTorqueNm(under);
   const most = tighteningTorque(sizes.bolt, reusablePreload(sizes.bolt, stock.boltGrade));
@@ -61,12 +61,19 @@ function carries(under: UnderLoad): string[] {
   return [
     `Clamp: ${force(loads.clampN.value)} along the bend, asked for by ${loads.clampN.part}; leaf: ${force(loads.leafN.value)}, by ${loads.leafN.part}. The load factor is in both.`,
     `Nuts: tighten each of ${bolts} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each bolt.`,
-    `Opening: ${Number(turns.toFixed(1))} turns back on each nut, together ${Number((turns * bolts).toFixed(1))}, and the springs lift the bar by ${length(places.liftMm)}. The nuts stay on.`,
+    `Opening: turn each nut back by ${turnWords(turns)}, ${turnWords(turns * bolts)} in all, and pull the slotted washers out to the front: the springs lift the bar by ${length(places.liftMm)}. The nuts stay on. Closing: push the bar down, slide the washers in until they stop, tighten.`,
+    "The same sheet again: scribe a line over nut and washer once the torque is right, and tighten to the line. Check the torque when the sheet changes, and every morning.",
     `Springs: each must push at least ${force((clampKg * GRAVITY) / 2)} when the clamp stands open.`,
     `Handles: ${length(places.reachMm)} from pivot to hand, for ${force(requirements.handForceN * sizes.people)} ${sizes.people === 1 ? "of one person's two hands" : "of two people, one on each handle"}.`,
     `Hinges: ${force(hingeForce(under))} on each pin.`,
     `Setback screws: ${places.screws} of ${sizes.screw.name}; ${length(sizes.screw.pitchMm)} a turn, ${length(places.travelMm)} of travel.`,
   ];
+}
+
+function turnWords(turns: number): string {
+  const whole = Math.floor(turns);
+  const half = turns > whole ? "1/2" : "";
+  return `${[whole > 0 ? String(whole) : "", half].join(" ").trim()} ${turns > 1 ? "turns" : "turn"}`;
 }
 
 function crown(under: UnderLoad): string[] {
@@ -165,6 +172,7 @@ function cautions(under: UnderLoad): string[] {
     "Leaf and bar crush: hands off the sheet before the leaf moves, and nobody else in its swing. The hinges pinch: keep fingers off the ears.",
     lift,
     tipping,
+    "Never fold with a slotted washer half in or missing: the nut would slip off it.",
     "The leaf falls back to its rests when you let go: let it down by hand.",
     "Welding and grinding: eyes, hands, lungs and fire watched. Grind zinc and paint off first: their fumes poison.",
   ];

@@ -67,11 +67,11 @@ describe("noseroom, when a file may not grow as large as it must,", () => {
   });
 
   it("writes no picture at all where one of them finds no place", async () => {
-    await mkdir(join(folder, "pictures/step-02-bend-2.svg"), { recursive: true });
+    await mkdir(join(folder, "pictures/step-02-bend-3.svg"), { recursive: true });
     const { status, out, err } = await noseroomProcess(["check", JOB, "--svg", "pictures"], { cwd: folder });
     expect({ status, out }).toEqual({ status: 2, out: "" });
-    expect(err).toMatch(/step-02-bend-2\.svg is a folder; name a file\.\n$/u);
-    expect(await readdir(join(folder, "pictures"))).toEqual(["step-02-bend-2.svg"]);
+    expect(err).toMatch(/step-02-bend-3\.svg is a folder; name a file\.\n$/u);
+    expect(await readdir(join(folder, "pictures"))).toEqual(["step-02-bend-3.svg"]);
   });
 });
 
