@@ -9,12 +9,18 @@ import { answerWholeWays } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import type { OpenedWhole } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
-import type { WaysOptions } from "./ways.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeOut } from "./writeOut.ts";
+import { type WriteOptions, writeOut } from "./writeOut.ts";
+
+interface WholeWaysOptions extends WriteOptions {
+  readonly json?: boolean;
+  readonly shop?: string;
+  readonly take?: string;
+  readonly output?: string;
+}
 
 /** Prints the ways, or the job with one of them taken; 0 where there is one or none is needed, else 1. */
-export async function waysOfWhole({ whole, file }: OpenedWhole, options: WaysOptions): Promise<number> {
+export async function waysOfWhole({ whole, file }: OpenedWhole, options: WholeWaysOptions): Promise<number> {
   if (options.shop !== undefined)
     throw new Refusal("--shop is for sections; of a whole part we change the job's own brake and part only.");
   const { answer, ways } = await answerWholeWays(whole, file);

@@ -31,13 +31,14 @@ export interface WholeWay {
 
 /** The file with some keys changed; the one handed in is left as it is. */
 export function withKeys(file: WholeFile, changes: readonly KeyChange[]): WholeFile {
-  const made = structuredClone(file);
-  for (const { path, to } of changes) {
-    let group = made as unknown as Record<string | number, unknown>;
-    for (const key of path.slice(0, -1)) group = group[key] as Record<string | number, unknown>;
-    const last = path.at(-1)!;
-    if (to === null) delete group[last];
-    else group[last] = to;
-  }
-  return made;
+  return changes.reduce<unknown>((made, { path, to }) => withKey(made, path, to), file) as WholeFile;
+}
+
+function withKey(group: unknown, [key, ...rest]: KeyChange["path"], to: unknown): unknown {
+  if (key === undefined) return to;
+  const copy = Array.isArray(group) ? [...group] : { ...(group as object) };
+  const keys = copy as Record<string | number, unknown>;
+  if (rest.length === 0 && to === null) delete keys[key];
+  else keys[key] = withKey(keys[key], rest, to);
+  return copy;
 }

@@ -10,8 +10,8 @@ import { filletedOutline } from "../plane/fillet.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
+import { angleWords } from "../words/angleWords.ts";
 import { lengthWords, placeWords } from "../words/lengthWords.ts";
-import { angleWords } from "../words/stepWords.ts";
 
 /** Words along a bend line, and the least to which they shrink on a short one. */
 const WORDS_MM: Mm = 3;

@@ -49,19 +49,34 @@ export function wholeWays(file: WholeFile, job: WholeJob, answer: WholeAnswer, w
   add(search.finger(blocked));
   add(search.taller());
   for (const corner of search.corners()) add(search.tried(corner));
-  for (const lip of search.lips()) {
+  const [lips, walls] = [search.lips(), search.walls()];
+  const before = ways.length;
+  for (const lip of lips) {
     add(search.turned(lip));
     add(search.largest("lip", lip));
   }
-  for (const wall of search.walls()) add(search.largest("wall", wall));
+  for (const wall of walls) add(search.largest("wall", wall));
+  // Where no one of them helps, all that are alike may.
+  if (ways.length === before) {
+    for (const all of alike(lips, "all lips")) add(search.largest("lip", all));
+    for (const all of alike(walls, "all walls")) add(search.largest("wall", all));
+  }
   add(search.byHand(blocked));
   return ways;
 }
 
 interface Sized {
-  readonly path: readonly (string | number)[];
+  /** Keys that get the size: of one lip or wall, or of all that are alike. */
+  readonly paths: readonly KeyChange["path"][];
   readonly mm: Mm;
   readonly what: string;
+}
+
+/** All of one size as one, where they are all. */
+function alike(all: readonly Sized[], what: string): Sized[] {
+  const [first, second] = all;
+  if (!first || !second || all.some(({ mm }) => mm !== first.mm)) return [];
+  return [{ paths: all.flatMap(({ paths }) => paths), mm: first.mm, what }];
 }
 
 interface Lip extends Sized {
@@ -95,11 +110,17 @@ class Search {
   }
 
   /** The largest size under what is written with which the part folds. */
-  largest(kind: "lip" | "wall", { path, mm, what }: Sized): WholeWay | undefined {
+  largest(kind: "lip" | "wall", { paths, mm, what }: Sized): WholeWay | undefined {
     const step = this.job.units === "mm" ? FINE_MM : MM_PER_INCH / 64;
     const at = (size: Mm) => {
       const to = Math.max(step, Math.floor(size / step) * step);
-      return this.tried({ kind, changes: [{ path, to: this.written(to) }], what, from: mm, to });
+      return this.tried({
+        kind,
+        changes: paths.map((path) => ({ path, to: this.written(to) })),
+        what,
+        from: mm,
+        to,
+      });
     };
     let [low, high] = [mm / 4, mm];
     let best = at(low);
@@ -167,7 +188,7 @@ class Search {
         if (mm === undefined) continue;
         const other = turn === "out" ? "in" : "out";
         lips.push({
-          path: [...path, "size"],
+          paths: [[...path, "size"]],
           mm,
           what: `the ${side} wall's lip`,
           turn: { path: [...path, "turn"], to: other },
@@ -181,7 +202,7 @@ class Search {
         if (mm === undefined) continue;
         const other = turn === "up" ? "down" : "up";
         lips.push({
-          path: [...path, "size"],
+          paths: [[...path, "size"]],
           mm,
           what: `the lip of end ${e + 1}`,
           turn: { path: [...path, "turn"], to: other },
@@ -198,11 +219,11 @@ class Search {
       if (wall === undefined) return [];
       const path = ["part", "box", "walls", side, ...(typeof wall === "object" ? ["height"] : [])];
       const mm = this.mm(typeof wall === "object" ? wall.height : wall);
-      return mm === undefined ? [] : [{ path, mm, what: `the ${side} wall` }];
+      return mm === undefined ? [] : [{ paths: [path], mm, what: `the ${side} wall` }];
     });
     const closed = ends.flatMap(({ size }, e): Sized[] => {
       const mm = this.mm(size);
-      return mm === undefined ? [] : [{ path: ["part", "ends", e, "size"], mm, what: `end ${e + 1}` }];
+      return mm === undefined ? [] : [{ paths: [["part", "ends", e, "size"]], mm, what: `end ${e + 1}` }];
     });
     return [...walls, ...closed];
   }

@@ -3,8 +3,8 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords, placeWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { numbersWords } from "./wholeWords.ts";
 
 /** Size of the blank and what it is of. */

@@ -3,8 +3,8 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 import { faceCalled, fingersWords, strokeName, wholeBlockWords } from "./wholeWords.ts";
 
 /** @example "3. Bend 4, leaf to 92.3°" */

@@ -4,8 +4,8 @@
 import type { WholeWayKind } from "../jobFile/wholeWay.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
+import { angleWords } from "./angleWords.ts";
 import { lengthWords } from "./lengthWords.ts";
-import { angleWords } from "./stepWords.ts";
 
 interface Told {
   readonly kind: WholeWayKind;

@@ -14,7 +14,7 @@ import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
-function numbersWords(numbers: readonly number[]): string {
+export function numbersWords(numbers: readonly number[]): string {
   if (numbers.length < 2) return numbers.join();
   return `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
 }
