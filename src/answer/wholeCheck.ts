@@ -47,12 +47,14 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
     const before = made;
     for (const bend of stroke.bends) made |= 1 << bend;
     let judged = judgeStroke(state, judge.machine, tooling, rules);
-    const fallback = setByUser || judged.verdict !== "hits" ? undefined : own.rowAfter(before);
+    const isBare = tooling.fingers?.length === 0;
+    const fallback = setByUser || (judged.verdict !== "hits" && !isBare) ? undefined : own.rowAfter(before);
     // Fingers that meet nothing say more of what is wrong than those that stand in the way.
     if (fallback) judged = judgeStroke(state, judge.machine, { ...tooling, fingers: fallback.row }, rules);
     const { missing, barred } = fallback ?? {};
     // A row that leaves too much bare is shown and told; it is no way to make the bend.
-    const shown = missing || barred ? { ...judged, verdict: "hits" as const } : judged;
+    const shown =
+      missing || barred || (isBare && !setByUser) ? { ...judged, verdict: "hits" as const } : judged;
     return {
       judged: shown,
       ...(clampedAt && { clampedAt }),
