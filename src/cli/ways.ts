@@ -34,7 +34,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   }
   const { job, file } = await openJobFile(path, options);
   const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
-  const answer = await answerJob(job, file, brakes);
+  const answer = await answerJob(job, file, { brakes, pairs: true });
   const { remedies } = answer;
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];

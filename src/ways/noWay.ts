@@ -17,7 +17,8 @@ const ENDS = ["start", "end"] as const;
 const MOST_TOLD = 3;
 
 /** @example whyNothingHelps(check(duct), duct) // "No small change lets it fold: whichever bend comes last is stopped. …" */
-export function whyNothingHelps({ order }: Answer, job: Job): string {
+export function whyNothingHelps({ order }: Answer, job: Job, pairsTried = false): string {
+  const noChange = pairsTried ? NO_PAIR : NO_CHANGE;
   const met = flatsThatMeet(job);
   if (met) {
     const [near, far] = met.map((flat) => `flat ${flat + 1}`);
@@ -27,15 +28,15 @@ export function whyNothingHelps({ order }: Answer, job: Job): string {
   const never = bendsStopped(job, "first");
   if (never.length > 0) {
     const which = never.length === 1 ? "one bend cannot" : `${never.length} bends cannot`;
-    return `No small change lets it fold: ${which} be made even on the flat blank. ${told(never, clamp)} ${NO_CHANGE}`;
+    return `No small change lets it fold: ${which} be made even on the flat blank. ${told(never, clamp)} ${noChange}`;
   }
   const last = bendsStopped(job, "last");
   if (last.length === job.part.bends.length) {
-    return `No small change lets it fold: whichever bend comes last is stopped. ${told(last, clamp)} ${NO_CHANGE}`;
+    return `No small change lets it fold: whichever bend comes last is stopped. ${told(last, clamp)} ${noChange}`;
   }
   const blocked = order.find(({ verdict }) => verdict === "hits");
   const where = blocked ? `at bend ${blocked.bend} ${stopWords(blocked, clamp)}. ` : "";
-  return `No small change lets it fold: ${where}${NO_CHANGE}`;
+  return `No small change lets it fold: ${where}${noChange}`;
 }
 
 /** Where the search for ways out ended before its time. */
@@ -46,7 +47,9 @@ export function untriedWords({ part }: Job, found: number): string {
     : `No way out was found so far: ${what}, and the search was cut short. Try fewer bends at a time, or a change of your own.`;
 }
 
-const NO_CHANGE = "No flat, angle or measure of the brake changed by itself is enough.";
+const NO_CHANGE = "No single change helps; `noseroom ways` tries pairs.";
+const NO_PAIR =
+  "No flat, angle or measure of the brake changed by itself is enough, and no two of those that we pair.";
 
 /** What stops a bend, as half a sentence. */
 export function stopWords(step: JudgedStep, clamp: ClampKind): string {
