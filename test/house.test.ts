@@ -2,7 +2,7 @@
  * The house rules that a machine can hold: which room may import which, no circles, an engine that knows no machine it
  * runs on, short files with a header, and words that stay out. Source: the project's own rules (DEVELOPERS.md).
  */
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { dirname, join, normalize } from "node:path/posix";
 import { fileURLToPath } from "node:url";
@@ -258,5 +258,25 @@ describe("words", () => {
         .map(sourceFile),
     ].filter((file) => later.test(file.text));
     expect(found.map((file) => file.path)).toEqual([]);
+  });
+});
+
+describe("DEVELOPERS.md", () => {
+  const map = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+
+  it("names only files and folders that are there", () => {
+    const named = [...map.matchAll(/`((?:[A-Za-z0-9]+\/)+[A-Za-z0-9.]*)`/gu)].map(([, path]) => path!);
+    const gone = named.filter((path) => {
+      const places = ["", "src", "test", "src/narrowBrake"].map((folder) => join(root, folder, path));
+      return !places.some((place) => ["", ".ts", ".tsx", ".test.ts"].some((end) => existsSync(place + end)));
+    });
+    expect(named.length).toBeGreaterThan(20);
+    expect(gone).toEqual([]);
+  });
+
+  it("names only scripts that the package has", () => {
+    const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+    const named = [...map.matchAll(/npm run ([a-z:]+)/gu)].map(([, name]) => name!);
+    expect(named.filter((name) => !(name in scripts))).toEqual([]);
   });
 });

@@ -5,10 +5,9 @@
 import { layOut } from "../blank/blank.ts";
 import type { CutOut } from "../blank/cutOut.ts";
 import { TOUCHES_MM } from "../blank/cutReliefs.ts";
-import { grainAt, grainWarning } from "../blank/grain.ts";
+import { grainAt } from "../blank/grain.ts";
 import { finishedPart, type Job } from "../jobFile/job.ts";
-import { formatLength } from "../units/length.ts";
-import type { Mm } from "../units/quantity.ts";
+import { cutOutInBendWords, grainWarning } from "../words/warningWords.ts";
 
 /** A cut-out keeps clear of a bend by the inside radius and so many thicknesses. Common practice, no source. */
 const CLEAR_THICKNESSES = 2;
@@ -27,15 +26,13 @@ export function layoutWarnings(job: Job): string[] {
 function edgesInBends(job: Job, cutOut: CutOut, index: number): string[] {
   const { units } = job;
   const part = finishedPart(job);
-  const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   return layOut(part).bends.flatMap(({ tangentsMm: [near, far] }, bend) =>
     cutOut.acrossMm.flatMap((edgeMm) => {
       if (edgeMm <= near + TOUCHES_MM || edgeMm >= far - TOUCHES_MM) return [];
       const radiusMm = part.bends[bend]?.insideRadiusMm ?? 0;
-      const clear = say(radiusMm + CLEAR_THICKNESSES * part.thicknessMm);
-      return [
-        `Cut-out ${index + 1}: its edge ${say(edgeMm)} from the datum edge lies in bend ${bend + 1}, which runs from ${say(near)} to ${say(far)}, and would be pulled out of shape. End it on a bend tangent line, or keep it ${clear} clear of the bend: the inside radius and two thicknesses (common practice, no source).`,
-      ];
+      const clearMm = radiusMm + CLEAR_THICKNESSES * part.thicknessMm;
+      const at = { cutOut: index + 1, edgeMm, bend: bend + 1, zoneMm: [near, far] as const };
+      return [cutOutInBendWords(at, clearMm, units)];
     }),
   );
 }

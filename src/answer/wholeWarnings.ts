@@ -2,15 +2,16 @@
  * What a good foreman would say before a whole part is cut: sharp bends, short grips and flanges, bare lengths, the swing.
  * One sentence each, lengths in the job's unit.
  */
-import { brakeWarnings } from "../brake/brakeWarnings.ts";
+import { brakeRemarks } from "../brake/brakeRemarks.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
-import { sharpBends, sharpBendWords } from "../part/sharpBends.ts";
+import { sharpBends } from "../part/sharpBends.ts";
 import { gripAndFlange } from "../pattern/gripAndFlange.ts";
 import type { JudgedStroke } from "../pattern/stroke.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { brakeRemarkWords } from "../words/brakeRemarkWords.ts";
 import { unreadWords } from "../words/unreadWords.ts";
-import { bendNames } from "./warnings.ts";
+import { bendNames, bendRemarks, sharpBendWords } from "../words/warningWords.ts";
 
 /** Grip or flange under so many times the least asks for care. */
 const SCANT = 2;
@@ -21,16 +22,16 @@ export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): 
   const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const { bends } = part.sheet.pattern;
   const sheet = { ...part, flatsMm: [], bends };
-  const sharp = new Map<string, number[]>();
-  for (const one of sharpBends(sheet)) {
-    const words = sharpBendWords(one, part.metal.name, units);
-    sharp.set(words, [...(sharp.get(words) ?? []), one.bend + 1]);
-  }
   return [
-    ...[...sharp].map(([words, which]) => `${bendNames(which)}: ${words}`),
+    ...bendRemarks(
+      sharpBends(sheet).map((one) => ({
+        bend: one.bend,
+        words: sharpBendWords(one, part.metal.name, units),
+      })),
+    ),
     ...strokes.flatMap((stroke) => strokeWarnings(job, stroke, say)),
     ...(job.unread ?? []).map(unreadWords),
-    ...brakeWarnings(brake, part.thicknessMm, say),
+    ...brakeRemarks(brake, part.thicknessMm).map((remark) => brakeRemarkWords(remark, units)),
     ...(along.fingers && brake.clamp.kind === "bar"
       ? ["The clamp is a bar but has fingers: the fingers are taken as pieces of the bar."]
       : []),

@@ -26,6 +26,6 @@ export function overlap(one: CutOut, other: CutOut): boolean {
 }
 
 /** Whether two spans share more than a point. @example shareRun([0, 10], [10, 20]) // false */
-export function shareRun(one: Span, other: Span): boolean {
+function shareRun(one: Span, other: Span): boolean {
   return Math.min(one[1], other[1]) - Math.max(one[0], other[0]) > SAME_MM;
 }

@@ -20,16 +20,3 @@ export function grainAt(angleToBendLinesDeg: Deg): Grain {
   const nearest = Math.min(turned, 180 - turned);
   return nearest < ALONG_WITHIN ? "along" : "across";
 }
-
-/**
- * Warning where bends run along the grain, or the grain isn't known; undefined where all is well.
- * @example grainWarning("across", 2) // undefined
- */
-export function grainWarning(grain: Grain, bendCount: number): string | undefined {
-  if (bendCount === 0 || grain === "across") return undefined;
-  const bends = bendCount === 1 ? "the bend" : `all ${bendCount} bends`;
-  if (grain === "along") {
-    return `The grain runs along ${bends}: turn the blank on the sheet, or take a larger inside radius, or the outside of the bend may crack.`;
-  }
-  return "Look which way the grain of the sheet runs and lay the blank so that the bends cross it.";
-}

@@ -42,6 +42,14 @@ export interface Rating {
   readonly yieldMpa: Mpa;
 }
 
+/** A piece of the frame that stands along a stretch of the brake only, from the left end of bed and leaf. */
+export interface Stretch {
+  readonly outline: Outline;
+  readonly name: string;
+  readonly fromMm: Mm;
+  readonly toMm: Mm;
+}
+
 /** How far off the brake's figures may be, either way; what is absent nobody doubts. */
 export interface BrakeDoubts {
   /** Of every leaf angle, also of one that is given; absent: the range of a reckoned springback. */
@@ -59,6 +67,10 @@ export interface Brake {
   readonly frame: readonly Outline[];
   /** What the job calls each piece of the frame; undefined for one without a name. */
   readonly frameNames?: readonly (string | undefined)[];
+  /** Not among `frame`: what stands along a stretch only. */
+  readonly stretches?: readonly Stretch[];
+  /** Length of bed and leaf, where stretches are told along it. */
+  readonly lengthMm?: Mm;
   readonly liftMm: Mm;
   readonly openEnds: boolean;
   /** "auto" sets the nose for each bend, "one" keeps the largest of these for all, a length is what the nose stands at. */

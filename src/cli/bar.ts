@@ -186,6 +186,6 @@ async function writePlans(
 }
 
 /** @example numberedPath("jobs/made.json", 2) // "jobs/made-2.json" */
-export function numberedPath(path: string, number: number): string {
+function numberedPath(path: string, number: number): string {
   return /\.[^./\\]+$/u.test(path) ? path.replace(/(\.[^./\\]+)$/u, `-${number}$1`) : `${path}-${number}`;
 }

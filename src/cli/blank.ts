@@ -44,7 +44,7 @@ function whenWords(answer: Answer, bend: number, bendCount: number): string {
 /**
  * The lines of the layout, one string a line; sentences no wider than `columns`.
  */
-export function blankLines(
+function blankLines(
   job: Job,
   answer: Answer,
   ink: Ink,

@@ -57,7 +57,7 @@ export async function runChart(path: string, options: ChartOptions): Promise<num
 }
 
 /** The chart as text, one string a line; sentences no wider than `columns`. */
-export function chartLines(
+function chartLines(
   chart: FlangeChart,
   units: LengthUnit,
   ink: Ink,

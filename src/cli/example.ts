@@ -8,7 +8,7 @@ import { Refusal } from "./refusal.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
 /** The list: a name, and under it what the example teaches. */
-export function exampleLines(): string[] {
+function exampleLines(): string[] {
   return names().flatMap((name) => [name, `    ${taught(name)}`]);
 }
 

@@ -31,7 +31,7 @@ export async function runFit(path: string, options: { readonly json?: boolean })
 }
 
 /** The table as text, one string a line; sentences no wider than `columns`. */
-export function fitLines(
+function fitLines(
   fit: ShopFit,
   sentence: string,
   units: LengthUnit,

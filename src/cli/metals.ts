@@ -76,7 +76,7 @@ function figuresIn(units: LengthUnit): Figures {
 }
 
 /** All metals in a table, then each source with the metals that it holds for. */
-export function listLines(metals: readonly TabulatedMetal[], units: LengthUnit, ink: Ink): string[] {
+function listLines(metals: readonly TabulatedMetal[], units: LengthUnit, ink: Ink): string[] {
   const figures = figuresIn(units);
   const [strength, modulus, density] = figures.units;
   const headings = ["", "yield", "ultimate", "modulus", "density", "K-factor", "least radius"];
@@ -146,7 +146,7 @@ function otherRows({ columns, source }: RadiusTable, units: LengthUnit): string[
 }
 
 /** One metal: a figure a row with its source, and its radii by thickness. */
-export function metalLines(metal: TabulatedMetal, units: LengthUnit, ink: Ink): string[] {
+function metalLines(metal: TabulatedMetal, units: LengthUnit, ink: Ink): string[] {
   const figures = figuresIn(units);
   const [strength, modulus, density] = figures.units;
   const { sources, radii } = metal;

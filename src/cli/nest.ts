@@ -3,13 +3,13 @@
  */
 
 import { layOut } from "../blank/blank.ts";
-import { grainWarning } from "../blank/grain.ts";
 import { type Nest, type NestQuestion, nestOnSheet } from "../blank/nest.ts";
 import type { Job } from "../jobFile/job.ts";
 import { drawNest } from "../pictures/nestDrawing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
+import { grainWarning } from "../words/warningWords.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { openJob } from "./openJob.ts";

@@ -142,7 +142,7 @@ async function putIntoJob(
 }
 
 /** The record as text, one string a line. */
-export function stripLines(
+function stripLines(
   read: StripReadings,
   found: StripFound,
   job: Job | undefined,

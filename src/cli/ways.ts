@@ -61,7 +61,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
 }
 
 /** The ways as text, one string a line; sentences no wider than `columns`. */
-export function wayLines(
+function wayLines(
   verdict: string,
   remedies: readonly Remedy[],
   ink: Ink,

@@ -6,7 +6,7 @@
 import { AT_REST, type Swing } from "../motion/swing.ts";
 import { FLAT, JOINT, type Look, type Side, WHOLE } from "./element.ts";
 import type { Features } from "./features.ts";
-import { type DistanceFound, leastDistance } from "./leastDistance.ts";
+import { leastDistance, noDistance } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
 import type { SeatPieces } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
@@ -30,14 +30,7 @@ export class ClearanceChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
   private readonly a: Features;
-  private readonly found: DistanceFound = {
-    mm: Infinity,
-    phiRad: 0,
-    movingX: 0,
-    movingY: 0,
-    fixedX: 0,
-    fixedY: 0,
-  };
+  private readonly found = noDistance();
 
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;

@@ -10,7 +10,7 @@ import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 
 /** A cone test that every direction passes: for sharp corners. */
-export const ANY_DIRECTION = -2;
+const ANY_DIRECTION = -2;
 
 /** How the start of the moving flat is cut while the bend zone grows into it (src/model.md, section 5). */
 export type CutRule = "none" | "pastZone" | "onlyUncut" | "onlyCut";

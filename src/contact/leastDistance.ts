@@ -28,6 +28,11 @@ export interface DistanceFound {
   fixedY: number;
 }
 
+/** Nothing found yet. */
+export function noDistance(): DistanceFound {
+  return { mm: Infinity, phiRad: 0, movingX: 0, movingY: 0, fixedX: 0, fixedY: 0 };
+}
+
 /** Lowers `found` to the least distance between `A` (moving) and `B` (fixed), if that is less than `found.mm`. */
 export function leastDistance(
   A: Features,

@@ -17,6 +17,8 @@ export class Machine {
   /** … and while it swings. */
   readonly leafJustOff: Features;
   readonly frame: readonly SolidBody[];
+  /** Of the brake's stretches, in their order. */
+  readonly stretches: readonly SolidBody[];
   /** Where pieces of sheet are laid out for one check at a time. Shared by all seats: making them costs more than a check. */
   readonly laidOut = {
     contact: [new Features(12, 12, 4), new Features(12, 12, 4)],
@@ -37,6 +39,7 @@ export class Machine {
     this.leafWellOff = leafOff(FACE_INSET_MM);
     this.leafJustOff = leafOff(LEAF_OFF_MM);
     this.frame = brake.frame.map((outline) => new SolidBody(outline, pivot));
+    this.stretches = (brake.stretches ?? []).map(({ outline }) => new SolidBody(outline, pivot));
   }
 
   /** Room for one of many pieces laid out at a time, by number. */

@@ -8,7 +8,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { Features } from "./features.ts";
 
 /** What a tag says: bits 0–1 the kind, the rest the number of the flat or bend, from 0. */
-export const FACE_OF_FLAT = 0;
+const FACE_OF_FLAT = 0;
 export const END_OF_FLAT = 1;
 export const INSIDE_OF_BEND = 2;
 export const OUTSIDE_OF_BEND = 3;

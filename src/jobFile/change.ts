@@ -38,8 +38,6 @@ export type Change =
   /** An order of the user's own; null leaves the choice to the search. */
   | { readonly kind: "order"; readonly order: readonly OrderedBend[] | null };
 
-export type ChangeKind = Change["kind"];
-
 /** A part on a brake, ready for the engine. */
 export interface Trial {
   readonly part: Part;

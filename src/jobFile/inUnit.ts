@@ -25,6 +25,8 @@ const PART_LENGTHS = [
 ];
 const BRAKE_LENGTHS = [
   "lift",
+  "length",
+  "frame.*.along.*",
   "setback",
   "leastGrip",
   "leastFlange",

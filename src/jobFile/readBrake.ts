@@ -36,8 +36,12 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   const clamp = readClamp(reading, file.clamp);
   const bed = readBed(reading, file);
   const leaf = readLeaf(reading, file);
-  const frame = (file.frame ?? []).map((piece, i) => readFramePiece(reading, `brake.frame[${i}]`, piece));
-  const names = (file.frame ?? []).map((piece) => ("name" in piece ? piece.name : undefined));
+  const pieces = (file.frame ?? []).map((piece, i) => readFramePiece(reading, `brake.frame[${i}]`, piece));
+  const whole = pieces.filter((piece) => piece !== undefined && piece.along === undefined);
+  const stretches = pieces.flatMap((piece) =>
+    piece?.along ? [{ outline: piece.outline, name: piece.name ?? "", ...piece.along }] : [],
+  );
+  const lengthMm = stretches.length > 0 ? readLength(reading, file) : undefined;
   const liftMm = lengthAt(reading, "brake.lift", file.lift, "atLeast0");
   const noseSetback = readNoseSetback(reading, file.setback ?? "auto");
   const least = (key: "leastGrip" | "leastFlange") => {
@@ -53,8 +57,11 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
     clamp,
     bed,
     leaf,
-    frame: frame.filter((piece): piece is Outline => piece !== undefined),
-    ...(names.some((name) => name !== undefined) && { frameNames: names }),
+    frame: whole.map((piece) => piece!.outline),
+    ...(whole.some((piece) => piece!.name !== undefined) && {
+      frameNames: whole.map((piece) => piece!.name),
+    }),
+    ...(lengthMm !== undefined && { stretches, lengthMm }),
     liftMm,
     openEnds: file.openEnds,
     noseSetback,
@@ -66,10 +73,28 @@ export function readBrake(reading: Reading, file: BrakeFile): Brake | undefined 
   };
 }
 
-function readFramePiece(reading: Reading, path: string, piece: FramePieceFile): Outline | undefined {
-  return "profile" in piece
-    ? readOutline(reading, `${path}.profile`, piece.profile)
-    : readOutline(reading, path, piece);
+function readFramePiece(reading: Reading, path: string, piece: FramePieceFile) {
+  if (!("profile" in piece)) {
+    const outline = readOutline(reading, path, piece);
+    return outline && { outline, name: undefined, along: undefined };
+  }
+  const outline = readOutline(reading, `${path}.profile`, piece.profile);
+  const [fromMm = 0, toMm = 0] = (piece.along ?? []).map((end, i) =>
+    lengthAt(reading, `${path}.along[${i}]`, end, "any"),
+  );
+  if (piece.along && !(toMm > fromMm)) {
+    const found = `from ${piece.along[0]} to ${piece.along[1]}`;
+    reading.problems.push({ path: `${path}.along`, found, allowed: "[from, to], to the right of from" });
+  }
+  return outline && { outline, name: piece.name, along: piece.along && { fromMm, toMm } };
+}
+
+/** The length that stretches are told along. */
+function readLength(reading: Reading, { length }: BrakeFile): Mm | undefined {
+  if (length !== undefined) return lengthAt(reading, "brake.length", length, "above0");
+  const allowed = "the length of bed and leaf, since a frame piece says where along it it stands";
+  reading.problems.push({ path: "brake.length", found: "nothing", allowed });
+  return undefined;
 }
 
 /** Corners of all profiles together: they bound the work of finding crossings. */

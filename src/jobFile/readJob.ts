@@ -3,6 +3,7 @@
  * Quick refusals first: size, JSON, shape, then numbers, then geometry. Never throws.
  */
 
+import { brakeForPart } from "../brake/stretches.ts";
 import { formPart } from "./formPart.ts";
 import type { Job } from "./job.ts";
 import { dataOf } from "./jsonText.ts";
@@ -53,9 +54,12 @@ export function readJob(text: string): JobRead {
  */
 export function jobOf(file: JobFile, known?: { readonly file: JobFile; readonly job: Job }): JobRead {
   const reading: Reading = { units: file.units, problems: [] };
-  const sameBrake = known !== undefined && known.file.brake === file.brake;
-  const brake = sameBrake ? known.job.brake : readBrake(reading, file.brake);
+  // What stands along a stretch of the brake only depends on the part's length: such a brake is read anew.
+  const sameBrake =
+    known !== undefined && known.file.brake === file.brake && known.job.brake.stretches === undefined;
+  const read = sameBrake ? known.job.brake : readBrake(reading, file.brake);
   const asked = readPart(reading, file.part);
+  const brake = read && brakeForPart(read, asked?.lengthMm);
   const order = file.order && readOrder(reading, file.order, file.part.bends.length);
   const marginMm =
     file.margin === undefined ? DEFAULT_MARGIN_MM : lengthAt(reading, "margin", file.margin, "atLeast0");

@@ -31,10 +31,12 @@ export const profile = list(
 const profileList = (from: number) =>
   list(profile, from, LIMITS.pieces, `a list of ${from} to ${LIMITS.pieces} profiles`);
 
-/** A fixed piece of the brake: its profile, or that with a name. */
-const framePiece = z.union([profile, group("a frame piece", { name: plainText("a name"), profile })], {
-  error: () => "a closed profile, [[x, y], …], or {name, profile}",
-});
+/** A fixed piece of the brake: its profile, or that with a name and where along the brake it stands. */
+const stretch = list(length, 2, 2, "a stretch of the brake, [from, to]");
+const framePiece = z.union(
+  [profile, group("a frame piece", { name: plainText("a name"), profile, along: stretch.optional() })],
+  { error: () => "a closed profile, [[x, y], …], or {name, profile, along}" },
+);
 
 /** Sheet folded over the nose. */
 const shim = { shim: length.optional() };

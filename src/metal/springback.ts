@@ -44,16 +44,6 @@ export function springbackRatio({
 }
 
 /**
- * Inside radius after the leaf lets go, R_f; Infinity where the sheet springs all the way back.
- * @throws RangeError as springbackRatio
- * @example relaxedRadius({ insideRadiusMm: 10, thicknessMm: 1, yieldMpa: 240, modulusMpa: 200000 }) // 10 / (4 * 0.012 ** 3 - 3 * 0.012 + 1)
- */
-export function relaxedRadius(input: SpringbackInput): Mm {
-  const ratio = springbackRatio(input);
-  return (input.insideRadiusMm + input.thicknessMm / 2) / ratio - input.thicknessMm / 2;
-}
-
-/**
  * Ks from a test strip: swing the leaf to A, let go, measure the part's bend angle B from flat.
  * @throws RangeError unless 0 < B ≤ A
  * @example testStripRatio({ leafReadDeg: 100, relaxedDeg: 90 }) // 0.9

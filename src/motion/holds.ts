@@ -28,7 +28,7 @@ export function leastGripMm(brake: Pick<Brake, "leastGripMm">, thicknessMm: Mm):
 
 /** What the leaf needs to push on, from the bend's tangent line outward. */
 export function leastFlangeMm(
-  brake: Brake,
+  brake: Pick<Brake, "leastFlangeMm" | "leaf">,
   seat: Pick<Seat, "thicknessMm" | "insideRadiusMm" | "movingTangentX">,
 ): Mm {
   if (brake.leastFlangeMm !== undefined) return brake.leastFlangeMm;
@@ -52,7 +52,8 @@ export function holdFault(seat: Seat, brake: Brake, bendsDone: number): "grip" |
   return isShort(flangeOf(seat, brake, bendsDone)) ? "flange" : undefined;
 }
 
-function isShort({ runMm: run, leastMm }: Hold): boolean {
+/** Whether a run falls short of its least. */
+export function isShort({ runMm: run, leastMm }: Hold): boolean {
   return run < leastMm - ROUNDING_MM;
 }
 
@@ -65,7 +66,7 @@ function runMm({ flatMm, allowanceMm, bendNumber, joints }: Chain, bendsDone: nu
 }
 
 /** Where the leaf's face at rest begins, the nearest corner of its highest edge. */
-function faceBeginsAt({ leaf }: Brake): Mm {
+function faceBeginsAt({ leaf }: Pick<Brake, "leaf">): Mm {
   const corners = leaf.outline.edges.map(({ from }) => from);
   const top = Math.max(...corners.map(({ y }) => y));
   return Math.min(...corners.filter(({ y }) => y > top - FACE_MM).map(({ x }) => x));

@@ -5,12 +5,12 @@
  */
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
+import { largestFigure, leastFigure } from "../words/lengthWords.ts";
 import { clampForces, TORQUE_SCATTER } from "./checks/clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./checks/under.ts";
 import type { GoverningLoads } from "./governingLoads.ts";
 import { TIMOSHENKO_PLATE } from "./handbooks.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
-import { largestFigure, leastFigure } from "./shopMark.ts";
 import type { Stock } from "./stockSize.ts";
 import {
   plateDeflection,
@@ -64,7 +64,7 @@ export function barWindow(
  * the bar must be at least so thick.
  * @example thinnestByNose(2, 0) // 2
  */
-export function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
+function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
   return noseRadiusMm * (1 + Math.sin(toRad(frontBevelDeg)));
 }
 

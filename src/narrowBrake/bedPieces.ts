@@ -237,7 +237,7 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
 export const BENCH_MM = 40;
 
 /** Bolts of a foot: one before the spine, one far behind it. */
-export function footBoltXs(places: Places): readonly [front: Mm, back: Mm] {
+function footBoltXs(places: Places): readonly [front: Mm, back: Mm] {
   const edge = Math.ceil((1.5 * places.footHoleMm) / places.markMm) * places.markMm;
   return [-places.footFrontMm - edge, -places.footFrontMm - places.footLongMm + edge];
 }

@@ -172,7 +172,7 @@ export function addHoldDown(maker: PieceMaker, sizes: BrakeSizes, places: Places
 }
 
 /** Top of the bolts: through washer and nut, with the turns that open it and two threads over it, to a length that one can cut. */
-export function boltTop(sizes: BrakeSizes, places: Places): Mm {
+function boltTop(sizes: BrakeSizes, places: Places): Mm {
   const d = sizes.bolt.diameterMm;
   const lowY = -sizes.capMm - NUT_HIGH * d - THREADS_OUT * sizes.bolt.pitchMm;
   const topY =
@@ -189,7 +189,7 @@ export function boltPlaces(places: Places, sizes: BrakeSizes): Mm[] {
 }
 
 /** Flat heads stand midway between the bolts; where there are but two bolts, at the quarters. */
-export function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
+function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   const { barLongMm, pitchMm, markMm } = places;
   if (places.inside && sizes.boltGaps > 1) return evenly(sizes.boltGaps, pitchMm);
   if (places.inside) return evenly(2, Math.floor(pitchMm / 2 / (2 * markMm)) * 2 * markMm);
@@ -203,7 +203,7 @@ function boltIds(ws: readonly Mm[]): string[] {
 }
 
 /** The bar's section: nose rounded and front leaning back, its top front edge broken by a flat of the same size. */
-export function barProfile(
+function barProfile(
   thickMm: Mm,
   backX: Mm,
   nose: {

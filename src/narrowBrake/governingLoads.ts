@@ -32,12 +32,12 @@ export interface GoverningLoads {
 }
 
 /** Lever of the leaf for a part: half of what it bears on. */
-export function leafLeverOf(part: SheetToFold, leafFaceMm: Mm): Mm {
+function leafLeverOf(part: SheetToFold, leafFaceMm: Mm): Mm {
   return Math.min(part.shortestFlangeMm, leafFaceMm) / 2;
 }
 
 /** Forces per unit length for one part, load factor included. */
-export function forcesOf(part: SheetToFold, loadFactor: number, leafFaceMm: Mm): FoldingForces {
+function forcesOf(part: SheetToFold, loadFactor: number, leafFaceMm: Mm): FoldingForces {
   const moment = loadFactor * foldingMoment(part.metal, part.thicknessMm);
   return foldingForces(moment, leafLeverOf(part, leafFaceMm), part.shortestClampedMm / 2, part.overbendDeg);
 }

@@ -4,8 +4,6 @@
  * Formulas are written in the handbook's letters, the code's own names stand in the strength files.
  */
 
-export const MARCINIAK =
-  "Marciniak, Duncan & Hu, Mechanics of Sheet Metal Forming, eq. 6.21 with S = (2/√3)·σf";
 export const STATICS = "statics";
 export const TIMOSHENKO_PLATE =
   "Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, cylindrical bending (from memory); shear part from Timoshenko's beam";

@@ -1,7 +1,7 @@
 /**
  * The planned narrow brake as a job file has it, read off its assembly: clamp, bed, leaf with its handles, and a named piece of
  * the frame for everything else that a sheet could meet. Rated for the parts that it was designed for.
- * What stands beyond the ends of the part (ears, bolts beyond the ends) is told by the rated length and by closed ends.
+ * What stands beyond the ends of the bar (ears, bolts beyond the ends) is told with its stretch along the brake.
  */
 import type { JobFile } from "../jobFile/schema.ts";
 import { writtenAtLeast, writtenLength } from "../jobFile/writtenLength.ts";
@@ -14,7 +14,8 @@ import { type Assembly, type Box, boxOfShape, pieceOf, rectangle, type Xy } from
 /** A piece of the frame by name, in the section frame. */
 export interface FramePiece {
   readonly name: string;
-  readonly profile: readonly Xy[];
+  /** Corners, [x, y] or [x, y, radius]. */
+  readonly profile: readonly (readonly Mm[])[];
 }
 
 /**
@@ -30,7 +31,7 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
   const force = ({ metal, thicknessMm }: SheetToFold) => metal.yieldMpa * thicknessMm ** 2;
   const strongest = parts.reduce((most, part) => (force(part) > force(most) ? part : most));
   const inUnit = (lengthMm: Mm) => writtenLength(lengthMm, units);
-  const written = (profile: readonly Xy[]) => profile.map((corner) => corner.map(inUnit));
+  const written = (profile: readonly (readonly Mm[])[]) => profile.map((corner) => corner.map(inUnit));
   const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
   const [bar, holder] = [box("bar"), box("holder")];
   return {
@@ -47,7 +48,15 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
     },
     bed: { profile: written(bedProfile(box("cap"), box("spine"))) },
     leaf: { profile: written(leafProfile(box("leaf"), box("handle-1"))), swing: assembly.swing },
-    frame: frameOf(assembly).map(({ name, profile }) => ({ name, profile: written(profile) })),
+    frame: [
+      ...frameOf(assembly).map(({ name, profile }) => ({ name, profile: written(profile) })),
+      ...stretchesOf(assembly).map(({ name, profile, along }) => ({
+        name,
+        profile: written(profile),
+        along: along.map((w) => inUnit(w)),
+      })),
+    ],
+    length: inUnit(box("leaf").max[2] - box("leaf").min[2]),
     lift: inUnit(requirements.liftMm),
     openEnds: false,
     setback: "auto",
@@ -63,7 +72,7 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
  * What stands in the way of a sheet beside clamp, bed and leaf, for a part within the brake's length. Rods, rail and heel strip that
  * stand beyond the ends of the part, or can be taken out, are not among it.
  */
-export function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
+function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
   const bar = pieces.find(({ id }) => id === "bar")!;
   const { min, max } = boxOfShape(bar.shape);
   const within = pieces.filter(({ shape, turnsWithLeaf }) => {
@@ -91,6 +100,41 @@ export function frameOf({ pieces }: Pick<Assembly, "pieces">): FramePiece[] {
         ]
       : []),
   ];
+}
+
+/**
+ * What stands beside the bar: ears with all of their hinge, bolts, springs and rails beyond its ends. Each by its box, but for the ears,
+ * with where it begins and ends from the left end of the leaf.
+ */
+function stretchesOf({
+  pieces,
+}: Pick<Assembly, "pieces">): (FramePiece & { readonly along: readonly [Mm, Mm] })[] {
+  const at = (id: string) => boxOfShape(pieces.find((piece) => piece.id === id)!.shape);
+  const [bar, leaf] = [at("bar"), at("leaf")];
+  const beside = pieces.filter(({ shape, turnsWithLeaf }) => {
+    const { min, max } = boxOfShape(shape);
+    return !turnsWithLeaf && max[1] > 0 && (min[2] >= bar.max[2] || max[2] <= bar.min[2]);
+  });
+  return beside
+    .filter(({ name }) => name !== "hinge pin")
+    .map(({ name, shape }) => {
+      const { min, max } = boxOfShape(shape);
+      const ear = name === "bed ear";
+      // An ear with the leaf's own ear beside it, and the pin through both.
+      const [from, to] = [ear && min[2] > 0 ? leaf.max[2] : min[2], ear && min[2] < 0 ? leaf.min[2] : max[2]];
+      return {
+        name: ear ? "hinge ears" : name,
+        profile: ear
+          ? [
+              [min[0], min[1]],
+              [max[0], min[1]],
+              [max[0], max[1], max[1]],
+              [min[0], max[1]],
+            ]
+          : rectangle(min[0], min[1], max[0], max[1]),
+        along: [from - leaf.min[2], to - leaf.min[2]] as const,
+      };
+    });
 }
 
 /** Cap and spine as one outline, from the front edge back. */

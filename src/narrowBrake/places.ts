@@ -31,7 +31,7 @@ const GRIP_MM = 50;
 /** Handles shorter than this give the hand no room; longer than that no one person swings. */
 const SHORTEST_HANDLE_MM = 150;
 /** Metal around a hole: one and a half diameters from its middle, common practice, no source. */
-export const EDGE_IN_DIAMETERS = 1.5;
+const EDGE_IN_DIAMETERS = 1.5;
 /** Jaws keep this below the leaf. */
 const JAW_CLEAR_MM = 6;
 /** Depth that a moving jaw takes in front of the spine: a guess, measure your vise. */

@@ -107,7 +107,7 @@ export const STOCK_STEEL: Metal = {
 };
 
 /** Cold-finished bar: 370 MPa (54 ksi) yield, Shigley's table A-20, 1018 cold drawn. */
-export const COLD_FINISHED: Metal = {
+const COLD_FINISHED: Metal = {
   name: "cold-finished 1018 bar",
   yieldMpa: 370,
   modulusMpa: 200_000,

@@ -2,9 +2,9 @@
  * A foreman's look at the radii: bends sharper than the metal takes at this thickness, with the table that says so.
  * Limits are for 90° across the grain (metal/radiusLimits.ts) and taken for every angle; a kick under 45° strains the
  * outside less and is told as "care" at most (our judgement, no source). A hair under a limit, 1 %, is not told.
+ * words/warningWords.ts says it.
  */
 import { radiusLimits } from "../metal/radiusLimits.ts";
-import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Bend, Part } from "./part.ts";
 
@@ -53,19 +53,4 @@ export function sharpBends(
       },
     ];
   });
-}
-
-/**
- * The warning in words, to stand after "Bend 2: ".
- * @example sharpBendWords({ bend: 0, insideRadiusMm: 0.5, leastMm: 2, easyMm: 4, angleDeg: 90, grade: "cracks", source: "a table" }, "2024-T3", "mm") // "inside radius 0.5 mm is under 2 mm, the least for 2024-T3 here: it is likely to crack (a table)."
- */
-export function sharpBendWords(sharp: SharpBend, metalName: string, unit: LengthUnit): string {
-  const say = (lengthMm: Mm): string => `${formatLength(lengthMm, unit)} ${unit}`;
-  const radius = `inside radius ${say(sharp.insideRadiusMm)}`;
-  const other = sharp.stricter
-    ? ` Another table asks for at least ${say(sharp.stricter.leastMm)} (${sharp.stricter.source}).`
-    : "";
-  if (sharp.grade === "cracks")
-    return `${radius} is under ${say(sharp.leastMm)}, the least for ${metalName} here: it is likely to crack (${sharp.source}).${other}`;
-  return `${radius} is on the tight side for ${metalName}: ${say(sharp.leastMm)} to ${say(sharp.easyMm)} is the range, so bend a scrap across the grain first (${sharp.source}).${other}`;
 }

@@ -54,12 +54,7 @@ function arcSpots({ hinge, before, fold }: FoldedStrip, thicknessMm: Mm): Spot[]
 }
 
 /** Where a point of a strip is once its bend is made. */
-export function bentSpot(
-  before: FoldedStrip["before"],
-  fold: FoldedStrip["fold"],
-  point: Point,
-  z: Mm,
-): Spot {
+function bentSpot(before: FoldedStrip["before"], fold: FoldedStrip["fold"], point: Point, z: Mm): Spot {
   const { tangent, nx, ny, allowanceMm, axisZ, up, angleRad } = fold;
   const across = (point.x - tangent.x) * nx + (point.y - tangent.y) * ny;
   const turnedRad = (across / allowanceMm) * angleRad;

@@ -34,13 +34,6 @@ export function placed({ origin, alongX, alongY, alongZ }: Placement, { x, y }: 
   ];
 }
 
-/** The blank's own coordinates of a placed point: the way back. */
-export function blankSpot({ origin, alongX, alongY, alongZ }: Placement, spot: Spot): Spot {
-  const [dx, dy, dz] = [spot[0] - origin[0], spot[1] - origin[1], spot[2] - origin[2]];
-  const dot = (axis: Spot) => axis[0] * dx + axis[1] * dy + axis[2] * dz;
-  return [dot(alongX), dot(alongY), dot(alongZ)];
-}
-
 /** A direction of the blank, as placed. */
 export function turned({ alongX, alongY, alongZ }: Placement, [x, y, z]: Spot): Spot {
   return [

@@ -68,7 +68,7 @@ export function judgeStroke(
 }
 
 /** Why a stroke is not begun, undefined where it is. */
-export function refusedFor(state: StrokeState, tooling: Tooling, rules: StrokeRules): Refused | undefined {
+function refusedFor(state: StrokeState, tooling: Tooling, rules: StrokeRules): Refused | undefined {
   if (state.elements.seat.pinched) return "pinched";
   const { overload } = state.plan;
   if (overload) return overload.kind;

@@ -1,6 +1,6 @@
 /**
  * The brake round one stroke: every body with the interval of w over which it runs. Bed, leaf, holder and frame run over
- * the brake's length, the clamp too unless it is shorter; a finger over its own width, and it carries the finger's profile
+ * the brake's length, but for frame pieces that stand along a stretch of it; the clamp too unless it is shorter; a finger over its own width, and it carries the finger's profile
  * alone. Touching is no contact, so each interval is drawn in by 0.01 mm at both ends.
  */
 import type { Brake } from "../brake/brake.ts";
@@ -67,6 +67,11 @@ export function strokeBodies(machine: Machine, noseSetbackMm: Mm, tooling: Tooli
     ...machine.frame.map((solid, i): Body => {
       const name = brake.frameNames?.[i];
       return { member: "frame", ...(name !== undefined && { name }), solid, rises: false, ...whole };
+    }),
+    ...machine.stretches.map((solid, i): Body => {
+      const { name, fromMm, toMm } = brake.stretches![i]!;
+      const at = tooling.placedMm ?? 0;
+      return { member: "frame", name, solid, rises: false, ...drawnIn(at + fromMm, at + toMm) };
     }),
     { member: "leaf", solid: machine.leaf, rises: false, ...whole },
   ];

@@ -3,7 +3,7 @@
  * shares its stations of w, with true faces. Left out is what touches by design (design, section 6): runs with the clamp,
  * bed and leaf and with each other, and against the body that carries a run its up-turned bends and the faces beyond.
  */
-import { type DistanceFound, leastDistance } from "../contact/leastDistance.ts";
+import { leastDistance, noDistance } from "../contact/leastDistance.ts";
 import type { Machine } from "../contact/machine.ts";
 import { Meeting } from "../contact/meeting.ts";
 import type { Spot as Place } from "../contact/overlap.ts";
@@ -65,14 +65,7 @@ export class ClearanceSearch {
   private readonly curve = makePairCurve();
   private readonly meeting = new Meeting();
   private readonly spot: Place = { x: 0, y: 0 };
-  private readonly kernel: DistanceFound = {
-    mm: Infinity,
-    phiRad: 0,
-    movingX: 0,
-    movingY: 0,
-    fixedX: 0,
-    fixedY: 0,
-  };
+  private readonly kernel = noDistance();
 
   constructor(
     private readonly at: Pick<StrokeElements, "seat" | "pieces">,

@@ -142,7 +142,7 @@ export class WholeJudge implements Judge<WholeHeld> {
 }
 
 /** Fingers put on and taken off between two rows. */
-export function fingerChanges(a: FingerSet, b: FingerSet): number {
+function fingerChanges(a: FingerSet, b: FingerSet): number {
   const changes = a.reduce((sum, n, i) => sum + Math.abs(n - (b[i] ?? 0)), 0);
   return Math.min(MOST_CHANGES, changes);
 }

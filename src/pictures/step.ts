@@ -34,7 +34,7 @@ function scenesOf(job: Job, answer: Answer, stepIndex: number): Scene[] {
 }
 
 /** Scenes of step `stepIndex` (from 0) at these leaf angles. */
-export function scenesAt(job: Job, answer: Answer, stepIndex: number, leafDegs: readonly Deg[]): Scene[] {
+function scenesAt(job: Job, answer: Answer, stepIndex: number, leafDegs: readonly Deg[]): Scene[] {
   const stage = stageAt(job, answer, stepIndex);
   return leafDegs.map((leafDeg) => stageScene(stage, toRad(leafDeg)));
 }

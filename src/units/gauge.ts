@@ -92,11 +92,6 @@ export function gaugeThickness(number: number, family: GaugeFamily): Mm | undefi
   return rule.thicknessIn(number) * MM_PER_INCH;
 }
 
-/** The rule behind a family's numbers, with its source. @example gaugeSource("aluminum").slice(0, 9) // "ASTM B258" */
-export function gaugeSource(family: GaugeFamily): string {
-  return RULES[family].source;
-}
-
 /**
  * A written thickness in mm: a length, or a gauge number with its family. Undefined where it is neither; a bare
  * "20 ga" is undefined too, since each family means another thickness by it. Negative lengths pass: callers judge.

@@ -9,10 +9,9 @@ import { jobOf } from "../jobFile/readJob.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { FileChange, WayOut } from "../jobFile/wayOut.ts";
 import { overloadOf } from "../motion/rated.ts";
-import { largestFigure, leastFigure } from "../narrowBrake/shopMark.ts";
 import { MOST_RANKED } from "../section/searchSection.ts";
+import { barReasonWords, makeBarWords } from "../words/barWayWords.ts";
 import { lengthIn, outcomeSentence } from "../words/wayWords.ts";
-import { THICKEST_MM, windowWords } from "../words/windowWords.ts";
 import { changedFile } from "./changeFile.ts";
 import { OTHER_BRAKE_COST, SHOP_BAR_COST, TRIMMED_ON_OTHER_COST } from "./cost.ts";
 import { flatsOf } from "./family.ts";
@@ -101,8 +100,8 @@ function barWays(file: JobFile, job: Job, goal: Goal, bar: ShopMadeBar, brake: B
   return [
     {
       kind: "shopBar",
-      sentence: `${barWords(bar, job)}. ${outcomeSentence(outcome, job.units)}`,
-      because: barReasons(bar, job),
+      sentence: `${makeBarWords({ ...window, thickestMm: bar.limits.thickestMm }, bar.limits.overhangMm, job.units)}. ${outcomeSentence(outcome, job.units)}`,
+      because: barReasonWords(window, bar.guessedLengths.length > 0, job.units),
       ...told(outcome, brake),
       cost: SHOP_BAR_COST,
       to: bar.design.plan?.sizes.barMm ?? window.thinnestMm,
@@ -128,21 +127,4 @@ function told(outcome: Outcome & { verdict: "clear" | "tight" }, brake: BrakeFil
   // Where not all orders are ranked, the one that was found goes with the brake.
   const along: FileChange[] = order.length > MOST_RANKED ? [{ kind: "order", order }] : [];
   return { changes: [{ kind: "brake", brake }, ...along], verdict, clearance: clearanceMm, order } as const;
-}
-
-function barWords({ design, limits }: ShopMadeBar, { units }: Job): string {
-  const overhang = lengthIn(limits.overhangMm, units);
-  const thickness = windowWords(design.window.stockInsideMm, limits.thickestMm, units);
-  return `Make a brake with a clamp bar ${thickness} that stands out ${overhang} in front of its holder`;
-}
-
-function barReasons({ design, guessedLengths }: ShopMadeBar, { units }: Job): string {
-  const { thinnestMm, thickestMm, governs } = design.window;
-  const lack = governs === "nose" ? "round" : governs === "strength" ? "strong" : "stiff";
-  const thickest =
-    thickestMm >= THICKEST_MM
-      ? ""
-      : `, thicker than ${largestFigure(thickestMm, units)} ${units} does not clear`;
-  const guess = guessedLengths.length > 0 ? " The length of the part is guessed: give it." : "";
-  return `Thinner than ${leastFigure(thinnestMm, units)} ${units} is not ${lack} enough${thickest}.${guess}`;
 }

@@ -49,8 +49,8 @@ export const STEP: Readonly<Record<Family["measure"], number>> = { mm: 0.05, deg
 export const TOLERANCE: Readonly<Record<Family["measure"], number>> = { mm: 0.005, deg: 0.02 };
 export const FIRST: Readonly<Record<Family["measure"], number>> = { mm: 0.5, deg: 1 };
 
-const LEAST_FLAT_MM: Mm = 2;
-const MOST_WIDER_MM: Mm = 40;
+export const LEAST_FLAT_MM: Mm = 2;
+export const MOST_WIDER_MM: Mm = 40;
 const HIGHEST_LIFT_MM: Mm = 150;
 /** No hinge lets a leaf swing farther. */
 const FARTHEST_SWING_DEG: Deg = 170;
@@ -60,7 +60,7 @@ const FLATTEST_NOSE_DEG: Deg = 25;
 const STEEP_DEG: Deg = 60;
 const RELIEF_MORE_DEG: Deg = 15;
 const THINNEST_BAR_MM: Mm = 2;
-const SHORTEST_LEAF_MM: Mm = 6;
+export const SHORTEST_LEAF_MM: Mm = 6;
 const LARGEST_TOP_RADIUS_MM: Mm = 6;
 /** A bend left farther open than this is not closed by hand any more. */
 const MOST_OPEN = 0.7;
@@ -190,51 +190,6 @@ export function flatsOf({ part }: Trial): Family[] {
   });
   return firstOfTwins(part, families, part.flatsMm.length);
 }
-
-/** Up to so many flats every two are tried together. */
-const MOST_PAIRED = 8;
-
-/** Pairs of changes by the same size: two flats, or a flat and the leaf's face. Only where no single change does. */
-export function pairsOf({ part, brake }: Trial): Family[] {
-  const count = part.flatsMm.length;
-  if (count > MOST_PAIRED) return [];
-  const least = Math.max(LEAST_FLAT_MM, 2 * part.thicknessMm);
-  const room = (flat: number, sign: 1 | -1) => (sign > 0 ? MOST_WIDER_MM : part.flatsMm[flat]! - least);
-  const flat = (index: number, byMm: Mm): Change => ({ kind: "flat", flat: index + 1, byMm });
-  const shared = { measure: "mm", base: 0, sign: 1 } as const;
-  const families: Family[] = [];
-  for (let a = 0; a < count; a++) {
-    for (let b = a + 1; b < count; b++) {
-      for (const [signA, signB] of SIGNS) {
-        families.push({
-          ...shared,
-          kind: "twoFlats",
-          most: Math.min(room(a, signA), room(b, signB)),
-          changes: (byMm) => [flat(a, signA * byMm), flat(b, signB * byMm)],
-          index: a + 1,
-          also: b + 1,
-        });
-      }
-    }
-  }
-  const leafMm = boxOf(brake.leaf.outline).maxX;
-  const withLeaf = part.flatsMm.map(
-    (_, a): Family => ({
-      ...shared,
-      kind: "flatAndLeaf",
-      most: Math.min(room(a, -1), leafMm - SHORTEST_LEAF_MM),
-      changes: (byMm) => [flat(a, -byMm), { kind: "leafFace", toMm: leafMm - byMm }],
-      index: a + 1,
-    }),
-  );
-  return [...families, ...withLeaf];
-}
-
-const SIGNS: readonly (readonly [1 | -1, 1 | -1])[] = [
-  [-1, -1],
-  [-1, 1],
-  [1, -1],
-];
 
 /** In a part that reads the same from both ends one of two twins says it all. */
 function firstOfTwins(part: Part, families: readonly Family[], count: number): Family[] {

@@ -13,7 +13,7 @@ import { closeIn } from "./limit.ts";
 import type { Prober, ProvedWay } from "./prober.ts";
 
 /** Of one kind, such as trimming one flat or another, only the cheapest are told. */
-export const MOST_OF_A_KIND = 2;
+const MOST_OF_A_KIND = 2;
 
 /** Each size tried is so much larger than the one before. */
 const WIDENING = 2;

@@ -8,9 +8,10 @@ import type { Change } from "../jobFile/change.ts";
 import type { Way } from "../jobFile/way.ts";
 import type { LengthUnit } from "../units/length.ts";
 import { costOf } from "./cost.ts";
-import { type ClampMeasures, type Family, familiesOf, pairsOf } from "./family.ts";
+import { type ClampMeasures, type Family, familiesOf } from "./family.ts";
 import { waysOfKind } from "./familyWay.ts";
 import { otherHandling } from "./handling.ts";
+import { pairsOf } from "./pairs.ts";
 import { Prober, type ProberSetting } from "./prober.ts";
 import { Work } from "./work.ts";
 

@@ -46,7 +46,7 @@ function wayOf(kind: "side" | "order", outcome: Outcome & { verdict: "clear" | "
 }
 
 /** The same bends one after the other, the other end clamped where only that helps; undefined where it does not. */
-export function otherSides(
+function otherSides(
   { part, brake }: Trial,
   own: readonly OrderedBend[],
   { leastMm }: Goal,

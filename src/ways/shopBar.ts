@@ -7,7 +7,7 @@ import { check } from "../answer/check.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import { refusalSentence } from "../narrowBrake/designNarrowBrake.ts";
 import type { Refused } from "../narrowBrake/narrowBrake.ts";
-import { lowered } from "../words/stepWords.ts";
+import { NOT_WITH_THE_REST, noBarWords, notOnMadeWords } from "../words/barWayWords.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { onThinnestBar, type ShopMadeBar, type ShopMadeBarOptions, shopMadeBar } from "./shopMadeBar.ts";
 
@@ -60,17 +60,13 @@ export function barForParts(files: readonly JobFile[], wishes?: ShopMadeBarOptio
   return { found, left };
 }
 
-const NOT_WITH_THE_REST = "A bar of its own would make it, but not one that makes the others too.";
-
 function whyNot(alone: ShopMadeBar | undefined, file: JobFile): string {
   if (alone === undefined) {
     const job = onThinnestBar(file);
-    const thinnest = job && { job, answer: check(job) };
-    return thinnest?.answer.verdict === "hits"
-      ? `No clamp bar makes it. On the thinnest, with no holder behind it, the part ${lowered(verdictSentence(thinnest.job, thinnest.answer))}`
-      : "No clamp bar makes it: a bar that it clears leaves no room for its holder, the bed or the leaf.";
+    const answer = job && check(job);
+    return noBarWords(job && answer?.verdict === "hits" ? verdictSentence(job, answer) : undefined);
   }
   const { design } = alone;
   if (design.refused) return refusalSentence(design.refused, design.requirements.units);
-  return `As planned, the made brake would not fold it. ${design.windowSentence}`;
+  return notOnMadeWords(design.windowSentence);
 }

@@ -14,6 +14,7 @@ import type { JobFile } from "../jobFile/schema.ts";
 import type { Way } from "../jobFile/way.ts";
 import type { FileChange, Remedy, WayOut } from "../jobFile/wayOut.ts";
 import { parseLength } from "../units/length.ts";
+import { untriedWords } from "../words/noWayWords.ts";
 import { clearWords, limitWords, scantWords, waySentence } from "../words/wayWords.ts";
 import { barToMake, otherBrakes, trimmedOnOthers, withBrake } from "./brakeWays.ts";
 import { byHandRecipe } from "./byHand.ts";
@@ -23,7 +24,7 @@ import type { ClampMeasures } from "./family.ts";
 import { fillerThickness } from "./filler.ts";
 import { findWays, type Situation } from "./findWays.ts";
 import { Machines } from "./machines.ts";
-import { untriedWords, whyNothingHelps } from "./noWay.ts";
+import { whyNothingHelps } from "./noWay.ts";
 import { partWay } from "./partWay.ts";
 
 /** Less to spare than this is not measured in a shop. */
@@ -82,7 +83,9 @@ export function waysOut(
     if (pairs && others.length === 0) ways.push(...trimmedOnOthers(file, job, situation.goal, brakes));
     cutShort ||= bar.cutShort;
   }
-  const untried: Remedy[] = cutShort ? [{ kind: "untried", sentence: untriedWords(job, ways.length) }] : [];
+  const untried: Remedy[] = cutShort
+    ? [{ kind: "untried", sentence: untriedWords(job.part.bends.length, ways.length) }]
+    : [];
   const ranked = lastOnesLast(file, job, answer, ways);
   const onlyHandled = ways.some(({ kind }) => kind === "order" || kind === "side");
   const byHand = pairs && answer.verdict === "hits" && !onlyHandled ? byHandRecipe(job, answer) : [];

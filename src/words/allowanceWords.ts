@@ -12,7 +12,7 @@ import type { Mm } from "../units/quantity.ts";
 import { lengthFigure, lengthWords } from "./lengthWords.ts";
 
 /** A difference between methods larger than this is worth a test strip: 1/64 in or 0.25 mm, as callipers read. */
-export function allowanceToleranceMm(units: Job["units"]): Mm {
+function allowanceToleranceMm(units: Job["units"]): Mm {
   return usualDoubtMm(units);
 }
 

@@ -39,3 +39,19 @@ export function sixtyFourth(lengthMm: Mm): readonly [nearest: string, adds: stri
   const off = lengthFigure(Math.abs(roundingMm), "in");
   return [words, `${Number(off) === 0 ? " " : roundingMm > 0 ? "+" : "−"}${off}`];
 }
+
+/** A least size in decimals, rounded up. @example leastFigure(3.7755, "in") // "0.149" */
+export function leastFigure(lengthMm: Mm, units: LengthUnit): string {
+  return figure(lengthMm, units, Math.ceil);
+}
+
+/** A largest size in decimals, rounded down: 5/16 in must not be read where 0.311 in is the limit. @example largestFigure(7.8994, "in") // "0.311" */
+export function largestFigure(lengthMm: Mm, units: LengthUnit): string {
+  return figure(lengthMm, units, Math.floor);
+}
+
+function figure(lengthMm: Mm, units: LengthUnit, round: (value: number) => number): string {
+  const decimals = units === "in" ? 3 : 2;
+  const scale = 10 ** decimals;
+  return (round((units === "in" ? lengthMm / MM_PER_INCH : lengthMm) * scale) / scale).toFixed(decimals);
+}

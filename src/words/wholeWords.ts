@@ -14,7 +14,7 @@ import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
-export function numbersWords(numbers: readonly number[]): string {
+function numbersWords(numbers: readonly number[]): string {
   if (numbers.length < 2) return numbers.join();
   return `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
 }
@@ -75,10 +75,7 @@ function placeAlong(w: number, say: (mm: number) => string): string {
 }
 
 /** @example "a finger 2 3/8 in wide is missing: grind one, 2 1/4 to 2 3/8 in wide, or use 2 + 1/4 in with 1/8 in of the bend bare" */
-export function missingWords(
-  { least, most, beside, instead }: MissingFinger,
-  units: WholeJob["units"],
-): string {
+function missingWords({ least, most, beside, instead }: MissingFinger, units: WholeJob["units"]): string {
   const say = (mm: number) => lengthWords(mm, units);
   const bare = (mm: number) => say(mm).replace(` ${units}`, "");
   const other = beside.length === 0 ? "" : ` beside ${beside.map(bare).join(" + ")} ${units}`;

@@ -3,8 +3,9 @@
  * 20 gauge (0.0359 in) is 1.5 lb/ft² and 16 gauge (0.0598 in) 2.5 lb/ft² (from memory of the published table).
  */
 import { expect, test } from "vitest";
-import { grainAt, grainWarning } from "../../src/blank/grain.ts";
+import { grainAt } from "../../src/blank/grain.ts";
 import { blankWeightKg } from "../../src/blank/weight.ts";
+import { grainWarning } from "../../src/words/warningWords.ts";
 
 const FOOT_MM = 304.8;
 const POUND_KG = 0.45359237;

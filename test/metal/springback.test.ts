@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { relaxedRadius, springbackRatio, testStripRatio } from "../../src/metal/springback.ts";
+import { type SpringbackInput, springbackRatio, testStripRatio } from "../../src/metal/springback.ts";
 import { springbackFactors, springbackHeadings } from "../sources/bendHandbooks.ts";
 
 /** Radius after unloading, from the bending moment summed over n fibres; curvature taken at R_i as the formula does. */
@@ -30,6 +30,12 @@ function finishedAngle(radius: number, relaxed: number, thickness: number): numb
     else low = middle;
   }
   return low;
+}
+
+/** Inside radius after the leaf lets go: the mid-thickness arc keeps its length. */
+function relaxedRadius(input: SpringbackInput): number {
+  const half = input.thicknessMm / 2;
+  return (input.insideRadiusMm + half) / springbackRatio(input) - half;
 }
 
 describe("springbackRatio", () => {

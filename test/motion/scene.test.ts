@@ -11,12 +11,12 @@ import type { Job } from "../../src/jobFile/job.ts";
 import { relaxedSheet, sceneAt, sheetAt } from "../../src/motion/scene.ts";
 import { seatFor } from "../../src/motion/seat.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
-import { outlineHolds } from "../../src/plane/library.ts";
 import type { Edge, Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { jobOf } from "../cases/answers.ts";
 import { picks, roughJobs, stateOf } from "../contact/roughJob.ts";
+import { outlineHolds } from "../plane/throughLibrary.ts";
 import { rectangle } from "../rectangle.ts";
 
 const lengthOf = (edge: Edge): number =>

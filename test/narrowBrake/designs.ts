@@ -85,7 +85,28 @@ export function manyDesigns(): Named[] {
   }));
 }
 
-/** A short one, the trough of the examples, one on feet, and one whose sheet reaches past the bolts. */
+/** Two parts on one brake, every factor, force and give otherwise than taken. */
+function wished(): Named {
+  const [thin, , stiff] = [SHEETS[1]!, SHEETS[2]!, SHEETS[5]!];
+  const base = asked(thin, 10, "in");
+  return {
+    name: "two parts, all wishes",
+    design: designNarrowBrake({
+      ...base,
+      parts: [
+        ...base.parts,
+        ...asked(stiff, 6, "in").parts.map((part) => ({ ...part, name: "Z clip", shortestFlangeMm: 9 })),
+      ],
+      handForceN: 260,
+      safety: { load: 1.4, yield: 1.8, bolt: 1.5, pin: 2.5 },
+      give: { noseMm: 0.08, angleDeg: 1.5 },
+      steel: { name: "S355", yieldMpa: 355, modulusMpa: 200_000, ultimateMpa: 470 },
+      vise: { jawWidthMm: 125, jawHeightMm: 45, forceN: 20_000 },
+    }),
+  };
+}
+
+/** A short one, the trough of the examples, one on feet, one whose sheet reaches past the bolts, and one wished otherwise. */
 export function fewDesigns(): Named[] {
   const [, thin, , thick, , steel] = SHEETS as [Sheet, Sheet, Sheet, Sheet, Sheet, Sheet];
   return [
@@ -93,5 +114,6 @@ export function fewDesigns(): Named[] {
     { name: "12 in", design: designNarrowBrake(asked(thin, 12, "in")) },
     { name: "24 in on feet", design: designNarrowBrake(asked(steel, 24, "mm")) },
     { name: "12 in, deep", design: designNarrowBrake(asked(steel, 12, "in", true)) },
+    wished(),
   ];
 }

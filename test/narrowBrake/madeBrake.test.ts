@@ -6,8 +6,11 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
+import { checkWhole } from "../../src/answer/wholeCheck.ts";
+import { readAnyJob } from "../../src/jobFile/readAnyJob.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
+import { parseLength } from "../../src/units/length.ts";
 import { withBrake } from "../../src/ways/brakeWays.ts";
 import { shopMadeBar } from "../../src/ways/shopMadeBar.ts";
 
@@ -27,9 +30,10 @@ const on = (part: Partial<JobFile["part"]>) => check(read({ ...made, part: { ...
 const [first] = made.part.bends;
 
 describe("the brake made for the trough", () => {
+  const pieces = (made.brake.frame ?? []).flatMap((piece) => ("name" in piece ? [piece] : []));
+
   test("names bolts, washers, screws, rail and heel strip, and has its handles on the leaf", () => {
-    const names = (made.brake.frame ?? []).map((piece) => ("name" in piece ? piece.name : ""));
-    expect(names).toEqual([
+    expect(pieces.filter(({ along }) => along === undefined).map(({ name }) => name)).toEqual([
       "hold-down bolts",
       "washers and nuts",
       "setback screws",
@@ -39,6 +43,46 @@ describe("the brake made for the trough", () => {
     expect(made.brake.leaf.profile).toHaveLength(8);
     expect(made.brake.openEnds).toBe(false);
     expect(made.brake.rated?.length).toBeDefined();
+  });
+
+  test("tells where along it the hinge ears stand: beyond both ends of the leaf, as in the assembly", () => {
+    const { pieces: solids } = bar.design.plan!.assembly;
+    const prism = (id: string) => solids.find((one) => one.id === id)!.shape as { from: number; to: number };
+    const [leaf, ear] = [prism("leaf"), prism("bed-ear-right")];
+    const mm = (written: unknown) => parseLength(written as string, "in")!;
+    expect(mm(made.brake.length)).toBeCloseTo(leaf.to - leaf.from, 3);
+    const [left, right] = pieces
+      .filter(({ name }) => name === "hinge ears")
+      .map(({ along }) => along!.map(mm));
+    expect(right).toEqual([expect.closeTo(leaf.to - leaf.from, 3), expect.closeTo(ear.to - leaf.from, 3)]);
+    expect(left).toEqual([expect.closeTo(leaf.to - ear.to, 3), 0]);
+  });
+
+  test("a section longer than the room between springs and ears is blocked, one as long as the bar is not", () => {
+    const { rated: _, ...brake } = made.brake;
+    const long = (length: number) => check(read({ ...made, brake, part: { ...made.part, length } }).job);
+    expect(long(12).verdict).not.toBe("hits");
+    expect(long(15).verdict).toBe("hits");
+    expect(long(15).order.map(({ contact }) => contact?.name)).toContain("hinge ears");
+  });
+
+  test("a part told along the bend meets what stands along its own stretch of the brake, and nothing else", () => {
+    const { rated: _, ...brake } = made.brake;
+    const ear = pieces.find(({ name }) => name === "hinge ears")!;
+    const whole = pieces.filter(({ along }) => along === undefined);
+    // A brake of 40 in with a post wherever a part 12 in long could stand: at its left end, in its middle, at its right end.
+    const on = (posts: readonly number[]) => {
+      const frame = [...whole, ...posts.map((at) => ({ ...ear, name: "post", along: [at, at + 1] }))];
+      const part = { ...made.part, length: 12, ends: [] };
+      const found = readAnyJob(JSON.stringify({ ...made, brake: { ...brake, length: 40, frame }, part }));
+      if (!found.ok || found.kind !== "whole") throw new Error(JSON.stringify(found));
+      return checkWhole(found.job);
+    };
+    expect(on([]).verdict).not.toBe("hits");
+    expect(on([19]).verdict).not.toBe("hits");
+    const blocked = on([3, 19, 36]);
+    expect(blocked.verdict).toBe("hits");
+    expect(blocked.order.flatMap(({ contact }) => contact?.name ?? [])).toEqual(["post"]);
   });
 
   test("a flat 10 in deep is blocked by the bolts, and they are named", () => {

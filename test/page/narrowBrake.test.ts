@@ -77,7 +77,12 @@ describe.each([
   it("draws each piece small, for a screen on the bench", async () => {
     const pieces = panel().locator("details").filter({ hasText: "Each piece" });
     await pieces.locator("summary").click();
-    expect(await pieces.locator("img.plan").count()).toBeGreaterThan(9);
+    const drawn = pieces.locator("img.plan");
+    await drawn.nth(10).waitFor();
+    // Letters of 3 mm in a drawing 109 mm wide: read at arm's length from 9 pixels on, and nothing wider than the screen.
+    const width = await drawn.first().evaluate((image) => image.clientWidth);
+    expect((width * 3) / 109).toBeGreaterThan(9);
+    expect(width).toBeLessThanOrEqual(await page.evaluate(() => innerWidth));
     await pieces.locator("summary").click();
   });
 

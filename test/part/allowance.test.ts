@@ -8,8 +8,9 @@ import { metalNamed } from "../../src/metal/metals.ts";
 import { bendAllowance, bendDeduction, kFactorOf } from "../../src/part/allowance.ts";
 import { outsideBendSetback } from "../../src/part/bendSetback.ts";
 import { compareAllowances } from "../../src/part/compareAllowances.ts";
-import { sharpBends, sharpBendWords } from "../../src/part/sharpBends.ts";
+import { sharpBends } from "../../src/part/sharpBends.ts";
 import { readTestStrip } from "../../src/part/testStrip.ts";
+import { sharpBendWords } from "../../src/words/warningWords.ts";
 
 const shapes = fc.record({
   angleDeg: fc.double({ min: 1, max: 175, noNaN: true }),

@@ -7,9 +7,10 @@ import { describe, expect, it } from "vitest";
 import { boxOf } from "../../src/plane/bounding.ts";
 import { distanceToEdge, edgesMeet } from "../../src/plane/edge.ts";
 import { filletedOutline } from "../../src/plane/fillet.ts";
-import { areaOf, commonArea, libraryPolygon, nearestPoints, outlineHolds } from "../../src/plane/library.ts";
+import { commonArea, libraryPolygon } from "../../src/plane/library.ts";
 import { mirroredOutline, movedOutline, turnedOutline } from "../../src/plane/move.ts";
 import type { ArcEdge, Edge, Outline } from "../../src/plane/outline.ts";
+import { areaOf, nearestPoints, outlineHolds } from "./throughLibrary.ts";
 
 function rounded(...list: readonly (readonly [number, number, number?])[]): Outline {
   const result = filletedOutline(list.map(([x, y, radius = 0]) => ({ x, y, radius })));

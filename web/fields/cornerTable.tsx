@@ -7,6 +7,7 @@ import { usePage } from "../page.ts";
 import { Sign } from "../panels/sign.tsx";
 import { getAt, type KeyPath, type Profile, type Typed, type Vertex } from "../store/jobFile.ts";
 import { useProblem } from "./field.tsx";
+import { TakeAway } from "./takeAway.tsx";
 import { asTyped } from "./typed.ts";
 
 const COLUMNS = ["x", "y", "radius"] as const;
@@ -93,17 +94,13 @@ export function CornerTable({
                 >
                   <Sign name="plus" />
                 </button>
-                <button
-                  type="button"
-                  class="quiet"
+                <TakeAway
+                  what={`corner ${row + 1}`}
                   disabled={profile.length < 4}
-                  aria-label={`Take corner ${row + 1} away`}
                   onClick={() =>
                     put(profile.toSpliced(row, 1), `take a corner of ${label.toLowerCase()} away`)
                   }
-                >
-                  <Sign name="cross" />
-                </button>
+                />
               </td>
             </tr>
           ))}

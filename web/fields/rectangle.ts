@@ -5,7 +5,7 @@
 import type { Profile, Typed } from "../store/jobFile.ts";
 
 /** The same figure with the other sign, as typed. @example opposite("1/2") // "-1/2" */
-export function opposite(value: Typed): Typed {
+function opposite(value: Typed): Typed {
   if (typeof value === "number") return value === 0 ? 0 : -value;
   const text = value.trim();
   if (text.startsWith("-")) return text.slice(1);

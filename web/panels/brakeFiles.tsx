@@ -1,7 +1,9 @@
 /**
  * Brakes carried to another browser or a colleague and back: as a shop file, which the command takes too.
  */
+
 import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
+import { OpenFiles } from "../fields/openFiles.tsx";
 import { plainText } from "../openFiles.ts";
 import { usePage } from "../page.ts";
 import { withBrakes } from "../store/brakeShelf.ts";
@@ -45,19 +47,7 @@ export function BrakeFiles() {
       >
         Save the brakes as a file
       </button>
-      <label class="button">
-        Open brakes from a file
-        <input
-          type="file"
-          class="heard"
-          accept=".json,application/json"
-          multiple
-          onChange={(event) => {
-            void open([...(event.currentTarget.files ?? [])]);
-            event.currentTarget.value = "";
-          }}
-        />
-      </label>
+      <OpenFiles words="Open brakes from a file" onFiles={(files) => void open(files)} />
     </div>
   );
 }

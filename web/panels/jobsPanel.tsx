@@ -6,6 +6,7 @@ import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
 import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
 import { Pick } from "../fields/choice.tsx";
+import { OpenFiles } from "../fields/openFiles.tsx";
 import { openFiles } from "../openFiles.ts";
 import { usePage } from "../page.ts";
 import { showNewJob } from "../showNewJob.ts";
@@ -96,20 +97,7 @@ export function JobsPanel() {
         <button type="button" onClick={() => void save()}>
           Save as a file
         </button>
-        <label class="button">
-          Open a file
-          <input
-            type="file"
-            class="heard"
-            accept=".json,application/json"
-            multiple
-            onChange={(event) => {
-              // The list empties with the field, so the files are taken out of it first.
-              void openFiles(page, [...(event.currentTarget.files ?? [])]);
-              event.currentTarget.value = "";
-            }}
-          />
-        </label>
+        <OpenFiles words="Open a file" onFiles={(files) => void openFiles(page, files)} />
         <button type="button" onClick={() => void makeLink()}>
           Make a link
         </button>

@@ -3,11 +3,11 @@
  */
 import { Choice } from "../fields/choice.tsx";
 import { Field, useProblem } from "../fields/field.tsx";
+import { TakeAway } from "../fields/takeAway.tsx";
 import { asTyped } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
 import { newCutOut } from "../store/cutOuts.ts";
 import type { CutOutFile, Typed } from "../store/jobFile.ts";
-import { Sign } from "./sign.tsx";
 
 const GRAINS = [
   { value: "unsaid", words: "Not said" },
@@ -121,14 +121,10 @@ export function CutOutTable() {
                     </td>
                   ))}
                   <td class="row tight">
-                    <button
-                      type="button"
-                      class="quiet"
-                      aria-label={`Take cut-out ${row + 1} away`}
+                    <TakeAway
+                      what={`cut-out ${row + 1}`}
                       onClick={() => put(cutOuts.toSpliced(row, 1), `take cut-out ${row + 1} away`)}
-                    >
-                      <Sign name="cross" />
-                    </button>
+                    />
                   </td>
                 </tr>
               ))}

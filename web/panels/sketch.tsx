@@ -11,7 +11,7 @@ interface Spot {
 }
 
 /** Corners of the section, y up, from the typed figures; an unreadable flat counts as a short one. */
-export function sketchCorners(file: JobFile): readonly Spot[] {
+function sketchCorners(file: JobFile): readonly Spot[] {
   const lengths = file.part.flats.map((flat) => readMm(flat, "length", file.units) ?? 0);
   const longest = Math.max(...lengths, 1);
   const corners: Spot[] = [{ x: 0, y: 0 }];

@@ -42,7 +42,7 @@ function curvesOf(edge: ArcEdge): (readonly [Point, Point, Point])[] {
 }
 
 /** Parallel lines over a box, for a section's hatch; `angleDeg` counter-clockwise as on paper. */
-export function hatchLines(
+function hatchLines(
   scope: Scope,
   bounds: paper.Rectangle,
   angleDeg: number,

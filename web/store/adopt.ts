@@ -28,13 +28,24 @@ const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
   profile: ["noseRadius", "shim"],
 };
 
+function stretch(value: unknown): readonly [Typed, Typed] | undefined {
+  if (!Array.isArray(value) || value.length !== 2) return undefined;
+  const [from, to] = value as [unknown, unknown];
+  const typed = (end: unknown): end is Typed => typeof end === "number" || typeof end === "string";
+  return typed(from) && typed(to) ? [from, to] : undefined;
+}
+
 /** A profile, or one with a name. */
 function framePiece(sieve: Sieve) {
   return (value: unknown, path: string): FramePiece | undefined => {
     if (!isBag(value)) return profile(sieve)(value, path);
     const shape = profile(sieve)(value.profile, `${path}.profile`);
-    sieve.unknownKeys(value, path, ["name", "profile"]);
-    return shape && { name: sieve.word(value, "name", path) ?? "", profile: shape };
+    sieve.unknownKeys(value, path, ["name", "profile", "along"]);
+    if (!shape) return undefined;
+    const name = sieve.word(value, "name", path) ?? "";
+    const along = value.along === undefined ? undefined : stretch(value.along);
+    if (value.along !== undefined && along === undefined) sieve.drop(`${path}.along`);
+    return { name, profile: shape, ...(along && { along }) };
   };
 }
 
@@ -66,6 +77,7 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     "frame",
     "lift",
     "openEnds",
+    "length",
     "setback",
     "leastGrip",
     "leastFlange",
@@ -91,6 +103,7 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     frame: sieve.list<FramePiece>(bag.frame, "brake.frame", MOST_PROFILES, framePiece(sieve)),
     lift: sieve.typed(bag, "lift", "brake") ?? usual.lift,
     openEnds: typeof bag.openEnds === "boolean" ? bag.openEnds : usual.openEnds,
+    length: sieve.typed(bag, "length", "brake"),
     setback: sieve.typed(bag, "setback", "brake"),
     leastGrip: sieve.typed(bag, "leastGrip", "brake"),
     leastFlange: sieve.typed(bag, "leastFlange", "brake"),

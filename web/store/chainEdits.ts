@@ -17,7 +17,7 @@ export function flatsAfterRemoval(flats: number, bend: number): FlatsFrom {
 }
 
 /** @example flatsAfterAdding(2) // [0, 1, null] */
-export function flatsAfterAdding(flats: number): FlatsFrom {
+function flatsAfterAdding(flats: number): FlatsFrom {
   return [...Array.from({ length: flats }, (_, i) => i), null];
 }
 

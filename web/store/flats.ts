@@ -15,11 +15,6 @@ export function sizePath({ part }: JobFile, index: number): KeyPath {
   return typeof part.flats[index] === "object" ? [...path, "size"] : path;
 }
 
-/** The same flat with another size. */
-export function withSize(flat: FlatFile, change: (size: Typed) => Typed): FlatFile {
-  return typeof flat === "object" ? { ...flat, size: change(flat.size) } : change(flat);
-}
-
 /** The flat as it is read from the part's other end. */
 export function turnedEnd(flat: FlatFile): FlatFile {
   if (typeof flat !== "object") return flat;

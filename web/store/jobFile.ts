@@ -79,8 +79,10 @@ export interface ClampFile {
   readonly profiles?: readonly Profile[];
 }
 
-/** A fixed piece of the brake: its profile, or that with a name. */
-export type FramePiece = Profile | { readonly name: string; readonly profile: Profile };
+/** A fixed piece of the brake: its profile, or that with a name and the stretch of the brake along which it stands. */
+export type FramePiece =
+  | Profile
+  | { readonly name: string; readonly profile: Profile; readonly along?: readonly [Typed, Typed] };
 
 export interface BrakeFile {
   readonly name: string;
@@ -92,6 +94,8 @@ export interface BrakeFile {
   readonly frame?: readonly FramePiece[];
   readonly lift: Typed;
   readonly openEnds: boolean;
+  /** Of bed and leaf. */
+  readonly length?: Typed;
   readonly setback?: Typed;
   readonly leastGrip?: Typed;
   readonly leastFlange?: Typed;

@@ -22,10 +22,10 @@ export interface BoltGrade {
 }
 
 /** Nut factor K of plain zinc-plated threads (Shigley, table 8-15); 0.18 oiled, 0.30 black and dry. */
-export const NUT_FACTOR = 0.2;
+const NUT_FACTOR = 0.2;
 
 /** Share of the proof load that a bolt to be used again is tightened to (Shigley). */
-export const REUSABLE_PRELOAD_SHARE = 0.75;
+const REUSABLE_PRELOAD_SHARE = 0.75;
 
 /** Thread depth, in pitches, that is taken off the diameter for the stress area. */
 const DEPTH_IN_PITCHES = { metric: 0.9382, unified: 0.9743 } as const;
@@ -48,15 +48,4 @@ export function reusablePreload(thread: Thread, grade: BoltGrade): number {
 /** Tightening torque in N·m for a tension in N. @example tighteningTorque({ name: "M10", diameterMm: 10, pitchMm: 1.5, series: "metric" }, 10000) // 20 */
 export function tighteningTorque(thread: Thread, tensionN: number, nutFactor = NUT_FACTOR): number {
   return (nutFactor * thread.diameterMm * tensionN) / 1000;
-}
-
-/**
- * Tension in each hold-down bolt. The nose lifts in front of the bolts, the heel bears behind them:
- * moments about the heel give bolt = load·(front + back)/back, shared by the bolts.
- * @param frontMm from the bolts forward to the nose
- * @param backMm from the bolts back to the heel
- * @example holdDownTension(1000, 30, 30, 2) // 1000
- */
-export function holdDownTension(noseLoadN: number, frontMm: Mm, backMm: Mm, bolts: number): number {
-  return (noseLoadN * (frontMm + backMm)) / backMm / bolts;
 }

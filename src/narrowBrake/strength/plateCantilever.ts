@@ -7,7 +7,7 @@ import type { Mm, Mpa } from "../../units/quantity.ts";
 import type { ForcePerLength } from "./foldingForces.ts";
 
 /** Poisson's ratio of steel: 0.29, from memory. */
-export const STEEL_POISSON = 0.29;
+const STEEL_POISSON = 0.29;
 
 export interface PlateCantilever {
   readonly loadNPerMm: ForcePerLength;
@@ -21,17 +21,12 @@ export function plateStress(plate: PlateCantilever, thicknessMm: Mm): Mpa {
 }
 
 /** Flexural rigidity of a unit width of plate, N·mm. @example plateRigidity(200000, 6, 0) // 3600000 */
-export function plateRigidity(modulusMpa: Mpa, thicknessMm: Mm, poisson = STEEL_POISSON): number {
+function plateRigidity(modulusMpa: Mpa, thicknessMm: Mm, poisson = STEEL_POISSON): number {
   return (modulusMpa * thicknessMm ** 3) / (12 * (1 - poisson ** 2));
 }
 
 /** How far the nose gives way by bending. @example plateBending({ loadNPerMm: 10, overhangMm: 12 }, 6, 200000, 0) // 0.0016 */
-export function plateBending(
-  plate: PlateCantilever,
-  thicknessMm: Mm,
-  modulusMpa: Mpa,
-  poisson = STEEL_POISSON,
-): Mm {
+function plateBending(plate: PlateCantilever, thicknessMm: Mm, modulusMpa: Mpa, poisson = STEEL_POISSON): Mm {
   return (plate.loadNPerMm * plate.overhangMm ** 3) / (3 * plateRigidity(modulusMpa, thicknessMm, poisson));
 }
 

@@ -5,9 +5,10 @@
 import { describe, expect, it } from "vitest";
 import { barClamp } from "../../src/brake/bar.ts";
 import type { Brake } from "../../src/brake/brake.ts";
-import { brakeWarnings } from "../../src/brake/brakeWarnings.ts";
+import { brakeRemarks } from "../../src/brake/brakeRemarks.ts";
 import { filletedOutline } from "../../src/plane/fillet.ts";
 import type { Outline } from "../../src/plane/outline.ts";
+import { brakeRemarkWords } from "../../src/words/brakeRemarkWords.ts";
 
 function block(left: number, bottom: number, right: number, top: number): Outline {
   const result = filletedOutline([
@@ -44,10 +45,10 @@ const sound: Brake = {
 };
 
 function remarks(change: Partial<Brake>): string[] {
-  return brakeWarnings({ ...sound, ...change }, 0.8, (mm) => `${Number(mm.toFixed(2))} mm`);
+  return brakeRemarks({ ...sound, ...change }, 0.8).map((remark) => brakeRemarkWords(remark, "mm"));
 }
 
-describe("brakeWarnings", () => {
+describe("brakeRemarks", () => {
   it("has nothing to say to a sound brake", () => {
     expect(remarks({})).toEqual([]);
   });

@@ -1,6 +1,6 @@
 /** How the bends of a warning are named: runs of three and more as one. */
 import { expect, it } from "vitest";
-import { bendNames } from "../../src/answer/warnings.ts";
+import { bendNames } from "../../src/words/warningWords.ts";
 
 it.each([
   [[4], "Bend 4"],
