@@ -21,8 +21,12 @@ const ON_THE_SPOT = 4;
 export type TaskNews = { readonly fraction: number } | { readonly result: unknown };
 
 /** The answer to a job; with its file also the ways out, on the shop's `brakes` too. */
-export function answerJob(job: Job, file?: JobFile, brakes?: JobTask["brakes"]): Promise<Answer> {
-  const task = { kind: "answer", job, ...(file && { file }), ...(brakes && { brakes }) } as const;
+export function answerJob(
+  job: Job,
+  file?: JobFile,
+  more: Pick<JobTask, "brakes" | "pairs"> = {},
+): Promise<Answer> {
+  const task = { kind: "answer", job, ...(file && { file }), ...more } as const;
   return worked(task, job.part.bends.length);
 }
 

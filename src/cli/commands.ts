@@ -40,6 +40,7 @@ const COMMANDS: readonly Offered[] = [
     options: [
       ...CHOICE,
       json("the answer as one JSON object"),
+      ["--orders", "list the orders that work, best first"],
       ["--svg <DIR>", "write one picture a step into DIR"],
       FORCE,
     ],

@@ -27,6 +27,8 @@ export interface JobTask {
   readonly file?: JobFile;
   /** Other brakes to try. */
   readonly brakes?: WaysOutOptions["brakes"];
+  /** Whether pairs of changes are tried too. */
+  readonly pairs?: boolean;
 }
 
 export interface ShopTask {
@@ -83,7 +85,7 @@ function resultOf(task: Task, watch?: Watch): Done<Task> {
     return { answer, ways: wholeWays(task.file, task.job, answer, watch) };
   }
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
-  const { job, file, brakes = [] } = task;
+  const { job, file, brakes = [], pairs = false } = task;
   const answer = check(job, watch);
-  return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
+  return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes, pairs }) };
 }

@@ -37,7 +37,7 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   if ("whole" in opened) return waysOfWhole(opened, options);
   const { job, file } = opened;
   const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
-  const answer = await answerJob(job, file, brakes);
+  const answer = await answerJob(job, file, { brakes, pairs: true });
   const { remedies } = answer;
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];
