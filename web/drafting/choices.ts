@@ -3,8 +3,8 @@
  * either side, its figure in it or beyond an end; an arc wider or narrower; a number round its point. In canvas points.
  */
 import type { Point } from "../../src/plane/point.ts";
+import type { AskedAngle, AskedLength, AskedNote, Choice, Placed, Size } from "./asked.ts";
 import { type Piece, reachOf } from "./boxes.ts";
-import type { AskedAngle, AskedLength, AskedNote, Choice, Placed, Size } from "./dimensions.ts";
 
 const ARROW = 9;
 const ARROW_HALF = 2.6;

@@ -1,7 +1,7 @@
 /**
  * Placed dimensions as SVG: lines, arrowheads, arcs, and each label with its number and figure; a press on one goes to its field.
  */
-import type { Placed } from "../drafting/dimensions.ts";
+import type { Placed } from "../drafting/asked.ts";
 
 export function DimensionsSvg({
   placed,

@@ -4,7 +4,7 @@
  */
 
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { Placed } from "../drafting/dimensions.ts";
+import type { Placed } from "../drafting/asked.ts";
 import { asTyped, echo } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
 import type { MeasuredFlat } from "../stage/measured.ts";

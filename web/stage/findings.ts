@@ -5,8 +5,8 @@
 import type { Point } from "../../src/plane/point.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
 import { lengthWords } from "../../src/words/lengthWords.ts";
+import type { Placed } from "../drafting/asked.ts";
 import { type Box, boxesOverlap, type Piece, throughBox } from "../drafting/boxes.ts";
-import type { Placed } from "../drafting/dimensions.ts";
 import { type Camera, onCanvas } from "./camera.ts";
 import type { Ink } from "./ink.ts";
 import { boxOfWords, drawClearance, drawCross, drawLine, drawWords, type Sheet } from "./pen.ts";

@@ -7,14 +7,9 @@ import { finishedPart, type Job } from "../../src/jobFile/job.ts";
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { angleWords } from "../../src/words/angleWords.ts";
+import type { AskedLabel, AskedLength, AskedNote, Placed } from "../drafting/asked.ts";
 import type { Piece } from "../drafting/boxes.ts";
-import {
-  type AskedLabel,
-  type AskedLength,
-  type AskedNote,
-  type Placed,
-  placedDimensions,
-} from "../drafting/dimensions.ts";
+import { placedDimensions } from "../drafting/dimensions.ts";
 import { fitted, onCanvas } from "./camera.ts";
 import type { MeasuredFlat } from "./measured.ts";
 

@@ -1,7 +1,7 @@
 /**
  * What the stage tells of each frame that it painted.
  */
-import type { Placed } from "../drafting/dimensions.ts";
+import type { Placed } from "../drafting/asked.ts";
 import type { Camera } from "./camera.ts";
 
 /** What a frame looked like, for the words and labels around the canvas. */

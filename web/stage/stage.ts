@@ -4,8 +4,9 @@
  */
 import type { Point } from "../../src/plane/point.ts";
 import { angleWords } from "../../src/words/angleWords.ts";
+import type { Placed } from "../drafting/asked.ts";
 import { awayFrom, type Box } from "../drafting/boxes.ts";
-import { type Placed, placedDimensions } from "../drafting/dimensions.ts";
+import { placedDimensions } from "../drafting/dimensions.ts";
 import { textMeasure } from "../drafting/textWidth.ts";
 import { type Camera, inSection, onCanvas, shifted, zoomed } from "./camera.ts";
 import { paintDimensions, paintFinding, paintFindingWords } from "./findings.ts";

@@ -5,8 +5,8 @@
 import type { Point } from "../../src/plane/point.ts";
 import { toRad } from "../../src/units/quantity.ts";
 import { angleWords } from "../../src/words/angleWords.ts";
+import type { AskedAngle, AskedLength, AskedNote } from "../drafting/asked.ts";
 import type { Piece } from "../drafting/boxes.ts";
-import type { AskedAngle, AskedLength, AskedNote } from "../drafting/dimensions.ts";
 import { type Camera, onCanvas } from "./camera.ts";
 import { type FlatPlace, flatPlaces } from "./flatPlaces.ts";
 import type { MeasuredFlat } from "./measured.ts";

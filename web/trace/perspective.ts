@@ -3,13 +3,13 @@
  * map from a square to a quadrilateral (Heckbert, Fundamentals of Texture Mapping, 1989, section 2.2.3, from memory), turned
  * round. Exact for a lens without distortion.
  */
-import type { Spot } from "./traced.ts";
+import type { Point } from "../../src/plane/point.ts";
 
 /** Millimetres in the plane for a spot of the photo, y down; null where the four corners go round no rectangle. */
-export type Flattened = (spot: Spot) => Spot;
+export type Flattened = (spot: Point) => Point;
 
 /** The flattening that makes `corners`, in their order around, a rectangle of `wideMm` by `highMm`. */
-export function flattened(corners: readonly Spot[], wideMm: number, highMm: number): Flattened | null {
+export function flattened(corners: readonly Point[], wideMm: number, highMm: number): Flattened | null {
   const [a, b, c, d] = corners;
   if (!a || !b || !c || !d || !(wideMm > 0) || !(highMm > 0) || !isConvex([a, b, c, d])) return null;
   const [sx, sy] = [a.x - b.x + c.x - d.x, a.y - b.y + c.y - d.y];
@@ -32,7 +32,7 @@ export function flattened(corners: readonly Spot[], wideMm: number, highMm: numb
 }
 
 /** Whether four corners go round one way without crossing. */
-function isConvex(corners: readonly Spot[]): boolean {
+function isConvex(corners: readonly Point[]): boolean {
   const turns = corners.map((b, i) => {
     const [a, c] = [corners[(i + 3) % 4]!, corners[(i + 1) % 4]!];
     return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
