@@ -119,7 +119,8 @@ function goesTogether(under: UnderLoad, checks: readonly StrengthCheck[]): Sound
   const { deg, meet } = freeSwing(pieces);
   const asked = Math.max(...under.requirements.parts.map(({ overbendDeg }) => overbendDeg));
   if (deg >= asked) return { under, checks, swing: deg };
-  return `The leaf would turn to ${deg}° only, where its ${meet![0]} meets the ${meet![1]}, and a bend asks for ${Number(asked.toFixed(1))}°.`;
+  const where = meet ? `, where its ${meet[0]} meets the ${meet[1]}` : "";
+  return `The leaf would turn to ${deg}° only${where}; a bend asks for ${Number(asked.toFixed(1))}°.`;
 }
 
 function rackEnds(failed: StrengthCheck | undefined, why: string): string {

@@ -3,11 +3,12 @@
  * both are found along the bend, tried every quarter of a degree; and whether the pieces go together at all.
  * Separating axes for convex profiles (all of ours are); a round is taken by its box. The angle is rounded down to whole degrees.
  */
-import { type Deg, toRad } from "../units/quantity.ts";
+import { type Deg, type Mm, toRad } from "../units/quantity.ts";
 import { boxOfShape, isRound, type Piece, rectangle, type Xy } from "./solid.ts";
 
 const MOST_DEG = 135;
 const STEP_DEG = 0.25;
+const MOST_STEPS = MOST_DEG / STEP_DEG;
 /** Apart by this counts as free. */
 const TOUCH_MM = 0.01;
 
@@ -25,7 +26,7 @@ export function inOnePlace(pieces: readonly Piece[]): (readonly [string, string]
           other.body.from < one.body.to - TOUCH_MM &&
           !one.joined.includes(other.piece.id) &&
           !other.joined.includes(one.piece.id) &&
-          overlap(one.body.profile, other.body.profile),
+          apartAt(one.body, other.body, 0) <= -TOUCH_MM,
       )
       .map((other) => [one.piece.name, other.piece.name] as const),
   );
@@ -33,8 +34,13 @@ export function inOnePlace(pieces: readonly Piece[]): (readonly [string, string]
 
 interface Body {
   readonly profile: readonly Xy[];
-  readonly from: number;
-  readonly to: number;
+  /** Each edge's direction across, and from where to where the profile reaches along it. */
+  readonly across: readonly { readonly normal: Xy; readonly from: Mm; readonly to: Mm }[];
+  /** Along the bend. */
+  readonly from: Mm;
+  readonly to: Mm;
+  /** The corner farthest from the pivot. */
+  readonly farMm: Mm;
 }
 
 export interface FreeSwing {
@@ -45,48 +51,74 @@ export interface FreeSwing {
 }
 
 export function freeSwing(pieces: readonly Piece[]): FreeSwing {
-  const named = (piece: Piece) => ({ ...bodyOf(piece), name: piece.name });
+  const named = (piece: Piece) => ({ body: bodyOf(piece), name: piece.name });
   const turning = pieces.filter(({ turnsWithLeaf }) => turnsWithLeaf).map(named);
   const still = pieces.filter(({ turnsWithLeaf, name }) => !turnsWithLeaf && name !== "hinge pin").map(named);
-  const pairs = turning.flatMap((one) =>
-    still.filter((other) => one.from < other.to && other.from < one.to).map((other) => [one, other] as const),
-  );
-  let free = 0;
-  for (let deg = 0; deg <= MOST_DEG; deg += STEP_DEG) {
-    const met = pairs.find(([one, other]) => overlap(turned(one.profile, deg), other.profile));
-    if (met) return { deg: Math.floor(free), meet: [met[0].name, met[1].name] };
-    free = deg;
+  let free = MOST_STEPS;
+  let meet: FreeSwing["meet"];
+  for (const one of turning) {
+    for (const other of still) {
+      if (one.body.from >= other.body.to || other.body.from >= one.body.to) continue;
+      const steps = stepsApart(one.body, other.body, free);
+      if (steps < free) meet = [one.name, other.name];
+      free = Math.min(free, steps);
+    }
   }
-  return { deg: MOST_DEG };
+  return { deg: free < 0 ? 0 : Math.floor(free * STEP_DEG), ...(meet && { meet }) };
+}
+
+/** The last of the steps up to `most` at which the two are apart; -1 where they overlap at rest. */
+function stepsApart(one: Body, other: Body, most: number): number {
+  const stepMm = one.farMm * toRad(STEP_DEG);
+  let step = 0;
+  while (step <= most) {
+    const apartMm = apartAt(one, other, step * STEP_DEG);
+    if (apartMm <= -TOUCH_MM) return step - 1;
+    // No corner moves farther than the farthest one, so for so long they stay apart.
+    step += Math.max(1, Math.floor(apartMm / stepMm));
+  }
+  return most;
 }
 
 function bodyOf({ shape }: Piece): Body {
   const { min, max } = boxOfShape(shape);
-  return {
-    profile: isRound(shape) ? rectangle(min[0], min[1], max[0], max[1]) : shape.profile,
-    from: min[2],
-    to: max[2],
-  };
-}
-
-function turned(profile: readonly Xy[], deg: Deg): Xy[] {
-  const [cos, sin] = [Math.cos(toRad(deg)), Math.sin(toRad(deg))];
-  return profile.map(([x, y]) => [x * cos - y * sin, x * sin + y * cos]);
-}
-
-/** Two convex profiles overlap unless some edge of either keeps them apart. */
-function overlap(a: readonly Xy[], b: readonly Xy[]): boolean {
-  return !apartAlongEdges(a, b) && !apartAlongEdges(b, a);
-}
-
-function apartAlongEdges(a: readonly Xy[], b: readonly Xy[]): boolean {
-  return a.some(([x, y], i) => {
-    const [nx, ny] = a[(i + 1) % a.length]!;
+  const profile = isRound(shape) ? rectangle(min[0], min[1], max[0], max[1]) : shape.profile;
+  const across = profile.flatMap(([x, y], i) => {
+    const [nx, ny] = profile[(i + 1) % profile.length]!;
     const length = Math.hypot(nx - x, ny - y);
-    if (length < 1e-9) return false;
+    if (length < 1e-9) return [];
     const normal: Xy = [(ny - y) / length, (x - nx) / length];
-    const reach = (points: readonly Xy[]) => points.map(([px, py]) => px * normal[0] + py * normal[1]);
-    const [ofA, ofB] = [reach(a), reach(b)];
-    return Math.min(...ofB) > Math.max(...ofA) - TOUCH_MM || Math.min(...ofA) > Math.max(...ofB) - TOUCH_MM;
+    return [{ normal, ...reach(profile, normal) }];
   });
+  const farMm = Math.max(...profile.map(([x, y]) => Math.hypot(x, y)));
+  return { profile, across, from: min[2], to: max[2], farMm };
+}
+
+/** How far some edge of either keeps two convex profiles apart at most, with the first one turned; under 0 where they overlap. */
+function apartAt(one: Body, other: Body, deg: Deg): Mm {
+  // Seen from the leaf: fewer corners turn.
+  const [cos, sin] = [Math.cos(toRad(deg)), Math.sin(toRad(deg))];
+  const turnedBack = ([x, y]: Xy): Xy => [x * cos + y * sin, y * cos - x * sin];
+  const corners = other.profile.map(turnedBack);
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { normal, from, to } of one.across) {
+    const found = reach(corners, normal);
+    most = Math.max(most, found.from - to, from - found.to);
+  }
+  for (const { normal, from, to } of other.across) {
+    const found = reach(one.profile, turnedBack(normal));
+    most = Math.max(most, found.from - to, from - found.to);
+  }
+  return most;
+}
+
+/** From where to where points reach in a direction. */
+function reach(points: readonly Xy[], [nx, ny]: Xy): { readonly from: Mm; readonly to: Mm } {
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const [x, y] of points) {
+    const along = x * nx + y * ny;
+    if (along < from) from = along;
+    if (along > to) to = along;
+  }
+  return { from, to };
 }

@@ -35,6 +35,7 @@ import { Folders } from "./folders.ts";
 import { type Outcome, outcomeOf } from "./folds.ts";
 import { atEnd, type OverbendRange, overbendRange } from "./overbendRange.ts";
 import { harderOf, sheetToFold } from "./sheetToFold.ts";
+import { type Known, onBrake, throughRange, trialsOn } from "./trialsOn.ts";
 import { Work } from "./work.ts";
 
 type BrakeFile = JobFile["brake"];
@@ -124,6 +125,9 @@ class Round {
   /** … and at the high and the low end of its range. */
   private readonly high: readonly JobFile[];
   private readonly low: readonly JobFile[];
+  /** Bars tried before, by all that a part can meet of them: rounds that differ in their bolts try many alike. */
+  private readonly tried = new Map<string, boolean>();
+  private readonly held = new Map<string, ShopMadeBar | undefined>();
 
   constructor(
     files: readonly JobFile[],
@@ -158,13 +162,16 @@ class Round {
 
   /** The bar that these members hold, designed; undefined where none makes the parts or the work ran out. */
   heldBy(members: BarMembers): ShopMadeBar | undefined {
-    const { nose, files, high, work } = this;
+    const key = JSON.stringify(members);
+    if (!this.held.has(key)) this.held.set(key, this.designedFor(members));
+    return this.held.get(key);
+  }
+
+  private designedFor(members: BarMembers): ShopMadeBar | undefined {
+    const { nose, high, work } = this;
     const on = (of: readonly JobFile[], bar: BarTrial) =>
       trialsOn(of, (units) => barTrialBrake(bar, members, units));
-    const makes = (bar: BarTrial) =>
-      [...(on(high, bar) ?? [undefined]), ...(on(files, bar) ?? [undefined])].every(
-        (trial, i) => trial !== undefined && this.folders.fold(i, trial),
-      );
+    const makes = (bar: BarTrial) => this.makes((units) => barTrialBrake(bar, members, units));
     const limits = barLimits(nose, makes, this.units);
     if (limits === undefined || work.isDone) return undefined;
     const { thickestMm, overhangMm, leafFaceMaxMm, liftMm } = limits;
@@ -173,6 +180,21 @@ class Round {
     if (trials === undefined) return undefined;
     const guessedLengths = trials.flatMap(({ part }) => (part.lengthMm === undefined ? [part.name] : []));
     return { limits, ranges: this.ranges, ...this.designed(trials, limits), guessedLengths };
+  }
+
+  /** Whether every part folds on this bar, at its likely leaf angles and at the highest. */
+  private makes(brakeIn: (units: LengthUnit) => BrakeFile): boolean {
+    const brakes = { in: brakeIn("in"), mm: brakeIn("mm") };
+    const key = JSON.stringify(brakes.mm);
+    const before = this.tried.get(key);
+    if (before !== undefined) return before;
+    let known: Known | undefined;
+    const made = [...this.high, ...this.files].every((file, i) => {
+      known = onBrake(file, brakes[file.units], known);
+      return known !== undefined && this.folders.fold(i, known.job);
+    });
+    if (!this.work.isDone) this.tried.set(key, made);
+    return made;
   }
 
   /** The design, strong enough for the order in which each part is folded on the brake that comes of it. */
@@ -202,13 +224,9 @@ class Round {
     if (!likely || !high || !low) return undefined;
     const outcomes: Outcome[] = [];
     for (const [i, trial] of likely.entries()) {
-      const margin = this.marginOf(i);
-      const orders = [outcomeOf(trial, margin), outcomeOf(high[i]!, margin)].map(({ order }) => order);
-      const does = orders.find((order) =>
-        [trial, high[i]!, low[i]!].every((one) => outcomeOf(one, margin, order).verdict !== "hits"),
-      );
-      if (does === undefined) return undefined;
-      outcomes.push(outcomeOf(trial, margin, does));
+      const outcome = throughRange([trial, high[i]!, low[i]!], this.marginOf(i));
+      if (outcome === undefined) return undefined;
+      outcomes.push(outcome);
     }
     return { trials: high, outcomes };
   }
@@ -242,22 +260,6 @@ function asksTheSame(a: SheetToFold, b: SheetToFold): boolean {
     a.shortestClampedMm === b.shortestClampedMm &&
     a.deepestClampedMm === b.deepestClampedMm
   );
-}
-
-function trialsOn(files: readonly JobFile[], brakeIn: (units: LengthUnit) => BrakeFile): Trial[] | undefined {
-  const trials: Trial[] = [];
-  const brakes = { in: brakeIn("in"), mm: brakeIn("mm") };
-  let known: { readonly file: JobFile; readonly job: Job } | undefined;
-  for (const file of files) {
-    const { order: _, ...rest } = file;
-    const changed = { ...rest, brake: brakes[file.units] };
-    // One brake for all: read once.
-    const read = jobOf(changed, known);
-    if (!read.ok) return undefined;
-    known = { file: changed, job: read.job };
-    trials.push(read.job);
-  }
-  return trials;
 }
 
 function onSharpBar(file: JobFile): Job | undefined {

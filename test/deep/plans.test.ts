@@ -9,9 +9,9 @@ import type { NarrowBrakePlan } from "../../src/narrowBrake/narrowBrake.ts";
 import { narrowBrakePlans } from "../../src/narrowBrake/plans/narrowBrakePlans.ts";
 import { assemblyStl, pieceFiles } from "../../src/narrowBrake/plans/pieceFiles.ts";
 import { formatLength } from "../../src/units/length.ts";
+import { fewDesigns } from "../narrowBrake/designs.ts";
 import { readDxf } from "../pictures/readDxf.ts";
 import { type ReadWords, readPdf } from "../pictures/readPdf.ts";
-import { fewDesigns } from "./designs.ts";
 
 /** 8 points, the least that is read at arm's length. */
 const LEAST_MM = (8 * 25.4) / 72;

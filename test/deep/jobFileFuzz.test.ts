@@ -10,7 +10,7 @@ import { jsonFault } from "../../src/jobFile/jsonWalk.ts";
 import { problemSentence } from "../../src/jobFile/problem.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { writeJob } from "../../src/jobFile/writeJob.ts";
-import { soundJob } from "./jobs.ts";
+import { soundJob } from "../jobFile/jobs.ts";
 
 const examples = new URL("../../examples/", import.meta.url);
 const exampleTexts = readdirSync(examples)

@@ -3,7 +3,7 @@
  * at single leaf angles. SEED and PARTS in the environment choose others and more; the deep run takes 5,000.
  */
 import { expect, it } from "vitest";
-import { compareSeed } from "./compare.ts";
+import { compareSeed } from "../reference3d/compare.ts";
 
 const first = Number(process.env.SEED ?? 1);
 const parts = Number(process.env.PARTS ?? 40);

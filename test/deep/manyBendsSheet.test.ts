@@ -10,8 +10,8 @@ import { writePdf } from "../../src/drawing/pdfPen.ts";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import { type JobRead, readJob } from "../../src/jobFile/readJob.ts";
 import { shopSheet } from "../../src/pictures/shopSheet.ts";
-import { LONGEST_WAYS, manyBends, SHAPES, type Units } from "./manyBends.ts";
-import { type ReadPage, type ReadWords, readPdf } from "./readPdf.ts";
+import { LONGEST_WAYS, manyBends, SHAPES, type Units } from "../pictures/manyBends.ts";
+import { type ReadPage, type ReadWords, readPdf } from "../pictures/readPdf.ts";
 
 const MARGIN_MM = 10;
 const LEAST_TYPE_MM = (7.5 * 25.4) / 72;
