@@ -60,7 +60,8 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
     return { ...base, plan: null, refused: { why: made, longestMm: longestThatDoes(requirements) } };
   }
   const { under, checks, swing } = made;
-  const assembly = { ...under.assembly, swing };
+  const { pieces, pivot, vise } = under.assembly;
+  const assembly = { pieces, pivot, swing, vise };
   const cuts = cutList(assembly, under);
   return {
     ...base,
