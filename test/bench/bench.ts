@@ -8,7 +8,7 @@ import type { Shape } from "./benchJobs.ts";
 import { searchAlone, searchRows } from "./searchBench.ts";
 import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
-import { answerRows, clearanceRows, coldRow, fitRow, pageRows } from "./wholeBench.ts";
+import { answerRows, clearanceRows, coldRows, fitRow, pageRows } from "./wholeBench.ts";
 
 function wholeTable(withPage: boolean): void {
   const rows = [
@@ -17,7 +17,7 @@ function wholeTable(withPage: boolean): void {
     ...searchRows(),
     ...answerRows(),
     ...fitRow(),
-    ...coldRow(),
+    ...coldRows(),
     ...(withPage ? pageRows() : []),
   ];
   const width = Math.max(...rows.map(({ what }) => what.length));

@@ -67,6 +67,13 @@ function flatMm(shape: Shape, i: number, n: number): number {
 
 /** A job of the given shape with n bends. */
 export function benchJob(shape: Shape, n: number): Job {
+  const read = readJob(benchText(shape, n));
+  if (!read.ok) throw new Error(`bench job ${shape} ${n}: ${JSON.stringify(read.problems)}`);
+  return read.job;
+}
+
+/** The same as the text of its file. */
+export function benchText(shape: Shape, n: number): string {
   const flats = Array.from({ length: n + 1 }, (_, i) => flatMm(shape, i, n));
   const angle = ANGLE_DEG[shape];
   const bends = Array.from({ length: n }, (_, i) => {
@@ -75,31 +82,27 @@ export function benchJob(shape: Shape, n: number): Job {
   });
   const depth = isRing(shape) ? 12 : 45;
   const holder = isRing(shape) ? {} : { holderBack: 30, holderHeight: 50, holderDepth: 40 };
-  const read = readJob(
-    JSON.stringify({
-      noseroom: 1,
-      units: "mm",
-      ...(shape === "tight" ? { margin: 8 } : {}),
-      part: {
-        name: `${shape} of ${n} bends`,
-        material: "mild steel",
-        thickness: 0.8,
-        insideRadius: 1,
-        kFactor: 0.44,
-        dimensions: UNLIKE.includes(shape) ? "flat" : "outside",
-        flats,
-        bends,
-      },
-      brake: {
-        name: "bar brake of the benchmark",
-        clamp: { type: "bar", thickness: 8, depth, noseRadius: 0.8, topRadius: 0.8, ...holder },
-        bed: { profile: rectangle(-160, -80, 0, 0) },
-        leaf: { profile: rectangle(0, -10, 16, 0), swing: 135 },
-        lift: 60,
-        openEnds: !isBoxed(shape),
-      },
-    }),
-  );
-  if (!read.ok) throw new Error(`bench job ${shape} ${n}: ${JSON.stringify(read.problems)}`);
-  return read.job;
+  return JSON.stringify({
+    noseroom: 1,
+    units: "mm",
+    ...(shape === "tight" ? { margin: 8 } : {}),
+    part: {
+      name: `${shape} of ${n} bends`,
+      material: "mild steel",
+      thickness: 0.8,
+      insideRadius: 1,
+      kFactor: 0.44,
+      dimensions: UNLIKE.includes(shape) ? "flat" : "outside",
+      flats,
+      bends,
+    },
+    brake: {
+      name: "bar brake of the benchmark",
+      clamp: { type: "bar", thickness: 8, depth, noseRadius: 0.8, topRadius: 0.8, ...holder },
+      bed: { profile: rectangle(-160, -80, 0, 0) },
+      leaf: { profile: rectangle(0, -10, 16, 0), swing: 135 },
+      lift: 60,
+      openEnds: !isBoxed(shape),
+    },
+  });
 }
