@@ -20,7 +20,7 @@ import { checkSecondStroke } from "../reference/twoStrokes.ts";
 
 /** Whether the search lets a bend be made after a set of others. */
 function searched({ part, brake, marginMm }: Job, done: number, bend: number, end: End): boolean {
-  const judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), marginMm);
+  const judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), marginMm, "all");
   return judge.held(done, 2 * bend + ENDS.indexOf(end)).length > 0;
 }
 
