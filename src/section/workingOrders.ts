@@ -37,7 +37,7 @@ export function workingOrders(
 ): readonly OrderGroup[] | undefined {
   const count = part.bends.length;
   if (count > MOST_LISTED_BENDS) return undefined;
-  const judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), marginMm);
+  const judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), marginMm, "all");
   const whole = (1 << count) - 1;
   const known = new Map<number, readonly Move[]>();
   const movesAt = (set: number, bend: number): readonly Move[] => {
