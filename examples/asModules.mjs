@@ -8,7 +8,7 @@ const textOf = (path) => readFile(new URL(path, here), "utf8");
 /** The files of a folder as text, and what each teaches. */
 async function examplesIn(folder) {
   const table = await textOf("README.md");
-  const rows = [...table.matchAll(/^\| `((?:shop\/)?)([\w-]+)\.json` +\| (.+?) +\|$/gm)];
+  const rows = [...table.matchAll(/^\| `((?:(?:shop|whole)\/)?)([\w-]+)\.json` +\| (.+?) +\|$/gm)];
   const lines = rows.flatMap(([, place, name, line]) => (place === folder ? [[name, line]] : []));
   const files = (await readdir(new URL(`./${folder}`, here))).filter((name) => name.endsWith(".json"));
   const missing = files.filter((file) => !lines.some(([name]) => `${name}.json` === file));
@@ -21,6 +21,7 @@ const MODULES = {
   "noseroom:examples": async () => (await examplesIn("")).texts,
   "noseroom:example-lines": async () => (await examplesIn("")).lines,
   "noseroom:example-shops": () => examplesIn("shop/"),
+  "noseroom:example-wholes": () => examplesIn("whole/"),
 };
 
 export const examplesForEsbuild = {

@@ -82,13 +82,16 @@ class Bench {
   tried = 0;
   worst: Trial | undefined;
   private readonly machine: Machine;
+  private readonly order: readonly OrderStep[];
   /** Whether the order begins a bend and finishes it later. */
   private readonly begins: boolean;
 
   constructor(
     private readonly job: Job,
-    private readonly order: readonly OrderStep[],
+    order: readonly OrderStep[],
   ) {
+    // A hem is folded as far as the leaf gets with the flats as they are then.
+    this.order = order.map(({ foldDeg: _, ...step }) => step);
     this.machine = new Machine(job.brake, job.part.thicknessMm);
     this.begins = order.some(({ toDeg }) => toDeg !== undefined);
   }

@@ -44,13 +44,23 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
     const own = new StrokeJudge(planned.plan, judge.machine, along, rules);
     const state = strokeState(own.elements, made);
     if (!state) throw new Error("a stroke that was read lies on one line");
-    const missing = setByUser ? undefined : own.missing(made);
+    const before = made;
     for (const bend of stroke.bends) made |= 1 << bend;
-    // Where a finger is missing we show the row that leaves least bare; it is no way to make the bend.
-    const row = missing ? { ...tooling, fingers: missing.instead ?? [] } : tooling;
-    const judged = judgeStroke(state, judge.machine, row, rules);
-    const shown = missing ? { ...judged, verdict: "hits" as const } : judged;
-    return { judged: shown, ...(clampedAt && { clampedAt }), ...(missing && { missing }) };
+    let judged = judgeStroke(state, judge.machine, tooling, rules);
+    const isBare = tooling.fingers?.length === 0;
+    const fallback = setByUser || (judged.verdict !== "hits" && !isBare) ? undefined : own.rowAfter(before);
+    // Fingers that meet nothing say more of what is wrong than those that stand in the way.
+    if (fallback) judged = judgeStroke(state, judge.machine, { ...tooling, fingers: fallback.row }, rules);
+    const { missing, barred } = fallback ?? {};
+    // A row that leaves too much bare is shown and told; it is no way to make the bend.
+    const shown =
+      missing || barred || (isBare && !setByUser) ? { ...judged, verdict: "hits" as const } : judged;
+    return {
+      judged: shown,
+      ...(clampedAt && { clampedAt }),
+      ...(missing && { missing }),
+      ...(barred && { barred }),
+    };
   });
   const finished = job.finished ?? part;
   const folded = foldedSize(finished.sheet);

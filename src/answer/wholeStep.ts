@@ -6,6 +6,7 @@ import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
 import { innerPoint } from "../pattern/innerPoint.ts";
 import type { Missing } from "../pattern/missingFinger.ts";
 import type { JudgedStroke } from "../pattern/stroke.ts";
+import type { RowShown } from "../pattern/strokeJudge.ts";
 import { toDeg } from "../units/quantity.ts";
 
 /** A stroke to be told. */
@@ -15,12 +16,14 @@ export interface Shown {
   readonly clampedAt?: WholeStep["clampedAt"];
   /** No row of the owned fingers holds the bend down. */
   readonly missing?: Missing;
+  /** Some stretch of the bend line is closed to any finger. */
+  readonly barred?: RowShown["barred"];
 }
 
 /** The stroke as plain data. */
 export function wholeStepAnswer(
   job: WholeJob,
-  { judged: stroke, clampedAt, missing }: Shown,
+  { judged: stroke, clampedAt, missing, barred }: Shown,
 ): WholeStepAnswer {
   const { state, contact, clearance, tooling } = stroke;
   const { seat, plan } = state.elements;
@@ -55,6 +58,7 @@ export function wholeStepAnswer(
     setback: seat.noseSetbackMm,
     ...(tooling.placedMm !== undefined && { placed: tooling.placedMm }),
     ...(missing && { missing: missingAnswer(missing, stroke) }),
+    ...(barred && { barred: { from: barred.from, to: barred.to, face: barred.face + 1 } }),
   };
 }
 

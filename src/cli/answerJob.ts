@@ -9,9 +9,10 @@ import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import type { WholeFile } from "../jobFile/wholeSchema.ts";
 import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
-import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
+import { type Done, type DoubtTask, done, type JobTask, type Task, type WholeWaysDone } from "./task.ts";
 
 /** Up to so many bends the whole check stays well under a second; Ctrl-C waits for its end. */
 const ON_THE_SPOT = 4;
@@ -20,14 +21,24 @@ const ON_THE_SPOT = 4;
 export type TaskNews = { readonly fraction: number } | { readonly result: unknown };
 
 /** The answer to a job; with its file also the ways out, on the shop's `brakes` too. */
-export function answerJob(job: Job, file?: JobFile, brakes?: JobTask["brakes"]): Promise<Answer> {
-  const task = { kind: "answer", job, ...(file && { file }), ...(brakes && { brakes }) } as const;
+export function answerJob(
+  job: Job,
+  file?: JobFile,
+  more: Pick<JobTask, "brakes" | "pairs"> = {},
+): Promise<Answer> {
+  const task = { kind: "answer", job, ...(file && { file }), ...more } as const;
   return worked(task, job.part.bends.length);
 }
 
 /** The answer to a whole part's job. */
 export function answerWhole(job: WholeJob): Promise<WholeAnswer> {
   return worked({ kind: "whole", job } as const, job.part.sheet.pattern.bends.length);
+}
+
+/** The answer to a whole part's job, and what would let it fold. */
+export function answerWholeWays(job: WholeJob, file: WholeFile): Promise<WholeWaysDone> {
+  // Every way is a check of its own: always in the thread.
+  return inThread({ kind: "wholeWays", job, file } as const);
 }
 
 /** Every part of a shop on every brake. */

@@ -19,11 +19,12 @@ import { weightWords } from "../words/weightWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { type Chosen, openJob } from "./openJob.ts";
+import { type Chosen, openJobOrWhole } from "./openJob.ts";
 import { lengthOption } from "./optionLengths.ts";
 import { blankPlan, blankWeight, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
+import { blankOfWhole } from "./wholeBlank.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 
 /** Decimal with the 64th that it is; where it was asked for, the nearest 64th and what that adds. */
@@ -140,7 +141,14 @@ export interface BlankOptions extends DrawnFiles, Chosen {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runBlank(path: string, options: BlankOptions): Promise<number> {
-  const job = await openJob(path, options);
+  const opened = await openJobOrWhole(path, options);
+  if ("whole" in opened) {
+    const asked = ["within", "fractions"].find((key) => options[key as "within" | "fractions"] !== undefined);
+    if (asked !== undefined)
+      throw new Refusal(`--${asked} is for sections; this part is more than a section.`);
+    return blankOfWhole(opened.whole, options);
+  }
+  const { job } = opened;
   if (options.fractions && job.units === "mm") {
     throw new Refusal("--fractions is for jobs in inches; this one counts in millimetres.");
   }

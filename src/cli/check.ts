@@ -8,6 +8,7 @@ import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
 import { type Chosen, openJobsOrWhole } from "./openJob.ts";
+import { orderListData, orderListLines } from "./orderList.ts";
 import { reportLines } from "./report.ts";
 import { writeStepPictures } from "./stepPictures.ts";
 import { checkWholeJob } from "./wholeCheck.ts";
@@ -16,6 +17,8 @@ import type { WriteOptions } from "./writeOut.ts";
 
 export interface CheckOptions extends WriteOptions, Chosen {
   readonly json?: boolean;
+  /** List the orders that work in the place of the report. */
+  readonly orders?: boolean;
   /** Folder for one picture a step. */
   readonly svg?: string;
 }
@@ -37,7 +40,16 @@ export async function runCheck(path: string, options: CheckOptions): Promise<num
   const pieces: string[] = [];
   let status: 0 | 1 = 0;
   for (const [i, { job, file }] of jobs.entries()) {
-    const answer = await answerJob(job, file);
+    const answer = await answerJob(job, options.orders ? undefined : file);
+    if (options.orders) {
+      pieces.push(
+        options.json
+          ? JSON.stringify(orderListData(job, answer), null, 2)
+          : orderListLines(job, answer, columnsOf(process.stdout)).join("\n"),
+      );
+      if (statusOf(answer.verdict) === 1) status = 1;
+      continue;
+    }
     const folder = options.svg !== undefined && ofShop ? join(options.svg, `job-${i + 1}`) : options.svg;
     const pictures = folder === undefined ? [] : await writeStepPictures(folder, job, answer, options);
     pieces.push(options.json ? answerJson(answer) : reportText(job, answer, pictures, ofShop));

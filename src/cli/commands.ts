@@ -40,6 +40,7 @@ const COMMANDS: readonly Offered[] = [
     options: [
       ...CHOICE,
       json("the answer as one JSON object"),
+      ["--orders", "list the orders that work, best first"],
       ["--svg <DIR>", "write one picture a step into DIR"],
       FORCE,
     ],
@@ -136,6 +137,8 @@ const COMMANDS: readonly Offered[] = [
       ["!--radius <R>", "inside radius of the bends"],
       ["--metal <NAME>", "for its K-factor, mild steel if not given"],
       ["--set <WIDTHS>", 'finger widths on the brake, "4, 3, 2 x2, 1"'],
+      ["--on <JOB>", "check it on the brake of this job: order, fingers, what meets what"],
+      ["-o, --output <FILE>", "with --on: write the pan as a job into FILE"],
       UNITS,
       ["--svg <FILE>", "draw the blank at true size into FILE"],
       ["--pdf <FILE>", "full-size template on pages of paper"],

@@ -3,6 +3,7 @@
  */
 import lines from "noseroom:example-lines";
 import shops from "noseroom:example-shops";
+import wholes from "noseroom:example-wholes";
 import jobs from "noseroom:examples";
 import { Refusal } from "./refusal.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
@@ -13,15 +14,16 @@ function exampleLines(): string[] {
 }
 
 function names(): string[] {
-  return [...Object.keys(jobs), ...Object.keys(shops.texts)];
+  return [...Object.keys(jobs), ...Object.keys(wholes.texts), ...Object.keys(shops.texts)];
 }
 
 function taught(name: string): string {
-  return lines[name] ?? shops.lines[name] ?? "";
+  return lines[name] ?? wholes.lines[name] ?? shops.lines[name] ?? "";
 }
 
 function textOf(name: string): string | undefined {
   if (Object.hasOwn(jobs, name)) return jobs[name];
+  if (Object.hasOwn(wholes.texts, name)) return wholes.texts[name];
   return Object.hasOwn(shops.texts, name) ? shops.texts[name] : undefined;
 }
 
@@ -48,7 +50,7 @@ export async function runExample(
     return 0;
   }
   await writeOut(file, text, options);
-  const command = Object.hasOwn(jobs, name) ? "check" : "fit";
+  const command = Object.hasOwn(shops.texts, name) ? "fit" : "check";
   process.stdout.write(`${taught(name)}\n\nWritten to ${file}. Now: noseroom ${command} ${file}\n`);
   return 0;
 }

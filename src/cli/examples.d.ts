@@ -16,5 +16,13 @@ declare module "noseroom:example-shops" {
   };
   export default shops;
 }
+/** The jobs of whole parts in examples/whole/, and what each teaches. */
+declare module "noseroom:example-wholes" {
+  const wholes: {
+    readonly texts: Readonly<Record<string, string>>;
+    readonly lines: Readonly<Record<string, string>>;
+  };
+  export default wholes;
+}
 /** The package's version, put in by build.mjs. */
 declare const NOSEROOM_VERSION: string;

@@ -72,7 +72,7 @@ const STATUS: Readonly<Record<string, readonly (readonly [status: string, meanin
   ],
   pan: [
     ["0", "the blank is printed"],
-    ["1", "no choice of the fingers in --set fits between the walls"],
+    ["1", "no choice of the fingers in --set fits between the walls, or with --on it does not fold"],
   ],
 };
 

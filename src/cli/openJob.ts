@@ -8,11 +8,18 @@ import { type JobRead, jobOf } from "../jobFile/readJob.ts";
 import { isShop, jobFileOf, readShop } from "../jobFile/readShop.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import type { WholeFile } from "../jobFile/wholeSchema.ts";
 import { jobName, jobText } from "./jobText.ts";
 import { Refusal } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 
 type OpenedJob = Extract<JobRead, { ok: true }>;
+
+/** A whole part's job, with its file as it was written. */
+export interface OpenedWhole {
+  readonly whole: WholeJob;
+  readonly file: WholeFile;
+}
 
 /** The jobs of a file: of a shop file all that it has. */
 interface Jobs {
@@ -31,12 +38,24 @@ export interface Chosen {
  * @throws Refusal naming each problem with its key's path, or where a shop file leaves a choice
  */
 export async function openJobFile(path: string, chosen: Chosen = {}): Promise<OpenedJob> {
-  const { jobs } = await openJobs(path, chosen);
+  return onlyJob(path, await openJobs(path, chosen));
+}
+
+function onlyJob(path: string, { jobs }: Jobs): OpenedJob {
   const [only, ...more] = jobs;
   if (only !== undefined && more.length === 0) return only;
   throw new Refusal(
     `${jobName(path)} has ${jobs.length} jobs; this takes one. Choose with --part and --brake.`,
   );
+}
+
+/**
+ * The same, or the job of a whole part with its file.
+ * @throws Refusal as openJobFile does
+ */
+export async function openJobOrWhole(path: string, chosen: Chosen = {}): Promise<OpenedJob | OpenedWhole> {
+  const read = await openJobsOrWhole(path, chosen);
+  return "whole" in read ? read : onlyJob(path, read);
 }
 
 /**
@@ -55,7 +74,7 @@ export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs>
   const read = await openJobsOrWhole(path, chosen);
   if (!("whole" in read)) return read;
   throw new Refusal(
-    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. So far noseroom check takes such parts; this command takes sections.`,
+    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. This command takes sections; noseroom check, ways, blank and sheet take such parts.`,
   );
 }
 
@@ -63,10 +82,7 @@ export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs>
  * The same, or the job of a whole part.
  * @throws Refusal as openJobs does
  */
-export async function openJobsOrWhole(
-  path: string,
-  chosen: Chosen = {},
-): Promise<Jobs | { readonly whole: WholeJob }> {
+export async function openJobsOrWhole(path: string, chosen: Chosen = {}): Promise<Jobs | OpenedWhole> {
   const text = await jobText(path);
   const choice = chosen.part !== undefined || chosen.brake !== undefined;
   if (!isShop(text)) {
@@ -75,7 +91,9 @@ export async function openJobsOrWhole(
     }
     const reading = readAnyJob(text);
     if (!reading.ok) throw slipsRefused(path, reading.problems);
-    return reading.kind === "whole" ? { whole: reading.job } : { jobs: [reading], ofShop: false };
+    return reading.kind === "whole"
+      ? { whole: reading.job, file: reading.file }
+      : { jobs: [reading], ofShop: false };
   }
   const read = readShop(text);
   if (!read.ok) throw slipsRefused(path, read.problems);

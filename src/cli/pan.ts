@@ -15,12 +15,15 @@ import { DEBURR, DRAW_LINES } from "../words/markingWords.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { lengthOption, pairOption, unitsOption } from "./optionLengths.ts";
+import { panOnBrake } from "./panOnBrake.ts";
 import { panPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
 import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 
 type Units = "mm" | "in";
+
+const USUAL_METAL = "mild steel";
 
 export interface PanOptions extends DrawnFiles {
   readonly inside: string;
@@ -29,6 +32,10 @@ export interface PanOptions extends DrawnFiles {
   readonly radius: string;
   readonly metal?: string;
   readonly set?: string;
+  /** Job with the brake to check it on. */
+  readonly on?: string;
+  /** File for the box as a job. */
+  readonly output?: string;
   readonly units?: string;
   readonly json?: boolean;
 }
@@ -56,11 +63,23 @@ export async function runPan(options: PanOptions): Promise<number> {
       ["left", "left", "left"],
     ),
   ];
-  const fingers = options.set === undefined ? undefined : fewestFingers(pan, stockOf(options.set, units));
+  const stock = options.set === undefined ? undefined : stockOf(options.set, units);
+  const fingers = stock && fewestFingers(pan, stock);
   if (options.set !== undefined) lines.push("", ...fingerLines(pan, fingers, units));
+  if (options.on === undefined && options.output !== undefined)
+    throw new Refusal("--output wants --on beside it, a job with the brake that you bend the pan on.");
+  const metal = options.metal ?? USUAL_METAL;
+  const columns = columnsOf(process.stdout);
+  const checked =
+    options.on === undefined
+      ? undefined
+      : await panOnBrake({ pan, metal, stock }, { ...options, on: options.on }, { ink, columns });
   lines.push(...(await writeDrawn(drawPan(blank, units), "Blank of a pan", units, options)), "");
-  lines.push(...wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint));
-  process.stdout.write(options.json ? planText(panPlan(blank, fingers)) : `${lines.join("\n")}\n`);
+  // The check ends with the cautions itself.
+  lines.push(...(checked ? checked.lines : wrap(CAUTIONS, columns, "").map(ink.faint)));
+  const plan = { ...panPlan(blank, fingers), ...(checked && { check: checked.answer }) };
+  process.stdout.write(options.json ? planText(plan) : `${lines.join("\n")}\n`);
+  if (checked) return checked.answer.verdict === "hits" ? 1 : 0;
   return options.set !== undefined && fingers === undefined ? 1 : 0;
 }
 
@@ -117,7 +136,7 @@ function fingerSentence({ widthsMm, gapMm }: FingerChoice, units: Units): string
 
 function panOf(options: PanOptions, units: Units): Pan {
   const [insideWidthMm, insideLengthMm] = pairOption(options.inside, "--inside", units, '"6 x 8 1/4 in"');
-  const metal = metalNamed(options.metal ?? "mild steel");
+  const metal = metalNamed(options.metal ?? USUAL_METAL);
   if (metal === undefined) {
     throw new Refusal(`--metal is "${options.metal}"; it may be one of ${metalNames().join(", ")}.`);
   }

@@ -10,7 +10,8 @@ import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { pagesWords, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
-import { type Chosen, openJobs } from "./openJob.ts";
+import { type Chosen, openJobsOrWhole } from "./openJob.ts";
+import { sheetOfWhole } from "./wholeSheet.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
@@ -25,7 +26,9 @@ export interface SheetOptions extends WriteOptions, Chosen {
  * @throws Refusal for input that cannot be worked with, or a file that cannot be written
  */
 export async function runSheet(path: string, options: SheetOptions): Promise<number> {
-  const { jobs } = await openJobs(path, options);
+  const opened = await openJobsOrWhole(path, options);
+  if ("whole" in opened) return sheetOfWhole(opened.whole, options);
+  const { jobs } = opened;
   const ink = inkFor(process.stdout, process.env);
   const pages: Page[] = [];
   const said: string[] = [];

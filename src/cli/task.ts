@@ -13,9 +13,12 @@ import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import type { WholeFile } from "../jobFile/wholeSchema.ts";
+import type { WholeWay } from "../jobFile/wholeWay.ts";
 import type { Watch } from "../order/judge.ts";
 import { fitShop } from "../ways/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
+import { wholeWays } from "../ways/wholeWays.ts";
 
 /** A job, and the file that it was read from where ways out are wanted: they are changes to the file. */
 export interface JobTask {
@@ -24,6 +27,8 @@ export interface JobTask {
   readonly file?: JobFile;
   /** Other brakes to try. */
   readonly brakes?: WaysOutOptions["brakes"];
+  /** Whether pairs of changes are tried too. */
+  readonly pairs?: boolean;
 }
 
 export interface ShopTask {
@@ -44,14 +49,28 @@ export interface WholeTask {
   readonly job: WholeJob;
 }
 
-export type Task = JobTask | ShopTask | DoubtTask | WholeTask;
+/** A whole part's job with its file, for what would let it fold. */
+export interface WholeWaysTask {
+  readonly kind: "wholeWays";
+  readonly job: WholeJob;
+  readonly file: WholeFile;
+}
+
+export type Task = JobTask | ShopTask | DoubtTask | WholeTask | WholeWaysTask;
 export type Done<T extends Task> = T extends JobTask
   ? Answer
   : T extends ShopTask
     ? ShopFit
     : T extends WholeTask
       ? WholeAnswer
-      : DoubtsAnswer;
+      : T extends WholeWaysTask
+        ? WholeWaysDone
+        : DoubtsAnswer;
+
+export interface WholeWaysDone {
+  readonly answer: WholeAnswer;
+  readonly ways: readonly WholeWay[];
+}
 
 /** Does the work; `watch` is told how far a search is. */
 export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
@@ -61,8 +80,12 @@ export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
 function resultOf(task: Task, watch?: Watch): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "whole") return checkWhole(task.job, watch);
+  if (task.kind === "wholeWays") {
+    const answer = checkWhole(task.job, watch);
+    return { answer, ways: wholeWays(task.file, task.job, answer, watch) };
+  }
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
-  const { job, file, brakes = [] } = task;
+  const { job, file, brakes = [], pairs = false } = task;
   const answer = check(job, watch);
-  return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes }) };
+  return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes, pairs }) };
 }

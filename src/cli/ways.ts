@@ -9,9 +9,10 @@ import { CAUTIONS } from "../words/cautions.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { answerJob } from "./answerJob.ts";
 import { type Ink, inkFor } from "./ink.ts";
-import { type Chosen, openJobFile } from "./openJob.ts";
+import { type Chosen, openJobOrWhole } from "./openJob.ts";
 import { openShop } from "./openShop.ts";
 import { Refusal } from "./refusal.ts";
+import { waysOfWhole } from "./wholeWays.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
@@ -32,9 +33,11 @@ export async function runWays(path: string, options: WaysOptions): Promise<numbe
   if (options.output !== undefined && options.take === undefined) {
     throw new Refusal("--output wants --take beside it, the number of the way to take.");
   }
-  const { job, file } = await openJobFile(path, options);
+  const opened = await openJobOrWhole(path, options);
+  if ("whole" in opened) return waysOfWhole(opened, options);
+  const { job, file } = opened;
   const brakes = options.shop === undefined ? [] : (await openShop(options.shop)).brakes;
-  const answer = await answerJob(job, file, brakes);
+  const answer = await answerJob(job, file, { brakes, pairs: true });
   const { remedies } = answer;
   if (options.take !== undefined) {
     const way = remedies[Number(options.take) - 1];

@@ -81,7 +81,8 @@ function readProfiles(
     ownRounding: own !== undefined,
     ...(own !== undefined &&
       Math.abs(own - noseRadiusMm) > FRAME_SLACK_MM && { givenRadiusMm: noseRadiusMm }),
-    ...(Math.abs(drawnAt) > FRAME_SLACK_MM && { foremostMm: drawnAt }),
+    // A sharp corner may be drawn where its rounding will have come to x = 0.
+    ...(Math.abs(foremost) > FRAME_SLACK_MM && Math.abs(drawnAt) > FRAME_SLACK_MM && { foremostMm: drawnAt }),
   };
   return { ok: true, clamp: { ...result.clamp, asDrawn } };
 }

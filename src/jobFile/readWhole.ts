@@ -24,7 +24,7 @@ export function readWhole(value: unknown): WholeRead {
 }
 
 /** A file of the right shape made into a job, or what is wrong with its figures. */
-function wholeJobOf(file: WholeFile): WholeRead {
+export function wholeJobOf(file: WholeFile): WholeRead {
   const reading: Reading = { units: file.units, problems: [] };
   const brake = readBrake(reading, file.brake);
   const along = readAlong(reading, file.brake);

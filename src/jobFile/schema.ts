@@ -198,6 +198,7 @@ export const jobFileSchema = group("a job", {
     leastGrip: length.optional(),
     leastFlange: length.optional(),
     setback: written('"auto", "one" or a length').optional(),
+    // How far off, either way: leaf angles in degrees, nose setback and nose radius as lengths. {} and no key at all are the same.
     doubts: group("doubts of a brake", {
       overbend: angle.optional(),
       setback: length.optional(),

@@ -10,6 +10,9 @@ export type FamilyKind =
   | "swing"
   | "setback"
   | "leaveOpen"
+  | "leaveAllOpen"
+  | "twoFlats"
+  | "flatAndLeaf"
   | "trimFlat"
   | "widenFlat"
   | "topRadius"
@@ -36,6 +39,8 @@ export interface Way {
   readonly index?: number;
   /** The flat or bend that may be changed in its place, in a part that reads the same from both ends. */
   readonly twin?: number;
+  /** Of two flats changed together: the other one. */
+  readonly also?: number;
   readonly changes: readonly Change[];
   /** The figure as it is, and as it should be. */
   readonly from?: number;

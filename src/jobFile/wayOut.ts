@@ -31,6 +31,8 @@ export interface WayOut {
   readonly index?: number;
   /** The flat or bend that may be changed in its place, in a part that reads the same from both ends. */
   readonly twin?: number;
+  /** Of two flats changed together: the other one. */
+  readonly also?: number;
   /** The figure as it is and as it should be, in mm or degrees; of a flat, by how much it changes. */
   readonly from?: number;
   readonly to?: number;
@@ -41,6 +43,8 @@ export interface WayOut {
   readonly limit?: Limit;
   /** True where less may do in another order: not all of them were tried at one step less. */
   readonly thisOrderOnly?: true;
+  /** True of a way that leaves under 0.1 mm to spare, or brings a warning that the job has not: it comes after all others. */
+  readonly last?: true;
   /** Of a bend left open: how far to swing the leaf, what is left to close, and over what. */
   readonly leftOpen?: { readonly leafTo: Deg; readonly toClose: Deg; readonly filler: Mm | null };
   /** Of a bar to be made: how thin and thick it may be, how far it must stand out in front of its holder. */
@@ -52,9 +56,9 @@ export interface WayOut {
   };
 }
 
-/** Nothing that was tried helps, or not everything was tried. */
+/** Nothing that was tried helps, or not everything was tried; or the recipe for doing without the brake. */
 export interface NoWayOut {
-  readonly kind: "none" | "untried";
+  readonly kind: "none" | "untried" | "byHand";
   readonly sentence: string;
 }
 
@@ -62,5 +66,5 @@ export type Remedy = WayOut | NoWayOut;
 
 /** Whether it is a change that can be made, and no word of why there is none. */
 export function isWayOut(remedy: Remedy): remedy is WayOut {
-  return remedy.kind !== "none" && remedy.kind !== "untried";
+  return remedy.kind !== "none" && remedy.kind !== "untried" && remedy.kind !== "byHand";
 }

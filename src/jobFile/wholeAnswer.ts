@@ -64,6 +64,8 @@ export interface WholeStepAnswer {
   readonly placed?: Mm;
   /** Only where no row of fingers holds the bend down. */
   readonly missing?: MissingFinger;
+  /** Only where some stretch of the bend line, in w, is closed to any finger of this clamp because of a face. */
+  readonly barred?: { readonly from: Mm; readonly to: Mm; readonly face: number };
 }
 
 export interface FaceAnswer {

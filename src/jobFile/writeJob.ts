@@ -4,6 +4,7 @@
  */
 import type { JobFile } from "./schema.ts";
 import { shapeOf } from "./shape.ts";
+import type { WholeFile } from "./wholeSchema.ts";
 
 type Json = string | number | boolean | undefined | readonly Json[] | { readonly [key: string]: Json };
 
@@ -15,6 +16,11 @@ export function writeJob(file: JobFile): string {
   // Holding a file against the schema hands its keys back in the schema's order.
   const shape = shapeOf(file);
   return `${printed((shape.ok ? shape.file : file) as Json, "", 0)}\n`;
+}
+
+/** The same of a whole part's job; its keys keep the order in which they are written. */
+export function writeWhole(file: WholeFile): string {
+  return `${printed(file as unknown as Json, "", 0)}\n`;
 }
 
 /** `taken` is what already stands on the line before the value. */

@@ -61,7 +61,16 @@ export function unrolled(
 }
 
 /** Slices of a made bend across w, its faces drawn in by `insetMm`. */
-export function bentSlices({ before, fold, pieces }: MadeBend, thicknessMm: Mm, insetMm: Mm): Solid[] {
+export function bentSlices(made: MadeBend, thicknessMm: Mm, insetMm: Mm): Solid[] {
+  return bentRings(made, thicknessMm, insetMm).map(([inner, outer]) => new Solid(inner, outer));
+}
+
+/** The same as two rings each, near the inside of the bend and near its outside. */
+export function bentRings(
+  { before, fold, pieces }: MadeBend,
+  thicknessMm: Mm,
+  insetMm: Mm,
+): (readonly [inner: Spot[], outer: Spot[]])[] {
   const inside = (fold.up > 0 ? fold.axisZ - thicknessMm : -fold.axisZ) + insetMm;
   const outside = inside + thicknessMm - 2 * insetMm;
   const step = 2 * Math.acos(1 - Math.min(0.5, SLICE_OFF_MM / outside));
@@ -84,10 +93,10 @@ export function bentSlices({ before, fold, pieces }: MadeBend, thicknessMm: Mm, 
         return bulges[i]! + share * (bulges[i + 1]! - bulges[i]!);
       };
       return [
-        new Solid(
+        [
           part.map((point) => spotAt(point, inside)),
           part.map((point) => spotAt(point, outside * bulgeAt(point))),
-        ),
+        ] as const,
       ];
     }),
   );

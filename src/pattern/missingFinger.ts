@@ -38,10 +38,22 @@ export function missingFinger(question: RowQuestion): Missing | undefined {
   return undefined;
 }
 
-/** The row of owned fingers with the least bare length, where that is within some gaps. */
-function leastBare(question: RowQuestion): PlacedFinger[] | undefined {
+/** The longest stretch of a bend line over which no finger can stand, where that is more than may be bare. */
+export function barredStretch({ lines, blocked, gapMm }: RowQuestion): Interval | undefined {
+  const stretches = lines.flatMap((line) =>
+    blocked.map(({ from, to }) => ({ from: Math.max(from, line.from), to: Math.min(to, line.to) })),
+  );
+  const [longest] = stretches.sort((a, b) => b.to - b.from - (a.to - a.from));
+  return longest && longest.to - longest.from > gapMm ? longest : undefined;
+}
+
+/** The row of owned fingers with the least bare length, where that is within some gaps or `mostMm`. */
+export function leastBare(
+  question: RowQuestion,
+  mostMm: Mm = MOST_GAPS * Math.max(question.gapMm, 1),
+): PlacedFinger[] | undefined {
   const rowAt = (gapMm: Mm) => fewestFingers({ ...question, gapMm })[0];
-  let [low, high] = [question.gapMm, MOST_GAPS * Math.max(question.gapMm, 1)];
+  let [low, high] = [question.gapMm, mostMm];
   let best = rowAt(high);
   if (!best) return undefined;
   while (high - low > EXACT_MM) {

@@ -78,3 +78,8 @@ export function beyondFold(before: Placement, fold: Fold): Placement {
 export function dot(a: Spot, b: Spot): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
+
+/** a × b, by the rule of right-handed axes. */
+export function cross(a: Spot, b: Spot): Spot {
+  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+}

@@ -9,7 +9,7 @@ import { StrokeElements } from "./elements.ts";
 import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
 import { type FingerRow, fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
-import { type Missing, missingFinger } from "./missingFinger.ts";
+import { barredStretch, leastBare, type Missing, missingFinger } from "./missingFinger.ts";
 import { type Base, SharedHandling } from "./sharedHandling.ts";
 import { blockedStations, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
@@ -26,6 +26,22 @@ export interface HeldStroke {
   readonly set: FingerSet;
   readonly load: WholeHandling;
   readonly unload: WholeHandling;
+}
+
+/** The best row in the stations that are free, and whether fingers alone are at fault where there is none. */
+interface FreeRow {
+  readonly state: StrokeState;
+  readonly question: RowQuestion;
+  readonly onlyFingers: boolean;
+  readonly row: readonly PlacedFinger[] | undefined;
+}
+
+/** A row for a stroke that can't be made, and what is wrong with fingers there. */
+export interface RowShown {
+  readonly row: readonly PlacedFinger[];
+  readonly missing?: Missing;
+  /** Stations over which no finger can stand because of a face, too long to stay bare. */
+  readonly barred?: Interval & { readonly face: number };
 }
 
 /** What is known of the rows in some free stations. */
@@ -75,7 +91,7 @@ export class StrokeJudge {
     const state = strokeState(this.elements, made);
     if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
     for (const base of this.bases.keys()) {
-      if (this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, base))) continue;
+      if (this.meetsBrake(state, base)) continue;
       const ways = this.along.fingers
         ? this.onFingers(state, base, wished)
         : [this.handled(state, base, [], [])];
@@ -85,38 +101,67 @@ export class StrokeJudge {
     return [];
   }
 
-  /** The finger that is missing after some bends, where nothing else is in the way; undefined where rows can be placed. */
-  missing(made: BendSet): Missing | undefined {
+  /** The row of fewest fingers that meets nothing after some bends, whatever else is in the way; undefined where none does. */
+  freeRow(made: BendSet): FreeRow | undefined {
     const { seat } = this.elements;
     const state = strokeState(this.elements, made);
-    if (!this.along.fingers || !state || seat.pinched || this.plan.overload) return undefined;
-    if (shortOf(state, this.rules) || this.meetsItself(state)) return undefined;
-    const base = [...this.bases.keys()].find(
-      (one) => !this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, one)),
+    const [first] = this.bases;
+    if (!this.along.fingers || !state || !first || seat.pinched || this.plan.overload) return undefined;
+    if (shortOf(state, this.rules)) return undefined;
+    const free = this.bases.find((_, base) => !this.meetsBrake(state, base));
+    const { tooling } = free ?? first;
+    const question = rowQuestion(this.plan, this.along, tooling, this.blockedFor(state));
+    const onlyFingers = free !== undefined && !this.meetsItself(state);
+    return { state, question, onlyFingers, row: fewestFingers(question)[0]?.row };
+  }
+
+  /**
+   * The row to show for a stroke that can't be made: one that meets nothing, so that what really is in the way is told; and
+   * where fingers alone are at fault, which one is missing or what bars them. Undefined where the stroke is not even begun.
+   */
+  rowAfter(made: BendSet): RowShown | undefined {
+    const found = this.freeRow(made);
+    if (!found) return undefined;
+    const { state, question, onlyFingers, row } = found;
+    if (row) return { row };
+    const { from, to } = this.plan.lines[0]!;
+    if (!onlyFingers) return { row: leastBare(question, to - from) ?? [] };
+    const barred = barredStretch(question);
+    if (!barred) {
+      const missing = missingFinger(question);
+      return missing && { row: missing.instead ?? [], missing };
+    }
+    const middle = (barred.from + barred.to) / 2;
+    const face = state.all.findIndex((element) =>
+      this.blockedBy(state, element.face).some((one) => one.from <= middle && one.to >= middle),
     );
-    if (base === undefined) return undefined;
-    const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, this.blockedFor(state));
-    return fewestFingers(question).length > 0 ? undefined : missingFinger(question);
+    return { row: leastBare(question, to - from) ?? [], barred: { ...barred, face } };
   }
 
   /** Stations where no finger can stand, whatever it is lifted by. */
   blockedFor(state: StrokeState): Interval[] {
-    return merged(
-      this.plan.part.sheet.faces.flatMap((_, face) => {
-        const key = this.keyOf(state, face);
-        const known = this.stations.get(key);
-        if (known) return known;
-        const { side, strips, faces } = state.all[face]!;
-        const blocked = blockedStations(this.elements, this.machine, [...strips, ...faces], side);
-        this.stations.set(key, blocked);
-        return blocked;
-      }),
-    );
+    return merged(state.all.flatMap(({ face }) => this.blockedBy(state, face)));
+  }
+
+  /** The same because of one element. */
+  private blockedBy(state: StrokeState, face: number): readonly Interval[] {
+    const key = this.keyOf(state, face);
+    const known = this.stations.get(key);
+    if (known) return known;
+    const { side, strips, faces } = state.all[face]!;
+    const blocked = blockedStations(this.elements, this.machine, [...strips, ...faces], side);
+    this.stations.set(key, blocked);
+    return blocked;
   }
 
   /** What all judgements of an element have in common: its face, and which of the bends that decide it are made. */
   keyOf({ made }: StrokeState, face: number): string {
     return `${face}:${made & this.plan.deciding[face]!}`;
+  }
+
+  /** Whether anything meets a body that is no finger. */
+  private meetsBrake(state: StrokeState, base: number): boolean {
+    return this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, base));
   }
 
   /** Whether an element meets a body that is no finger. */

@@ -103,12 +103,11 @@ export class WholeJudge implements Judge<WholeHeld> {
     const { judge } = this.ways[stroke]!;
     const state = strokeState(judge.elements, set);
     if (!state) return -1;
-    const { contact, refused, load } = judgeStroke(
-      state,
-      this.machine,
-      this.blocked(stroke).way.tooling,
-      this.rules,
-    );
+    const { tooling } = this.blocked(stroke).way;
+    const free = judge.freeRow(set);
+    if (free?.onlyFingers && !free.row) return 0;
+    const standing = free ? { ...tooling, fingers: free.row ?? [] } : tooling;
+    const { contact, refused, load } = judgeStroke(state, this.machine, standing, this.rules);
     if (refused) return -1;
     // A part that can't be got in is swung no farther than one that meets the brake at rest.
     if (load === "blocked") return 0;

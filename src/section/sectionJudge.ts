@@ -1,7 +1,7 @@
 /**
  * A plain section before the order search: every bend with either end clamped, ranked by changes of end and face from one bend
- * to the next, then by the width that swings (src/model.md, section 8). A bend can be made where it can at both ends of all that the
- * job doubts, and is as clear as at the worst of them.
+ * to the next, then by the width that swings (src/model.md, section 8). A bend can be made where it can with the most springback that
+ * the job doubts, or with "all" at both ends and as likely, and is as clear as at the worst of these.
  */
 import { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
@@ -35,7 +35,7 @@ export class SectionJudge implements Judge<Move> {
   /** That it is clear. */
   readonly wishes: number;
   private readonly moves: readonly (readonly Move[])[];
-  /** The part as likely, then at the ends of the doubts, each in its brake. */
+  /** The part at the ends of the doubts, each in its brake. */
   private readonly variants: readonly (Variant & { readonly machine: Machine })[];
   private readonly seated: (Seated | HemSeated | undefined)[][];
   private readonly changeCost: number;
@@ -47,9 +47,13 @@ export class SectionJudge implements Judge<Move> {
     part: Part,
     machine: Machine,
     private readonly marginMm: Mm,
+    at: "most" | "all" = "most",
   ) {
     const machines = new Map([[machine.brake, machine]]);
-    this.variants = variantsOf(part, machine.brake).map((variant) => {
+    const all = variantsOf(part, machine.brake);
+    const most = Math.max(...all.map(({ off }) => off.spring));
+    const asked = at === "all" ? all : all.filter(({ off }) => off.spring === most);
+    this.variants = asked.map((variant) => {
       const on = machines.get(variant.brake) ?? new Machine(variant.brake, part.thicknessMm);
       machines.set(variant.brake, on);
       return { ...variant, machine: on };
@@ -110,7 +114,8 @@ export class SectionJudge implements Judge<Move> {
       const made = part.bends[bend]!.hem ? hemFolded(part, brake, bend, MOST_FOLD_DEG) : part;
       if (!made) return 0;
       const { refused, contact, seat } = judgeStep(made, brake, set, bend, clamped, this.marginMm, machine);
-      if (refused) return 0;
+      // A nose that pinches is cured by a turn of a screw: no blocked stroke is nearer to being made.
+      if (refused) return refused === "pinched" ? seat.sweepRad : 0;
       return contact ? contact.leafAngleRad : seat.sweepRad;
     });
     return Math.min(...swings);

@@ -24,9 +24,11 @@ export interface Family {
   readonly sign: 1 | -1;
   readonly most: number;
   readonly monotone?: boolean;
-  readonly change: (to: number) => Change;
+  readonly changes: (to: number) => readonly Change[];
   /** Flat or bend, counted from 1. */
   readonly index?: number;
+  /** Of a pair: the other flat. */
+  readonly also?: number;
   /** Its twin in a part that reads the same from both ends: what holds for one holds for the other. */
   readonly twin?: number;
   /** What the figure is rounded to, where that is no matter of the user's unit. */
@@ -47,8 +49,8 @@ export const STEP: Readonly<Record<Family["measure"], number>> = { mm: 0.05, deg
 export const TOLERANCE: Readonly<Record<Family["measure"], number>> = { mm: 0.005, deg: 0.02 };
 export const FIRST: Readonly<Record<Family["measure"], number>> = { mm: 0.5, deg: 1 };
 
-const LEAST_FLAT_MM: Mm = 2;
-const MOST_WIDER_MM: Mm = 40;
+export const LEAST_FLAT_MM: Mm = 2;
+export const MOST_WIDER_MM: Mm = 40;
 const HIGHEST_LIFT_MM: Mm = 150;
 /** No hinge lets a leaf swing farther. */
 const FARTHEST_SWING_DEG: Deg = 170;
@@ -58,14 +60,17 @@ const FLATTEST_NOSE_DEG: Deg = 25;
 const STEEP_DEG: Deg = 60;
 const RELIEF_MORE_DEG: Deg = 15;
 const THINNEST_BAR_MM: Mm = 2;
-const SHORTEST_LEAF_MM: Mm = 6;
+export const SHORTEST_LEAF_MM: Mm = 6;
 const LARGEST_TOP_RADIUS_MM: Mm = 6;
 /** A bend left farther open than this is not closed by hand any more. */
 const MOST_OPEN = 0.7;
 
+/** All bends together are closed by hand only where little is left of each. */
+const MOST_ALL_OPEN = 0.15;
+
 /** All families that this trial offers. */
 export function familiesOf(trial: Trial, clamp: ClampMeasures): Family[] {
-  return [...settings(trial), ...bendsLeftOpen(trial), ...flats(trial), ...cuts(trial, clamp)];
+  return [...settings(trial), ...bendsLeftOpen(trial), ...flatsOf(trial), ...cuts(trial, clamp)];
 }
 
 function settings({ part, brake }: Trial): Family[] {
@@ -76,7 +81,7 @@ function settings({ part, brake }: Trial): Family[] {
     sign: 1,
     most: HIGHEST_LIFT_MM - brake.liftMm,
     monotone: true,
-    change: (toMm) => ({ kind: "lift", toMm }),
+    changes: (toMm) => [{ kind: "lift", toMm }],
   };
   const swing: Family = {
     kind: "swing",
@@ -85,19 +90,22 @@ function settings({ part, brake }: Trial): Family[] {
     sign: 1,
     most: FARTHEST_SWING_DEG - brake.leaf.swingDeg,
     monotone: true,
-    change: (toDeg) => ({ kind: "swing", toDeg }),
+    changes: (toDeg) => [{ kind: "swing", toDeg }],
   };
-  if (typeof brake.noseSetback === "string") return [lift, swing];
-  const base = brake.noseSetback;
+  const given = typeof brake.noseSetback === "number" ? brake.noseSetback : undefined;
+  // Set by itself, the nose may still be screwed back from where it stands at most.
+  const base = given ?? Math.max(...part.bends.map(({ noseSetbackMm }) => noseSetbackMm));
   const noseSetback = (sign: 1 | -1, most: Mm): Family => ({
     kind: "setback",
     measure: "mm",
     base,
     sign,
     most,
-    change: (toMm) => ({ kind: "setback", toMm }),
+    changes: (toMm) => [{ kind: "setback", toMm }],
   });
-  return [lift, swing, noseSetback(1, MOST_SETBACK_MM), noseSetback(-1, base - leastSetback(part, brake))];
+  const back = noseSetback(1, MOST_SETBACK_MM);
+  if (given === undefined) return [lift, swing, back];
+  return [lift, swing, back, noseSetback(-1, base - leastSetback(part, brake))];
 }
 
 /** Farther forward than this the nose pinches some bend. */
@@ -127,17 +135,39 @@ function bendsLeftOpen(trial: Trial): Family[] {
         base: angleDeg,
         sign: -1,
         most: MOST_OPEN * angleDeg,
-        change: (toDeg) => ({ kind: "angle", bend: i + 1, toDeg }),
+        changes: (toDeg) => [{ kind: "angle", bend: i + 1, toDeg }],
         index: i + 1,
         // Whole degrees of the leaf, which is what the person reads.
         grain: angleDeg / overbendDeg,
       },
     ];
   });
-  return firstOfTwins(part, families, part.bends.length);
+  return [...firstOfTwins(part, families, part.bends.length), ...allLeftOpen(part)];
 }
 
-function flats({ part }: Trial): Family[] {
+/** Every bend left open by the same part of its angle: a little each, where one alone would be left open by much. */
+function allLeftOpen({ bends }: Part): Family[] {
+  if (bends.length < 2 || bends.some(({ hem }) => hem)) return [];
+  const widest = Math.max(...bends.map(({ angleDeg }) => angleDeg));
+  return [
+    {
+      kind: "leaveAllOpen",
+      measure: "deg",
+      base: 0,
+      sign: 1,
+      most: MOST_ALL_OPEN * widest,
+      changes: (byDeg) =>
+        bends.map(({ angleDeg }, i) => ({
+          kind: "angle",
+          bend: i + 1,
+          toDeg: angleDeg * (1 - byDeg / widest),
+        })),
+    },
+  ];
+}
+
+/** Each flat trimmed or made longer. */
+export function flatsOf({ part }: Trial): Family[] {
   const least = Math.max(LEAST_FLAT_MM, 2 * part.thicknessMm);
   const families = part.flatsMm.flatMap((lengthMm, i): Family[] => {
     const shared = { measure: "mm", base: 0, index: i + 1 } as const;
@@ -147,14 +177,14 @@ function flats({ part }: Trial): Family[] {
         kind: "trimFlat",
         sign: -1,
         most: lengthMm - least,
-        change: (byMm) => ({ kind: "flat", flat: i + 1, byMm }),
+        changes: (byMm) => [{ kind: "flat", flat: i + 1, byMm }],
       },
       {
         ...shared,
         kind: "widenFlat",
         sign: 1,
         most: MOST_WIDER_MM,
-        change: (byMm) => ({ kind: "flat", flat: i + 1, byMm }),
+        changes: (byMm) => [{ kind: "flat", flat: i + 1, byMm }],
       },
     ];
   });
@@ -179,7 +209,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     base: leafMm,
     sign: -1,
     most: leafMm - SHORTEST_LEAF_MM,
-    change: (toMm) => ({ kind: "leafFace", toMm }),
+    changes: (toMm) => [{ kind: "leafFace", toMm }],
   };
   if (clamp.type === "profile") return [leafFace];
   const top: Family = {
@@ -188,7 +218,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     base: clamp.topRadiusMm,
     sign: 1,
     most: Math.min(LARGEST_TOP_RADIUS_MM, clamp.heightMm) - clamp.topRadiusMm,
-    change: (toMm) => ({ kind: "topRadius", toMm }),
+    changes: (toMm) => [{ kind: "topRadius", toMm }],
   };
   const nose: Family = {
     kind: "noseAngle",
@@ -196,7 +226,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     base: clamp.noseAngleDeg,
     sign: -1,
     most: clamp.noseAngleDeg - FLATTEST_NOSE_DEG,
-    change: (toDeg) => ({ kind: "noseAngle", toDeg }),
+    changes: (toDeg) => [{ kind: "noseAngle", toDeg }],
   };
   const reliefDeg =
     clamp.noseAngleDeg > STEEP_DEG ? 45 : Math.max(FLATTEST_NOSE_DEG, clamp.noseAngleDeg - RELIEF_MORE_DEG);
@@ -206,7 +236,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     base: clamp.heightMm,
     sign: -1,
     most: clamp.heightMm - 2 * brake.clamp.noseRadiusMm,
-    change: (fromMm) => ({ kind: "relief", fromMm, toDeg: reliefDeg }),
+    changes: (fromMm) => [{ kind: "relief", fromMm, toDeg: reliefDeg }],
   };
   if (clamp.type === "finger") return [top, nose, relief, leafFace];
   const thinner: Family = {
@@ -215,7 +245,7 @@ function cuts({ brake }: Trial, clamp: ClampMeasures): Family[] {
     base: clamp.heightMm,
     sign: -1,
     most: clamp.heightMm - THINNEST_BAR_MM,
-    change: (toMm) => ({ kind: "thickness", toMm }),
+    changes: (toMm) => [{ kind: "thickness", toMm }],
   };
   return [top, nose, relief, thinner, leafFace];
 }

@@ -63,7 +63,7 @@ function figureOf({ base, sign }: Family, size: number): number {
 }
 
 function passesAt(prober: Prober, family: Family, size: number): boolean {
-  return prober.passes([family.change(figureOf(family, size))]);
+  return prober.passes(family.changes(figureOf(family, size)));
 }
 
 function limitOf(prober: Prober, family: Family, fails: number, found: number): number {
@@ -75,21 +75,24 @@ function familyWay(prober: Prober, family: Family, size: number, goal: ShopGoal)
   const { measure, kind, base } = family;
   const best = roundedWay(prober, family, size, goal.units);
   if (!best) return undefined;
-  const clearFrom = best.verdict === "tight" ? clearFigure(prober, family, best.to, goal) : undefined;
+  const isOne = family.changes(best.to).length === 1;
+  const clearFrom =
+    isOne && best.verdict === "tight" ? clearFigure(prober, family, best.to, goal) : undefined;
   const less = size - STEP[measure];
-  const lessChange = less > 0 ? [family.change(figureOf(family, less))] : null;
+  const lessChange = less > 0 ? family.changes(figureOf(family, less)) : null;
   const proved = lessChange === null || prober.fails(lessChange);
   return {
     ...best,
     ...(clearFrom !== undefined && { clearFrom }),
     ...(family.index !== undefined && { index: family.index }),
     ...(family.twin !== undefined && { twin: family.twin }),
+    ...(family.also !== undefined && { also: family.also }),
     from: base,
     ...(proved
       ? {
           limit: {
             figure: figureOf(family, size),
-            changes: prober.completed([family.change(figureOf(family, size))]),
+            changes: prober.completed(family.changes(figureOf(family, size))),
             oneStepLess: lessChange && prober.completed(lessChange),
           },
         }
@@ -107,7 +110,7 @@ function roundedWay(
 ): (ProvedWay & { readonly to: number }) | undefined {
   let first: (ProvedWay & { readonly to: number }) | undefined;
   for (const to of [...safeFigures(family, size, grainOf(family, units)), figureOf(family, size)]) {
-    const way = prober.prove(family.kind, [family.change(to)]);
+    const way = prober.prove(family.kind, family.changes(to));
     if (way && (way.clearanceMm ?? SPARE_MM) >= SPARE_MM) return { ...way, to };
     if (way) first ??= { ...way, to };
   }
@@ -119,7 +122,7 @@ function clearFigure(prober: Prober, family: Family, tight: number, goal: ShopGo
   const grain = grainOf(family, goal.units);
   for (let more = 1; more <= GRAINS_TO_CLEAR; more++) {
     const figure = tight + family.sign * more * grain;
-    if (prober.passes([family.change(figure)], goal.marginMm)) return figure;
+    if (prober.passes(family.changes(figure), goal.marginMm)) return figure;
   }
   return undefined;
 }

@@ -11,6 +11,7 @@ import { costOf } from "./cost.ts";
 import { type ClampMeasures, type Family, familiesOf } from "./family.ts";
 import { waysOfKind } from "./familyWay.ts";
 import { otherHandling } from "./handling.ts";
+import { pairsOf } from "./pairs.ts";
 import { Prober, type ProberSetting } from "./prober.ts";
 import { Work } from "./work.ts";
 
@@ -22,6 +23,8 @@ export interface Situation extends Omit<ProberSetting, "work"> {
   readonly units: LengthUnit;
   /** How much may be looked at; a few seconds' work unless given. */
   readonly mostStates?: number;
+  /** Whether pairs of changes are tried where no single one does. */
+  readonly pairs?: boolean;
 }
 
 export interface WaysFound {
@@ -43,6 +46,10 @@ export function findWays(situation: Situation): WaysFound {
   const ways = settingsWithoutSize(situation, prober);
   for (const families of kindsOf(familiesOf(trial, situation.clamp))) {
     ways.push(...waysOfKind(prober, families, { units, marginMm: goal.marginMm }));
+  }
+  if (ways.length === 0 && situation.pairs) {
+    for (const families of kindsOf(pairsOf(trial)))
+      ways.push(...waysOfKind(prober, families, { units, marginMm: goal.marginMm }));
   }
   return { ways: ways.toSorted((a, b) => a.cost - b.cost), cutShort: work.isDone };
 }

@@ -59,7 +59,7 @@ export function flangeChart(job: Job, angles: readonly Deg[] = CHART_ANGLES): Fl
 
 /** A nose kept where it is for all bends of the part stays there for other angles too. */
 function asSetFor({ brake, part }: Job): Brake {
-  const noseSetback = part.bends[0]?.noseSetbackMm;
+  const noseSetback = part.bends.find(({ hem }) => !hem)?.noseSetbackMm;
   return brake.noseSetback === "one" && noseSetback !== undefined ? { ...brake, noseSetback } : brake;
 }
 
@@ -69,14 +69,16 @@ function pointOf({ webMm, flangeMm }: FlangeLimit) {
 
 /** The sheet as the first bend of the part forms it. */
 function sheetOf({ metal, thicknessMm, kFactor, bends }: Part): BendingSheet {
-  const [bend] = bends;
+  // A chart is of bends that a leaf makes whole; of a hem alone, of its first stroke.
+  const hem = bends[0]?.hem;
+  const bend = bends.find((one) => !one.hem);
   const range = bend?.overbendRangeDeg;
   return {
     metal,
     thicknessMm,
     kFactor,
-    insideRadiusMm: bend?.insideRadiusMm ?? thicknessMm,
-    overbendRatio: bend ? bend.overbendDeg / bend.angleDeg : 1,
+    insideRadiusMm: bend?.insideRadiusMm ?? hem?.foldRadiusMm ?? thicknessMm,
+    overbendRatio: bend ? bend.overbendDeg / bend.angleDeg : 1 / (hem?.kept ?? 1),
     ...(range && bend && { overbendRatios: [range[0] / bend.angleDeg, range[1] / bend.angleDeg] as const }),
   };
 }
@@ -88,7 +90,7 @@ function channelsOf({ flatsMm, bends }: Part): Omit<ChartPoint, "longest">[] {
   );
   return bends.flatMap((bend, i): Omit<ChartPoint, "longest">[] => {
     const next = bends[i + 1];
-    if (!next || next.turn !== bend.turn) return [];
+    if (!next || next.turn !== bend.turn || bend.hem || next.hem) return [];
     const flange = Math.min(outside[i] ?? 0, outside[i + 2] ?? 0);
     return [{ flat: i + 2, web: outside[i + 1] ?? 0, flange, angle: Math.max(bend.angleDeg, next.angleDeg) }];
   });

@@ -13,17 +13,18 @@ import { flatsThatMeet } from "./meetsItself.ts";
 const ENDS = ["start", "end"] as const;
 
 /** @example whyNothingHelps(check(duct), duct) // "No small change lets it fold: whichever bend comes last is stopped. …" */
-export function whyNothingHelps({ order }: Answer, job: Job): string {
+export function whyNothingHelps({ order }: Answer, job: Job, pairsTried = false): string {
   const met = flatsThatMeet(job);
   if (met) return meetsItselfWords(met);
   const clamp = job.brake.clamp.kind;
   const never = bendsStopped(job, "first");
-  if (never.length > 0) return neverMadeWords(never, clamp);
+  if (never.length > 0) return neverMadeWords(never, clamp, pairsTried);
   const last = bendsStopped(job, "last");
-  if (last.length === job.part.bends.length) return neverLastWords(last, clamp);
+  if (last.length === job.part.bends.length) return neverLastWords(last, clamp, pairsTried);
   return blockedWords(
     order.find(({ verdict }) => verdict === "hits"),
     clamp,
+    pairsTried,
   );
 }
 

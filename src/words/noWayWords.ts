@@ -7,7 +7,11 @@ import { type ClampKind, contactWords, partWords } from "./contactWords.ts";
 
 /** Of several bends that are stopped, so many are told of. */
 const MOST_TOLD = 3;
-const NO_CHANGE = "No flat, angle or measure of the brake changed by itself is enough.";
+/** `pairsTried`: also pairs of changes were. */
+const noChange = (pairsTried: boolean) =>
+  pairsTried
+    ? "No flat, angle or measure of the brake changed by itself is enough, and no two of those that we pair."
+    : "No single change helps; `noseroom ways` tries pairs.";
 
 /** Two flats of the finished part, counted from 0, that lie in each other. */
 export function meetsItselfWords([near, far]: readonly [number, number]): string {
@@ -15,20 +19,28 @@ export function meetsItselfWords([near, far]: readonly [number, number]): string
 }
 
 /** Bends that can't be made even first, each with what stops it with either end in the throat. */
-export function neverMadeWords(stopped: readonly (readonly JudgedStep[])[], clamp: ClampKind): string {
+export function neverMadeWords(
+  stopped: readonly (readonly JudgedStep[])[],
+  clamp: ClampKind,
+  pairsTried: boolean,
+): string {
   const which = stopped.length === 1 ? "one bend cannot" : `${stopped.length} bends cannot`;
-  return `No small change lets it fold: ${which} be made even on the flat blank. ${told(stopped, clamp)} ${NO_CHANGE}`;
+  return `No small change lets it fold: ${which} be made even on the flat blank. ${told(stopped, clamp)} ${noChange(pairsTried)}`;
 }
 
 /** Every bend is stopped where it is made last. */
-export function neverLastWords(stopped: readonly (readonly JudgedStep[])[], clamp: ClampKind): string {
-  return `No small change lets it fold: whichever bend comes last is stopped. ${told(stopped, clamp)} ${NO_CHANGE}`;
+export function neverLastWords(
+  stopped: readonly (readonly JudgedStep[])[],
+  clamp: ClampKind,
+  pairsTried: boolean,
+): string {
+  return `No small change lets it fold: whichever bend comes last is stopped. ${told(stopped, clamp)} ${noChange(pairsTried)}`;
 }
 
 /** The step that blocks the furthest order; undefined where none is told. */
-export function blockedWords(blocked: JudgedStep | undefined, clamp: ClampKind): string {
+export function blockedWords(blocked: JudgedStep | undefined, clamp: ClampKind, pairsTried: boolean): string {
   const where = blocked ? `at bend ${blocked.bend} ${stopWords(blocked, clamp)}. ` : "";
-  return `No small change lets it fold: ${where}${NO_CHANGE}`;
+  return `No small change lets it fold: ${where}${noChange(pairsTried)}`;
 }
 
 /** Where the search was cut short; `found` ways so far. */

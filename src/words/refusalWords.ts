@@ -1,12 +1,14 @@
 /**
  * Why a bend is not even begun, with the figures: what holds and pushes the sheet, and what the brake is rated for.
  */
+import { leastInsideRadius } from "../brake/nosePinch.ts";
+import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import type { Step } from "../contact/step.ts";
 import type { Job } from "../jobFile/job.ts";
 import { flangeOf, gripOf, type Hold } from "../motion/holds.ts";
 import { type Overload, overloadOf } from "../motion/rated.ts";
 import { formatLength } from "../units/length.ts";
-import type { Mm } from "../units/quantity.ts";
+import { type Mm, toDeg } from "../units/quantity.ts";
 
 type Said = Pick<Job, "units" | "part" | "brake">;
 
@@ -16,7 +18,7 @@ export function refusalWords(job: Said, { seat, bendsDone, refused }: Step): str
     case undefined:
       return undefined;
     case "pinched":
-      return "the nose stands too far forward and pinches the sheet";
+      return `the nose, ${say(job, seat.noseSetbackMm)} back, pinches the sheet: set it back by ${say(job, leastSetback(job, seat))} or more`;
     case "grip":
       return `the clamp ${held(job, "grip", gripOf(seat, job.brake, bendsDone))}`;
     case "flange":
@@ -24,6 +26,19 @@ export function refusalWords(job: Said, { seat, bendsDone, refused }: Step): str
     default:
       return seat.overload && overloadWords(job, seat.overload);
   }
+}
+
+/** Nose setback at which the clamp leaves room for the sharpest radius. */
+function leastSetback({ brake: { clamp } }: Said, { overbendRad, thicknessMm, pivot }: Step["seat"]): Mm {
+  const overbendDeg = toDeg(overbendRad);
+  const insideRadiusMm = leastInsideRadius(clamp, overbendDeg);
+  return automaticNoseSetback({
+    insideRadiusMm,
+    thicknessMm,
+    pivot,
+    overbendDeg,
+    noseRunMm: clamp.noseRunMm,
+  });
 }
 
 /** What the brake is not rated for, as a sentence; undefined where it is. */

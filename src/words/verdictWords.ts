@@ -34,7 +34,11 @@ export function verdictSentence(job: Job, answer: Answer): string {
     }
     // What the brake is not rated for is no matter of one bend.
     const overloaded = blocked.refused === "rated" || blocked.refused === "length";
-    return overloaded ? `Does not fold: ${words}.` : `${where}: ${words} at bend ${blocked.bend}.`;
+    if (overloaded) return `Does not fold: ${words}.`;
+    if (blocked.refused === "pinched") return `${where}: at bend ${blocked.bend}, ${words}.`;
+    const { contact } = blocked;
+    const wide = contact?.member === "leaf" && contact.part !== "leaf" ? " The leaf is too wide for it." : "";
+    return `${where}: ${words} at bend ${blocked.bend}.${wide}`;
   }
   const first = answer.order[0];
   if (first === undefined) return "Nothing to bend.";

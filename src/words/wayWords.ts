@@ -66,6 +66,8 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "swing":
       return `Let the leaf swing to ${angleWords(to)} instead of ${angleWords(from)}, if what stops it can be moved`;
     case "setback":
+      if (job.brake.noseSetback !== "one" && typeof job.brake.noseSetback === "string")
+        return `Set the nose ${length(to)} back for every bend instead of ${length(from)} at most, which forms a larger inside radius`;
       return `Set the nose ${length(to)} back instead of ${length(from)}, which forms a ${to > from ? "larger" : "smaller"} inside radius`;
     case "openEnds":
       return "Take away what stands at one end of the clamp, so that the part slides in and out along the bend line";
@@ -79,6 +81,11 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
       return `Make ${which("flat", way)} longer by ${length(to)}`;
     case "leaveOpen":
       return leaveOpenWords(way, leftOpen, units);
+    case "leaveAllOpen":
+      return `Stop every bend ${angleWords(to)} short after springback, a milder bend less in proportion, and close them all by hand over a straight edge`;
+    case "twoFlats":
+    case "flatAndLeaf":
+      return pairWords(way, length);
     case "noseAngle":
       return `Grind the front of the ${clamp} back from ${angleWords(from)} to ${angleWords(to)} over the underside`;
     case "relief": {
@@ -90,6 +97,21 @@ function instruction(job: Job, way: Way, leftOpen: WayOut["leftOpen"]): string {
     case "leafFace":
       return `Use a leaf whose face reaches out ${length(to)} instead of ${length(from)}`;
   }
+}
+
+/** Two changes of one size, each as it is made. */
+function pairWords({ changes }: Way, length: (mm: Mm) => string): string {
+  const said = changes.flatMap((change) => {
+    if (change.kind === "flat") {
+      const by = length(Math.abs(change.byMm));
+      return [
+        change.byMm < 0 ? `trim flat ${change.flat} by ${by}` : `make flat ${change.flat} longer by ${by}`,
+      ];
+    }
+    return change.kind === "leafFace" ? [`use a leaf whose face reaches out ${length(change.toMm)}`] : [];
+  });
+  const words = said.join(" and ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** The flat or bend, and the one that may be changed in its place. */
@@ -115,9 +137,13 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
   switch (way.kind) {
     case "trimFlat":
     case "widenFlat":
+    case "twoFlats":
+    case "flatAndLeaf":
       return `Less than ${exact(Math.abs(figure))} does not help.`;
     case "partWay":
       return `You may leave it anywhere from ${(way.notUnder ?? 0).toFixed(1)}° to ${figure.toFixed(1)}°, after springback.`;
+    case "leaveAllOpen":
+      return `The blank stays as it is. With less than ${figure.toFixed(1)}° left the part hits.`;
     case "leaveOpen":
       return `The blank stays as it is. Past ${figure.toFixed(1)}°, relaxed, the part hits.`;
     case "lift":
@@ -139,9 +165,14 @@ export function limitWords(way: Way, units: LengthUnit): string | undefined {
   }
 }
 
+/** What is said of a way that only just does. */
+export function scantWords(units: LengthUnit): string {
+  return `That leaves under ${lengthWords(0.1, units)}, less than a shop can hold: take it only where nothing else does.`;
+}
+
 /** From which figure on the job is clear, where the way told is tight. */
 export function clearWords({ kind, clearFrom }: Way, units: LengthUnit): string | undefined {
   if (clearFrom === undefined) return undefined;
-  const isAngle = kind === "noseAngle" || kind === "leaveOpen" || kind === "swing";
+  const isAngle = kind === "noseAngle" || kind === "leaveOpen" || kind === "leaveAllOpen" || kind === "swing";
   return `It is clear, no longer tight, from ${isAngle ? angleWords(clearFrom) : lengthIn(Math.abs(clearFrom), units)}.`;
 }

@@ -18,7 +18,7 @@ export function wholeTable(job: WholeJob, answer: WholeAnswer): string[][] {
     step.bends.join(", "),
     faceCalled(answer, step.clampedFace).replace(/^the /u, ""),
     step.markedFaceUp ? "up" : "down",
-    fingersWords(step, job.units),
+    fingersWords(job, step),
     step.reached < step.overbend
       ? `${angleWords(step.overbend)}, stops at ${angleWords(step.reached)}`
       : angleWords(step.overbend),

@@ -14,7 +14,7 @@ import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
-function numbersWords(numbers: readonly number[]): string {
+export function numbersWords(numbers: readonly number[]): string {
   if (numbers.length < 2) return numbers.join();
   return `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`;
 }
@@ -49,6 +49,10 @@ export function wholeBlockWords(
 ): string | undefined {
   const say = (mm: number) => lengthWords(mm, job.units);
   if (step.missing) return missingWords(step.missing, job.units);
+  if (step.barred) {
+    const { from, to, face } = step.barred;
+    return `no finger of this clamp can stand over ${say(to - from)} of the bend line, ${placeAlong(from, say)}: ${faceCalled(answer, face)} is in the way`;
+  }
   if (step.refused === "grip") return "too little sheet lies under the clamp to hold it";
   if (step.refused === "flange") return "too little sheet lies on the leaf for it to catch";
   if (step.refused === "length") return "the brake is shorter than the bend line";
@@ -88,8 +92,11 @@ function missingWords({ least, most, beside, instead }: MissingFinger, units: Wh
 }
 
 /** The fingers of a stroke. @example "50 + 25, the first 0.20 mm in" */
-export function fingersWords(step: WholeStepAnswer, units: WholeJob["units"]): string {
-  if (step.fingers.length === 0) return "one clamp";
+export function fingersWords(
+  { units, along }: Pick<WholeJob, "units" | "along">,
+  step: WholeStepAnswer,
+): string {
+  if (step.fingers.length === 0) return along.fingers ? "none fit" : "one clamp";
   const widths = step.fingers
     .map(({ width }) => lengthWords(width, units).replace(` ${units}`, ""))
     .join(" + ");

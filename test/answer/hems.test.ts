@@ -6,13 +6,16 @@
  */
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
+import { judgeDoubts } from "../../src/answer/doubt.ts";
 import type { JudgedStep } from "../../src/jobFile/answer.ts";
+import { orderMade } from "../../src/jobFile/orderMade.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { stageScene } from "../../src/motion/scene.ts";
 import { offsetHeight } from "../../src/part/offset.ts";
 import { drawStep } from "../../src/pictures/step.ts";
 import { boxOf } from "../../src/plane/bounding.ts";
+import { flangeChart } from "../../src/ways/flangeChart.ts";
 import { toldSteps } from "../../src/words/toldStep.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
 
@@ -153,6 +156,19 @@ describe("a closed hem", () => {
     expect(last.order.map(({ verdict }) => verdict)).toEqual(answer.order.map(({ verdict }) => verdict));
     expect(last.order[0]!.overbend).toBe(answer.order[0]!.overbend);
   });
+});
+
+test("a hem that was misread by a little is folded as far as it then gets, and the chart is of the other bends", () => {
+  const { job, answer } = answered({
+    bends: [
+      { hem: "closed", turn: "up" },
+      { angle: 90, turn: "up" },
+    ],
+  });
+  expect(judgeDoubts(job, orderMade(answer), [0.25, 0.25, 0.25])).toMatchObject({ worst: null });
+  const chart = flangeChart(job, [90]);
+  expect(chart.insideRadius).toBe(1);
+  expect(chart.curves[0]?.points.some(({ flange }) => flange !== null)).toBe(true);
 });
 
 describe("a hem that can't be made", () => {

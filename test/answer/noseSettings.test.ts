@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { writeJob } from "../../src/jobFile/writeJob.ts";
+import { verdictSentence } from "../../src/words/verdictWords.ts";
 
 interface CaseFile {
   part: { insideRadius: number; bends: { angle: number; overbend: number; turn: string }[] };
@@ -97,4 +98,27 @@ test("a shim counts as part of the nose: radius, setback, sight line, and the ro
   expect(high(over) - high(bare)).toBeCloseTo(0.6, 12);
   // Still a job file when written back.
   expect(readJob(writeJob(over.read.file)).ok).toBe(true);
+});
+
+describe("of two bends that can't be made, one for a pinching nose", () => {
+  // Least setbacks (Rn + T)·tan(θo/2) − Rn: 0.95 mm at 95°, 1.57 mm at 112°; 1.2 mm pinches the second bend alone. The first one's
+  // wall leans over the square bar past 90°.
+  const { read, answer } = answered((file) => {
+    const part = file.part as unknown as { flats: number[]; bends: object[]; thickness: number };
+    part.flats = [40, 60, 40];
+    part.bends = [
+      { angle: 90, overbend: 95, turn: "up" },
+      { angle: 110, overbend: 112, turn: "down" },
+    ];
+    file.brake.setback = 1.2;
+  });
+
+  test("the headline names the nose, which a turn of a screw cures, and how far to set it back", () => {
+    const least = 1.6 * Math.tan((112 * Math.PI) / 360) - 0.8;
+    expect(answer.order.at(-1)).toMatchObject({ bend: 2, refused: "pinched" });
+    expect(verdictSentence(read.job, answer)).toMatch(
+      /^Does not fold: at bend 2, the nose, 1\.2 mm back, pinches the sheet: set it back by 1\.57\d* mm or more\.$/u,
+    );
+    expect(least).toBeCloseTo(1.57, 2);
+  });
 });

@@ -4,7 +4,11 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { EXAMPLES, noseroom } from "./noseroom.ts";
 
-const names = [...readdirSync(EXAMPLES), ...readdirSync(join(EXAMPLES, "shop"))]
+const names = [
+  ...readdirSync(EXAMPLES),
+  ...readdirSync(join(EXAMPLES, "shop")),
+  ...readdirSync(join(EXAMPLES, "whole")),
+]
   .filter((file) => file.endsWith(".json"))
   .map((file) => file.slice(0, -5))
   .sort();

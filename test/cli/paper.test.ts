@@ -171,3 +171,40 @@ describe("noseroom pan", () => {
     expect(metal.err).toContain('--metal is "unobtainium"');
   });
 });
+
+describe("noseroom pan --on", () => {
+  const pan = [
+    "pan",
+    "--units",
+    "mm",
+    "--inside",
+    "150 x 90",
+    "--wall",
+    "25",
+    "--thickness",
+    "1",
+    "--radius",
+    "1.2",
+  ];
+  const on = ["--on", join(EXAMPLES, "whole", "end-cap.json")];
+
+  it("answers with the check, and writes a job that answers alike", async () => {
+    const job = join(folder, "pan.json");
+    const { status, out, err } = await noseroom([...pan, ...on, "-o", job]);
+    expect({ status, err }).toEqual({ status: 0, err: "" });
+    expect(out).toContain("Folds. Bend");
+    expect(out).toContain("152.00 mm by 92.00 mm by 25.00 mm outside when folded");
+    const check = await noseroom(["check", job]);
+    expect(check.status).toBe(0);
+    expect(out).toContain(check.out.split("\n")[0]);
+  });
+
+  it("checks with the fingers of --set, and refuses an output without a brake", async () => {
+    const few = await noseroom([...pan, ...on, "--set", "20"]);
+    expect(few.status).toBe(1);
+    expect(few.out).toMatch(/a finger [\d.]+ mm wide is missing/u);
+    const none = await noseroom([...pan, "-o", join(folder, "none.json")]);
+    expect(none.status).toBe(2);
+    expect(none.err).toBe("--output wants --on beside it, a job with the brake that you bend the pan on.\n");
+  });
+});

@@ -315,4 +315,41 @@ export const typedSlips: readonly TypedSlip[] = [
     /brake\.openEnds: found "both"; it should be true or false/u,
   ],
   ["a corner with one number", "[0, -3]", "[0]", /brake\.bed\.profile\[1\] \(corner 2\).*\[x, y\]/u],
+  // Hems, offsets and doubts.
+  [
+    "a hem in the wrong word",
+    '{ "angle": 90, "turn": "Up" }',
+    '{ "hem": "flat", "turn": "Up" }',
+    /bends\[0\]\.hem.*"closed" or "open" or "teardrop"/u,
+  ],
+  [
+    "a hem with an angle",
+    '{ "angle": 90, "turn": "Up" }',
+    '{ "hem": "closed", "angle": 180, "turn": "Up" }',
+    /bends\[0\]\.angle.*left out, since a hem/u,
+  ],
+  [
+    "a closed hem with a gap",
+    '{ "angle": 90, "turn": "Up" }',
+    '{ "hem": "closed", "gap": "1/16", "turn": "Up" }',
+    /bends\[0\]\.gap.*a closed hem has no gap/u,
+  ],
+  [
+    "a gap without a hem",
+    '{ "angle": 90, "turn": "Up" }',
+    '{ "angle": 90, "gap": "1/16", "turn": "Up" }',
+    /bends\[0\]\.gap.*only a hem has a gap/u,
+  ],
+  [
+    "a doubt of the wrong name",
+    '"openEnds": "yes"',
+    '"openEnds": "yes", "doubts": { "springback": 1 }',
+    /doubts\.springback.*one of overbend, setback, noseRadius/u,
+  ],
+  [
+    "a doubt larger than the nose",
+    '"openEnds": "yes"',
+    '"openEnds": "yes", "doubts": { "noseRadius": "1/16" }',
+    /doubts\.noseRadius.*less than the nose radius/u,
+  ],
 ];

@@ -30,7 +30,6 @@ export function faultsOf({ file, job }: Read, way: WayOut): string[] {
   if (!again.ok) return [`cannot be read: ${JSON.stringify(again.problems)}`];
   const answer = check(again.job);
   if (answer.verdict !== way.verdict) faults.push(`comes out ${answer.verdict}, not ${way.verdict}`);
-  // A way tells the least over all that the job doubts.
   const least = leastOf(answer.order.map(({ leastClearance }) => leastClearance));
   if (
     least === null || way.clearance === null

@@ -1,0 +1,190 @@
+/**
+ * The three pictures of a stroke of a whole part: part in the brake from the front left and above, the section at the worst
+ * station, and the row of fingers from the front. Millimetres of the brake; nothing is written in the first two.
+ */
+import { Machine } from "../contact/machine.ts";
+import type { Drawing, Layer, Mark } from "../drawing/model.ts";
+import { polygon, rectangle } from "../drawing/polygon.ts";
+import type { WholeAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeJob } from "../jobFile/wholeJob.ts";
+import { cutAt } from "../pattern/convex.ts";
+import { StrokeElements } from "../pattern/elements.ts";
+import { type BodyInSpace, brakeInSpace, partInSpace } from "../pattern/inBrake.ts";
+import type { Tooling } from "../pattern/strokeBodies.ts";
+import { strokePlan } from "../pattern/strokePlan.ts";
+import { convexHull } from "../plane/convexHull.ts";
+import type { Point } from "../plane/point.ts";
+import { type Mm, toRad } from "../units/quantity.ts";
+import { lengthFigure } from "../words/lengthWords.ts";
+import { strokeName } from "../words/wholeWords.ts";
+import { FROM_FRONT, fromFrontLeft, onPage, seenLines } from "./seenFrom.ts";
+
+export interface StrokePictures {
+  readonly view: Drawing;
+  readonly section: Drawing;
+  readonly fingers: Drawing;
+}
+
+/** From so far to the left and above you see into a box and under its lips. */
+const VIEW = fromFrontLeft(32, 28);
+/** Places along an edge, as a share of the picture's width. */
+const STEP_SHARE = 1 / 150;
+/** So much of the brake is shown round the part. */
+const ROUND_MM: Mm = 12;
+/** Sheet narrower than so many thicknesses, as seen from the front, is seen edge on. */
+const MOST_THIN = 6;
+/** Of the leaf and bed under the part. */
+const UNDER_MM: Mm = 30;
+
+/** The pictures of stroke `index` (from 0) of the order. */
+export function drawWholeStroke(job: WholeJob, answer: WholeAnswer, index: number): StrokePictures {
+  const step = answer.order[index]!;
+  const made = answer.order
+    .slice(0, index)
+    .reduce((set, { bends }) => bends.reduce((all, bend) => all | (1 << (bend - 1)), set), 0);
+  const stroke = { bends: step.bends.map((bend) => bend - 1), clampedFace: step.clampedFace - 1 };
+  const planned = strokePlan(job.part, job.brake, stroke);
+  if (!planned.ok) throw new RangeError("a stroke of the answer can be planned");
+  const elements = new StrokeElements(planned.plan);
+  const leafRad = toRad(step.reached);
+  const sheet = partInSpace(elements, made, leafRad);
+  const machine = new Machine(job.brake, job.part.thicknessMm);
+  const brake = brakeInSpace(elements, machine, toolingOf(job, step), leafRad);
+  const all = [...sheet, ...brake];
+  const said = strokeName(step);
+  return {
+    view: viewOf(
+      all,
+      `${said}: the part in the brake with the leaf swung, seen from the front left and above.`,
+    ),
+    section: sectionOf(all, worstStation(step, planned.plan.lines), said),
+    fingers: fingersOf(job, step, partInSpace(elements, made, 0), planned.plan.lines, said),
+  };
+}
+
+function toolingOf({ along }: WholeJob, { fingers, placed }: WholeStepAnswer): Tooling {
+  return {
+    ...(along.fingers || fingers.length > 0
+      ? { fingers: fingers.map(({ width, from }) => ({ widthMm: width, fromMm: from })) }
+      : {}),
+    ...(along.clampLengthMm !== undefined && { clampLengthMm: along.clampLengthMm }),
+    ...(along.brakeLengthMm !== undefined && { brakeLengthMm: along.brakeLengthMm }),
+    ...(placed !== undefined && { placedMm: placed }),
+  };
+}
+
+const LAYERS: Readonly<Record<BodyInSpace["member"], Layer>> = {
+  part: "edge",
+  finger: "clamp",
+  clamp: "clamp",
+  holder: "clamp",
+  bed: "bed",
+  leaf: "leaf",
+  frame: "frame",
+};
+
+function viewOf(bodies: readonly BodyInSpace[], sentence: string): Drawing {
+  const shown = bodies
+    .filter(({ member }) => member === "part" || member === "finger")
+    .flatMap(({ solids }) => solids.flatMap(({ corners }) => corners.map((corner) => onPage(VIEW, corner))));
+  const window = grown(boxRound(shown), ROUND_MM);
+  const step = (window.max.x - window.min.x) * STEP_SHARE;
+  const marks = seenLines(bodies, VIEW, step).map(({ body, from, to }): Mark => {
+    return { kind: "line", layer: body.member === "part" ? "edge" : "dimension", from, to };
+  });
+  return { sentence, window, marks };
+}
+
+/** Where along the bend the part meets something or comes nearest to it; the middle of the longest line where nothing is near. */
+function worstStation(
+  { contact, clearancePoints }: WholeStepAnswer,
+  lines: readonly { readonly from: number; readonly to: number }[],
+): number {
+  const at = contact?.point[2] ?? clearancePoints?.[0][2];
+  if (at !== undefined) return at;
+  const [longest] = [...lines].sort((a, b) => b.to - b.from - (a.to - a.from));
+  return (longest!.from + longest!.to) / 2;
+}
+
+function sectionOf(bodies: readonly BodyInSpace[], w: number, said: string): Drawing {
+  const cut = bodies.flatMap(({ member, solids }) =>
+    solids.flatMap((solid) => {
+      const ring = cutAt(solid, w);
+      return ring.length < 3 ? [] : [{ layer: member === "part" ? ("part" as const) : LAYERS[member], ring }];
+    }),
+  );
+  const near = cut.filter(({ layer }) => layer === "part" || layer === "clamp").flatMap(({ ring }) => ring);
+  const box = grown(boxRound(near.length > 0 ? near : [{ x: 0, y: 0 }]), ROUND_MM);
+  const window = { min: { x: box.min.x, y: Math.max(box.min.y, -UNDER_MM) }, max: box.max };
+  const marks = cut.map(({ layer, ring }): Mark => ({ kind: "outline", layer, outline: polygon(ring) }));
+  return { sentence: `${said}: section at the worst station.`, window, marks };
+}
+
+function fingersOf(
+  { part, brake, units }: WholeJob,
+  { fingers }: WholeStepAnswer,
+  sheet: readonly BodyInSpace[],
+  lines: readonly { readonly from: number; readonly to: number }[],
+  said: string,
+): Drawing {
+  const hulls = sheet.map(({ solids }) =>
+    convexHull(solids.flatMap(({ corners }) => corners.map((corner) => onPage(FROM_FRONT, corner)))),
+  );
+  // Sheet that you see edge on stands between the fingers; what is wider stands behind them or before.
+  const isThin = (hull: readonly Point[]) => wideOf(hull) < MOST_THIN * part.thicknessMm;
+  const high = Math.max(...brake.clamp.outlines[0]!.edges.flatMap(({ from, to }) => [from.y, to.y]));
+  const foot = part.thicknessMm;
+  const rows = fingers.map(({ width, from }) => ({
+    box: rectangle({ x: from, y: foot }, { x: from + width, y: foot + high }),
+    words: lengthFigure(width, units),
+    at: { x: from + width / 2, y: foot + high / 2 },
+  }));
+  const window = grown(
+    boxRound([
+      ...hulls.flat(),
+      ...rows.flatMap(({ box }) => box.edges.map(({ from }) => from)),
+      ...lines.map(({ from }) => ({ x: from, y: 0 })),
+    ]),
+    ROUND_MM / 3,
+  );
+  const heightMm = (window.max.x - window.min.x) * 0.035;
+  const marks: Mark[] = [
+    ...hulls.filter((hull) => !isThin(hull)).flatMap(edgesOf),
+    ...rows.map(({ box }): Mark => ({ kind: "outline", layer: "clamp", outline: box })),
+    ...hulls.filter(isThin).map((hull): Mark => ({ kind: "outline", layer: "part", outline: polygon(hull) })),
+    ...lines.map(
+      ({ from, to }): Mark => ({
+        kind: "line",
+        layer: "sightLine",
+        from: { x: from, y: 0 },
+        to: { x: to, y: 0 },
+      }),
+    ),
+    ...rows.map(
+      ({ words, at }): Mark => ({ kind: "text", layer: "note", at, words, heightMm, anchor: "middle" }),
+    ),
+  ];
+  return {
+    sentence: `${said}: the row of fingers from the front, with the walls that stand between them.`,
+    window,
+    marks,
+  };
+}
+
+function wideOf(hull: readonly Point[]): Mm {
+  const xs = hull.map(({ x }) => x);
+  return Math.max(...xs) - Math.min(...xs);
+}
+
+function edgesOf(hull: readonly Point[]): Mark[] {
+  return hull.map((from, i) => ({ kind: "line", layer: "hidden", from, to: hull[(i + 1) % hull.length]! }));
+}
+
+function boxRound(points: readonly Point[]): Drawing["window"] {
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return { min: { x: Math.min(...xs), y: Math.min(...ys) }, max: { x: Math.max(...xs), y: Math.max(...ys) } };
+}
+
+function grown({ min, max }: Drawing["window"], by: Mm): Drawing["window"] {
+  return { min: { x: min.x - by, y: min.y - by }, max: { x: max.x + by, y: max.y + by } };
+}
