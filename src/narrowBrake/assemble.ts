@@ -3,7 +3,6 @@
  */
 import { addBed, addFeet, addHinges, addLeaf, BENCH_MM } from "./bedPieces.ts";
 import { addClamp, addHoldDown } from "./clampPieces.ts";
-import { freeSwing } from "./freeSwing.ts";
 import { PieceMaker } from "./pieceMaker.ts";
 import type { Places } from "./places.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
@@ -15,14 +14,13 @@ import type { Stock } from "./stockSize.ts";
 const VISE_BODY_MM = 150;
 const BENCH_DEEP_MM = 600;
 
-/** The assembly; its swing is worked out only where `turned`, since that takes longer than all else. */
+/** The assembly but for its swing (freeSwing.ts), which takes longer than all else. */
 export function assemble(
   requirements: ResolvedRequirements,
   sizes: BrakeSizes,
   places: Places,
   stock: Stock,
-  turned = true,
-): Assembly {
+): Omit<Assembly, "swing"> {
   const maker = new PieceMaker(requirements.units);
   const barStockMm = stock.flatThicknessesMm.find((t) => t >= sizes.barMm - 1e-6) ?? sizes.barMm;
   addClamp(maker, requirements, sizes, places, barStockMm);
@@ -35,7 +33,6 @@ export function assemble(
   return {
     pieces,
     pivot: [0, 0],
-    swing: turned ? freeSwing(pieces) : 0,
     vise: sizes.held === "vise" ? jaws(requirements, sizes, places) : bench(sizes, places),
   };
 }

@@ -188,11 +188,16 @@ export function boltPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   return evenly(sizes.boltGaps + 1, places.pitchMm);
 }
 
-/** Flat heads stand midway between the bolts; where there are but two bolts, at the quarters. */
+/** Flat heads stand midway between the bolts; where there are but two bolts, at the quarters, or one in the middle of a short bar. */
 function flatHeadPlaces(places: Places, sizes: BrakeSizes): Mm[] {
   const { barLongMm, pitchMm, markMm } = places;
   if (places.inside && sizes.boltGaps > 1) return evenly(sizes.boltGaps, pitchMm);
-  if (places.inside) return evenly(2, Math.floor(pitchMm / 2 / (2 * markMm)) * 2 * markMm);
+  if (places.inside) {
+    const apart = Math.floor(pitchMm / 2 / (2 * markMm)) * 2 * markMm;
+    const room = places.flatHead.headMm + markMm;
+    const fits = apart >= room && (pitchMm - apart) / 2 >= (room + places.boltHoleMm) / 2;
+    return fits ? evenly(2, apart) : evenly(1, 0);
+  }
   const gaps = Math.max(1, Math.ceil(barLongMm / 150));
   const apart = Math.floor((barLongMm * 0.5) / gaps / (2 * markMm)) * 2 * markMm;
   return evenly(gaps + 1, apart);

@@ -4,7 +4,7 @@
  * Bound: each check's own.
  */
 import { formatLength } from "../units/length.ts";
-import type { Mm } from "../units/quantity.ts";
+import type { Deg, Mm } from "../units/quantity.ts";
 import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
 import { bedChecks } from "./checks/bedChecks.ts";
@@ -15,6 +15,7 @@ import { mountChecks, weightOf } from "./checks/mountChecks.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
 import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
+import { freeSwing, inOnePlace } from "./freeSwing.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
 import { barLength, boltsInside, placesOf } from "./places.ts";
@@ -34,6 +35,7 @@ const MOST_ROUNDS = 400;
 
 interface Sound {
   readonly under: UnderLoad;
+  readonly swing: Deg;
   readonly checks: readonly StrengthCheck[];
 }
 
@@ -57,8 +59,9 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   if (typeof made === "string") {
     return { ...base, plan: null, refused: { why: made, longestMm: longestThatDoes(requirements) } };
   }
-  const { under, checks } = made;
-  const assembly = assemble(requirements, under.sizes, under.places, stock);
+  const { under, checks, swing } = made;
+  const { pieces, pivot, vise } = under.assembly;
+  const assembly = { pieces, pivot, swing, vise };
   const cuts = cutList(assembly, under);
   return {
     ...base,
@@ -99,7 +102,7 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     if (under === undefined) return rackEnds(failed, "no stock flat is wide enough");
     const checks = checksOf(under);
     failed = checks.find(({ passes }) => !passes);
-    if (failed === undefined) return { under, checks };
+    if (failed === undefined) return goesTogether(under, checks);
     const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
       .map((growth) => (growth === null ? undefined : grown(sizes, growth, stock, leafFaceMaxMm)))
       .find((larger) => larger !== undefined);
@@ -107,6 +110,18 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     sizes = next;
   }
   return rackEnds(failed, "no set of sizes came out");
+}
+
+/** Whether strong pieces also go together, and the leaf turns as far as the parts ask. */
+function goesTogether(under: UnderLoad, checks: readonly StrengthCheck[]): Sound | string {
+  const { pieces } = under.assembly;
+  const [clash] = inOnePlace(pieces);
+  if (clash) return `Put together, ${clash[0]} and ${clash[1]} would stand in one place.`;
+  const { deg, meet } = freeSwing(pieces);
+  const asked = Math.max(...under.requirements.parts.map(({ overbendDeg }) => overbendDeg));
+  if (deg >= asked) return { under, checks, swing: deg };
+  const where = meet ? `, where its ${meet[0]} meets the ${meet[1]}` : "";
+  return `The leaf would turn to ${deg}° only${where}; a bend asks for ${Number(asked.toFixed(1))}°.`;
 }
 
 function rackEnds(failed: StrengthCheck | undefined, why: string): string {
@@ -123,7 +138,7 @@ function underLoad(
   const loads = governingLoads(requirements, sizes.leafMm);
   const places = placesOf(requirements, sizes, stock, loads.turningNmm.value);
   if (Object.values(places).some((place) => Number.isNaN(place))) return undefined;
-  const assembly = assemble(requirements, sizes, places, stock, false);
+  const assembly = assemble(requirements, sizes, places, stock);
   return { requirements, loads, sizes, places, assembly, stock };
 }
 

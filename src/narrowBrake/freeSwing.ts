@@ -1,6 +1,6 @@
 /**
  * How far the leaf turns until it meets the brake, with no sheet in it: profiles of what turns against what stands, wherever
- * both are found along the bend, tried every quarter of a degree.
+ * both are found along the bend, tried every quarter of a degree; and whether the pieces go together at all.
  * Separating axes for convex profiles (all of ours are); a round is taken by its box. The angle is rounded down to whole degrees.
  */
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
@@ -11,6 +11,26 @@ const STEP_DEG = 0.25;
 const MOST_STEPS = MOST_DEG / STEP_DEG;
 /** Apart by this counts as free. */
 const TOUCH_MM = 0.01;
+
+/** Pieces that are not joined and yet stand in one place at rest, by their names; a round is taken by its box, pins run in their holes. */
+export function inOnePlace(pieces: readonly Piece[]): (readonly [string, string])[] {
+  const bodies = pieces
+    .filter(({ name }) => name !== "hinge pin")
+    .map((piece) => ({ piece, body: bodyOf(piece), joined: [...piece.weldedTo, ...piece.boltedTo] }));
+  return bodies.flatMap((one, i) =>
+    bodies
+      .slice(i + 1)
+      .filter(
+        (other) =>
+          one.body.from < other.body.to - TOUCH_MM &&
+          other.body.from < one.body.to - TOUCH_MM &&
+          !one.joined.includes(other.piece.id) &&
+          !other.joined.includes(one.piece.id) &&
+          apartAt(one.body, other.body, 0) <= -TOUCH_MM,
+      )
+      .map((other) => [one.piece.name, other.piece.name] as const),
+  );
+}
 
 interface Body {
   readonly profile: readonly Xy[];
@@ -23,19 +43,28 @@ interface Body {
   readonly farMm: Mm;
 }
 
-/** @returns the largest whole angle up to 135° at which nothing overlaps */
-export function freeSwing(pieces: readonly Piece[]): Deg {
-  const turning = pieces.filter(({ turnsWithLeaf }) => turnsWithLeaf).map(bodyOf);
-  const still = pieces
-    .filter(({ turnsWithLeaf, name }) => !turnsWithLeaf && name !== "hinge pin")
-    .map(bodyOf);
+export interface FreeSwing {
+  /** The largest whole angle up to 135° at which nothing overlaps. */
+  readonly deg: Deg;
+  /** What meets past it, by name: a piece that turns and one that stands; undefined at 135°. */
+  readonly meet?: readonly [turning: string, still: string];
+}
+
+export function freeSwing(pieces: readonly Piece[]): FreeSwing {
+  const named = (piece: Piece) => ({ body: bodyOf(piece), name: piece.name });
+  const turning = pieces.filter(({ turnsWithLeaf }) => turnsWithLeaf).map(named);
+  const still = pieces.filter(({ turnsWithLeaf, name }) => !turnsWithLeaf && name !== "hinge pin").map(named);
   let free = MOST_STEPS;
+  let meet: FreeSwing["meet"];
   for (const one of turning) {
     for (const other of still) {
-      if (one.from < other.to && other.from < one.to) free = Math.min(free, stepsApart(one, other, free));
+      if (one.body.from >= other.body.to || other.body.from >= one.body.to) continue;
+      const steps = stepsApart(one.body, other.body, free);
+      if (steps < free) meet = [one.name, other.name];
+      free = Math.min(free, steps);
     }
   }
-  return free < 0 ? 0 : Math.floor(free * STEP_DEG);
+  return { deg: free < 0 ? 0 : Math.floor(free * STEP_DEG), ...(meet && { meet }) };
 }
 
 /** The last of the steps up to `most` at which the two are apart; -1 where they overlap at rest. */

@@ -3,8 +3,11 @@
  * by 5° at a time.
  */
 import { expect, test } from "vitest";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
+import type { NarrowBrakeRequirements } from "../../src/narrowBrake/requirements.ts";
 import { assemblyTruths } from "../narrowBrake/assemblyTruths.ts";
 import { manyDesigns } from "../narrowBrake/designs.ts";
+import { overlaps, type PieceLike } from "../narrowBrake/solidOverlap.ts";
 
 const DESIGNS = manyDesigns();
 
@@ -18,3 +21,60 @@ test("designNarrowBrake: at least 24 designs, a plan for each of 18 in and under
 });
 
 assemblyTruths(DESIGNS, 5);
+
+/** Anything that a shop could ask, sensible or not, from a seed. */
+function random(seed: number): NarrowBrakeRequirements {
+  let state = seed;
+  const from = (low: number, high: number) => {
+    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
+    return low + ((high - low) * state) / 2_147_483_648;
+  };
+  from(0, 1);
+  const thicknessMm = from(0.4, 2.3);
+  const setback = from(-1, 4);
+  const metal = { name: "sheet", yieldMpa: from(60, 400), modulusMpa: 150_000, ultimateMpa: 450 };
+  const part = {
+    name: "random",
+    metal,
+    thicknessMm,
+    lengthMm: from(60, 900),
+    shortestFlangeMm: from(4 * thicknessMm, 40),
+    shortestClampedMm: from(3 * thicknessMm, 30),
+    deepestClampedMm: from(0, 1) < 0.4 ? from(100, 400) : from(10, 80),
+    overbendDeg: from(60, 110),
+    noseSetbacksMm: [setback, setback + from(0, 8)],
+  };
+  return {
+    units: from(0, 1) < 0.5 ? "in" : "mm",
+    parts: [part],
+    thickestByClearanceMm: from(5, 40),
+    overhangMm: from(6, 60),
+    noseRadiusMm: from(0.4, 3),
+    frontBevelDeg: Math.round(from(0, 25)),
+    liftMm: from(3, 60),
+    handForceN: from(80, 500),
+    vise: { jawHeightMm: from(20, 90), jawWidthMm: from(60, 200) },
+    ...(from(0, 1) < 0.5 && { leafFaceMaxMm: from(6, 30) }),
+  };
+}
+
+test("designNarrowBrake of anything: pieces that go together, checks that pass and a leaf that turns far enough, or a reason with figures", () => {
+  let plans = 0;
+  for (let seed = 1; seed <= 60; seed++) {
+    const asked = random(seed * 7919);
+    const { plan, refused } = designNarrowBrake(asked);
+    if (plan === null) {
+      expect(refused!.why, `seed ${seed}`).toMatch(/\d|would stand in one place/u);
+      continue;
+    }
+    plans++;
+    const pieces = plan.assembly.pieces as readonly PieceLike[];
+    for (const deg of [0, 45, plan.assembly.swing]) expect(overlaps(pieces, deg), `seed ${seed}`).toEqual([]);
+    expect(
+      plan.checks.filter(({ passes }) => !passes).map(({ check }) => check),
+      `seed ${seed}`,
+    ).toEqual([]);
+    expect(plan.assembly.swing).toBeGreaterThanOrEqual(asked.parts[0]!.overbendDeg);
+  }
+  expect(plans).toBeGreaterThan(20);
+});

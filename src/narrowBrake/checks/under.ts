@@ -16,7 +16,7 @@ export interface UnderLoad {
   readonly loads: GoverningLoads;
   readonly sizes: BrakeSizes;
   readonly places: Places;
-  readonly assembly: Pick<Assembly, "pieces" | "vise">;
+  readonly assembly: Omit<Assembly, "swing">;
   readonly stock: Stock;
 }
 

@@ -57,7 +57,7 @@ export function workOn(piece: Piece, under: UnderLoad): string {
     case "foot":
       return `Weld under the spine, square to it, the middle of each foot ${words(places.bedEarW - places.footW)} from the spine's end, its front end ${words(places.footFrontMm)} behind the cap's front edge: fillet ${words(sizes.weldMm)} before and behind, as long as the foot is wide.`;
     case "lift spring":
-      return "Stiff enough to lift the clamp: see what the brake carries.";
+      return "Its lengths and its push: see what the brake carries.";
     case "setback screw":
       return "One lock nut each.";
     default:

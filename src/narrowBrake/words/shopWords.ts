@@ -12,7 +12,7 @@ import type { UnderLoad } from "../checks/under.ts";
 import { forceWords, torqueWords } from "../forceWords.ts";
 import type { ShopWords } from "../narrowBrake.ts";
 import { fineLength, stressWords } from "../shopFigures.ts";
-import { volumeOf } from "../solid.ts";
+import { lengthOf, pieceOf, volumeOf } from "../solid.ts";
 import { reusablePreload, tighteningTorque } from "../strength/bolt.ts";
 import { GUESSED_ULTIMATE_OVER_YIELD } from "../strength/sheetMoment.ts";
 import { STEEL_DENSITY_KG_PER_MM3 } from "../strength/weight.ts";
@@ -53,6 +53,7 @@ function carries(under: UnderLoad): string[] {
   const wrenchMm = units === "in" ? 304.8 : 300;
   const torque = nutTorqueNm(under);
   const most = tighteningTorque(sizes.bolt, reusablePreload(sizes.bolt, stock.boltGrade));
+  const springMm = lengthOf(pieceOf(under.assembly, "spring-1").shape);
   const lifted = ["clamp bar", "holder", "rib of the holder"];
   const clampKg =
     under.assembly.pieces
@@ -63,7 +64,7 @@ function carries(under: UnderLoad): string[] {
     `Nuts: tighten each of ${bolts} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each bolt.`,
     `Opening: turn each nut back by ${turnWords(turns)}, ${turnWords(turns * bolts)} in all, and pull the slotted washers out to the front: the springs lift the bar by ${length(places.liftMm)}. The nuts stay on. Closing: push the bar down, slide the washers in until they stop, tighten.`,
     "The same sheet again: scribe a line over nut and washer once the torque is right, and tighten to the line. Check the torque when the sheet changes, and every morning.",
-    `Springs: each must push at least ${force((clampKg * GRAVITY) / 2)} when the clamp stands open.`,
+    `Springs: ${length(places.springMm)} outside; each must push at least ${force((clampKg * GRAVITY) / 2)} at a length of ${length(springMm + places.liftMm)}, clamp open, and go down to ${length(springMm)}, clamp shut.`,
     `Handles: ${length(places.reachMm)} from pivot to hand, for ${force(requirements.handForceN * sizes.people)} ${sizes.people === 1 ? "of one person's two hands" : "of two people, one on each handle"}.`,
     `Hinges: ${force(hingeForce(under))} on each pin.`,
     `Setback screws: ${places.screws} of ${sizes.screw.name}; ${length(sizes.screw.pitchMm)} a turn, ${length(places.travelMm)} of travel.`,
