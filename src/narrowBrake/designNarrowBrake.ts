@@ -18,14 +18,14 @@ import { cutList } from "./cutList.ts";
 import { freeSwing, inOnePlace } from "./freeSwing.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
-import { barLength, boltsInside, placesOf } from "./places.ts";
+import { barLength, boltsClear, boltsInside, placesOf } from "./places.ts";
 import {
   MOST_LOST_IN_ALL,
   type NarrowBrakeRequirements,
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
-import { type BrakeSizes, firstSizes, grown } from "./sizes.ts";
+import { type BrakeSizes, firstSizes, type Growth, grown } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
 import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
 import { shopWords } from "./words/shopWords.ts";
@@ -104,12 +104,30 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     failed = checks.find(({ passes }) => !passes);
     if (failed === undefined) return goesTogether(under, checks);
     const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
-      .map((growth) => (growth === null ? undefined : grown(sizes, growth, stock, leafFaceMaxMm)))
+      .map((growth) => {
+        const larger = growth === null ? undefined : grown(sizes, growth, stock, leafFaceMaxMm);
+        return growth && larger ? withRoomInRow(requirements, larger, growth, stock) : undefined;
+      })
       .find((larger) => larger !== undefined);
     if (next === undefined) return rackEnds(failed, "nothing larger is on the rack");
     sizes = next;
   }
   return rackEnds(failed, "no set of sizes came out");
+}
+
+/** The same with so few bolts that each washer clears the next; undefined where one bolt more is what was asked and has no room. */
+function withRoomInRow(
+  requirements: ResolvedRequirements,
+  larger: BrakeSizes,
+  growth: Growth,
+  stock: Stock,
+): BrakeSizes | undefined {
+  const fewest = growth === "boltGaps" ? larger.boltGaps : 1;
+  for (let boltGaps = larger.boltGaps; boltGaps >= fewest; boltGaps--) {
+    const fewer = { ...larger, boltGaps };
+    if (boltsClear(placesOf(requirements, fewer, stock, 0))) return fewer;
+  }
+  return undefined;
 }
 
 /** Whether strong pieces also go together, and the leaf turns as far as the parts ask. */
@@ -173,7 +191,7 @@ function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad
     ],
     pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
     grows: worst[0]!.grows,
-    orGrows: worst.flatMap(({ grows }) => grows ?? []),
+    orGrows: worst.flatMap(({ grows, orGrows = [] }) => [...(grows ? [grows] : []), ...orGrows]),
   });
 }
 

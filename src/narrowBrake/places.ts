@@ -20,6 +20,8 @@ const DEEPEST_THROAT_MM = 90;
 const SPARE_TRAVEL_MM = 3;
 /** What the bar presses on behind its bolts. */
 const HEEL_MM = 10;
+/** Fingers pull a slotted washer out between its neighbours: common practice, no source. */
+const WASHERS_APART_MM = 6;
 /** A thicker washer is no longer pulled out by a thumb; the nut makes up the rest of the opening. */
 const THICKEST_WASHER_MM = 25.4;
 /** Across the corners of a hexagon that is 1.5 diameters across its flats. */
@@ -47,6 +49,11 @@ export function boltsInside({ parts }: Pick<ResolvedRequirements, "parts">): boo
 /** Length of the bar. @example barLength(305, "mm") // 315 */
 export function barLength(longestPartMm: Mm, units: LengthUnit): Mm {
   return upToMark(longestPartMm + 2 * BAR_SPARE_MM, units);
+}
+
+/** Whether every washer clears the next, and every bolt's hole the flat head beside it. */
+export function boltsClear({ pitchMm, washerMm, boltHoleMm, flatHead }: Places): boolean {
+  return pitchMm >= Math.max(washerMm + WASHERS_APART_MM, boltHoleMm + flatHead.headMm + WASHERS_APART_MM);
 }
 
 /** Places, or undefined where the rack has nothing wide enough. */

@@ -27,3 +27,38 @@ test("designNarrowBrake: what can't be made is refused with its reason and the l
     designNarrowBrake({ ...far, parts: [{ ...part, lengthMm: refused!.longestMm + 12.7 }] }).plan,
   ).toBeNull();
 });
+
+test.each([
+  { metal: { name: "5052-H32", yieldMpa: 193, modulusMpa: 70_000, ultimateMpa: 228 }, thicknessMm: 0.813 },
+  {
+    metal: { name: "mild steel", yieldMpa: 240, modulusMpa: 200_000, ultimateMpa: 340 },
+    thicknessMm: 0.912,
+  },
+  { metal: { name: "6061-T6", yieldMpa: 276, modulusMpa: 68_900, ultimateMpa: 310 }, thicknessMm: 1.6 },
+])(
+  "designNarrowBrake: $thicknessMm mm $metal.name of 4 to 18 in is never refused, and no two washers crowd each other",
+  (sheet) => {
+    const flangeMm = Math.max(8, 8 * sheet.thicknessMm);
+    for (let lengthIn = 4; lengthIn <= 18; lengthIn += 0.5) {
+      const trough = asked(sheet, lengthIn, Number.isInteger(lengthIn) ? "in" : "mm");
+      const [part] = trough.parts as [(typeof trough.parts)[number]];
+      const { plan, refused } = designNarrowBrake({
+        ...trough,
+        overhangMm: 14,
+        parts: [
+          { ...part, shortestFlangeMm: flangeMm, shortestClampedMm: flangeMm, deepestClampedMm: flangeMm },
+        ],
+      });
+      expect(refused, `${lengthIn} in`).toBeNull();
+      const washers = plan!.assembly.pieces
+        .filter(({ name }) => name === "slotted washer")
+        .map(({ shape }) => shape as { from: number; to: number })
+        .sort((a, b) => a.from - b.from);
+      expect(washers.length).toBeGreaterThan(1);
+      washers.slice(1).forEach((one, i) => {
+        expect(one.from - washers[i]!.to, `${lengthIn} in`).toBeGreaterThan(5.9);
+      });
+      expect(plan!.checks.filter(({ passes }) => !passes)).toEqual([]);
+    }
+  },
+);

@@ -103,7 +103,7 @@ export function strengthTruths(of: Named): void {
       const both = section(rib ? [holder, rib] : [holder], "y");
       const [loaded, span] = inside ? [share, share] : [long, ws[1]! - ws[0]!];
       const between = beam(row, loaded, span, E * both.inertia);
-      const end = (holder.w1 - holder.w0 - (ws.at(-1)! - ws[0]!)) / 2;
+      const end = (bar.w1 - bar.w0 - (ws.at(-1)! - ws[0]!)) / 2;
       const moment = Math.max(between.moment, inside ? (row * end ** 2) / 2 : 0);
       const net = 1 - hole.diameter / (holder.x1 - holder.x0);
       held("holder", "bending along", moment / both.modulus / net, rib ? HOT : COLD);

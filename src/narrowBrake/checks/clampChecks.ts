@@ -35,11 +35,17 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
   const loadNPerMm = forces.noseNPerMm * (1 + forces.frontMm / forces.backMm);
   const spanMm = places.inside ? forces.shareMm : places.boltSpanMm;
   const loadedMm = places.inside ? spanMm : loads.longestPartMm;
-  const endMm = (holder.longMm - places.boltSpanMm) / 2;
-  const moment = Math.max(
-    centralMoment({ loadNPerMm, loadedMm, spanMm }),
-    places.inside ? (loadNPerMm * endMm ** 2) / 2 : 0,
-  );
+  // Beyond the bar nothing presses on the holder.
+  const endMm = (measured(under, "bar").longMm - places.boltSpanMm) / 2;
+  const betweenNmm = centralMoment({ loadNPerMm, loadedMm, spanMm });
+  const endNmm = places.inside ? (loadNPerMm * endMm ** 2) / 2 : 0;
+  const moment = Math.max(betweenNmm, endNmm);
+  // More bolts do nothing for the ends beyond the last of them.
+  const closer: Pick<StrengthCheck, "grows" | "orGrows"> = rib
+    ? { grows: "ribHighMm" }
+    : endNmm >= betweenNmm
+      ? { grows: "holderMm" }
+      : { grows: "boltGaps", orGrows: ["holderMm"] };
   const stiffness = requirements.steel.modulusMpa * section.secondMomentXMm4;
   // What the bolts are tightened to bends the holder for good; the bend loses what the folding adds.
   const sagMm = centralSag(
@@ -85,15 +91,19 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
     }),
     checkOf({
       member: "holder",
-      check: places.inside ? "bending along, between bolts" : "bending along, between the two bolts",
+      check: places.inside
+        ? "bending along, between bolts and beyond the last"
+        : "bending along, between the two bolts",
       value: moment / section.modulusXMm3 / net,
       limit,
       unit: "MPa",
-      formula: "σ = M/Z, M = w·L·(2·S − L)/8",
+      formula: places.inside
+        ? "σ = M/Z, M = w·L·(2·S − L)/8, or w·e²/2 at the ends where that is more"
+        : "σ = M/Z, M = w·L·(2·S − L)/8",
       source: `${STATICS}; ${GERE_BEAM}`,
       assumptions: [AT_MOST, "free to turn at each bolt", "less the bolt's hole"],
       pieces,
-      grows: rib ? "ribHighMm" : "boltGaps",
+      ...closer,
     }),
     checkOf({
       member: "holder",
@@ -105,7 +115,9 @@ function holderChecks(under: UnderLoad): StrengthCheck[] {
       source: `${STATICS}; ${GERE_BEAM}`,
       assumptions: ["the folding's own pull", "lever a is half of the shortest flange"],
       pieces,
-      grows: rib ? "ribHighMm" : "boltGaps",
+      ...(rib
+        ? { grows: "ribHighMm" as const }
+        : { grows: "boltGaps" as const, orGrows: ["holderMm" as const] }),
     }),
   ];
 }
@@ -138,7 +150,9 @@ function boltChecks(under: UnderLoad): StrengthCheck[] {
       source: `${STATICS}; ${SHIGLEY_BOLT}; ${ISO_898}; ${stock.boltGrade.source}`,
       assumptions: ["holder pivots on its heel", "each bolt holds down what lies nearest to it"],
       pieces: ["bolt-1", "holder", "bar"],
-      grows: sizes.bolt.diameterMm < 20 ? "bolt" : under.places.inside ? "boltGaps" : "bolt",
+      ...(sizes.bolt.diameterMm >= 20 && under.places.inside
+        ? { grows: "boltGaps" as const, orGrows: ["bolt" as const] }
+        : { grows: "bolt" as const }),
     }),
     checkOf({
       member: "bed cap",
