@@ -24,9 +24,9 @@ export default defineConfig({
   define: { NOSEROOM_VERSION: JSON.stringify(version) },
   test: {
     projects: [
-      suite("fast", "**", { exclude: ["test/deep/**", "test/page/**"], testTimeout: 120_000 }),
+      suite("fast", "**", { exclude: ["test/deep/**", "test/page/**"] }),
       suite("deep", "deep"),
-      suite("page", "page", { globalSetup: ["test/page/unpackBrowser.ts"], testTimeout: 120_000 }),
+      suite("page", "page", { globalSetup: ["test/page/unpackBrowser.ts"] }),
     ],
   },
 });
