@@ -15,18 +15,6 @@ const browser = {
 };
 const script = { ...browser, jsx: "automatic", jsxImportSource: "preact", external: [] };
 
-/** paper looks for Node modules when it finds itself in Node; in the bundle they are nothing. */
-const paperAlone = {
-  name: "paper-alone",
-  setup(esbuild) {
-    esbuild.onResolve({ filter: /^\.\/node\/(self|extend)\.js$/ }, (args) => ({
-      path: args.path,
-      namespace: "nothing",
-    }));
-    esbuild.onLoad({ filter: /.*/, namespace: "nothing" }, () => ({ contents: "module.exports = {}" }));
-  },
-};
-
 /** What the library packs with deflate and base64. */
 const unpacked = (packed) => JSON.parse(inflateSync(Buffer.from(packed, "base64")).toString("utf8"));
 
@@ -133,8 +121,8 @@ export async function buildPage(examples, build) {
     bundled("web/worker/worker.ts", [widthsOnly, readerOnly]),
   ]);
   const [served, alone] = await Promise.all([
-    bundled("web/main.tsx", [paperAlone, examples, workerAs({ address: "worker.js" })]),
-    bundled("web/main.tsx", [paperAlone, examples, workerAs({ text: worker })]),
+    bundled("web/main.tsx", [examples, workerAs({ address: "worker.js" })]),
+    bundled("web/main.tsx", [examples, workerAs({ text: worker })]),
   ]);
   await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)

@@ -3,6 +3,8 @@
  * None of this is in the job file, and undo leaves it alone.
  */
 
+import type { Way } from "./worker/messages.ts";
+
 export type Theme = "auto" | "light" | "dark";
 
 export interface Looked {
@@ -12,6 +14,10 @@ export interface Looked {
   readonly stageOpen: boolean;
   /** Counts how often the answer's own moment was asked for, so that the drawing goes back to it. */
   readonly asked: number;
+  /** Which field is being filled in, by its id: its dimension lights up on the drawings. */
+  readonly lit: string | null;
+  /** The way out that is looked at, before and after. */
+  readonly seenWay: Way | null;
 }
 
 const THEME_KEY = "noseroom.theme";
@@ -38,6 +44,8 @@ export class Look {
       theme: kept === "light" || kept === "dark" ? kept : "auto",
       stageOpen: false,
       asked: 0,
+      lit: null,
+      seenWay: null,
     };
     this.showTheme();
   }
@@ -57,6 +65,8 @@ export class Look {
       next.step === this.state.step &&
       next.theme === this.state.theme &&
       next.asked === this.state.asked &&
+      next.lit === this.state.lit &&
+      next.seenWay === this.state.seenWay &&
       next.stageOpen === this.state.stageOpen
     )
       return;

@@ -137,6 +137,13 @@ function tellNow(): void {
 addEventListener("input", () => (typedAtMs = performance.now()), true);
 addEventListener("focusout", tellNow, true);
 
+/** The field under the keys lights its dimension on the drawings. */
+addEventListener("focusin", ({ target }) => {
+  const id = target instanceof HTMLInputElement && target.id.startsWith("field-") ? target.id : null;
+  look.set({ lit: id });
+});
+addEventListener("focusout", () => look.set({ lit: null }));
+
 /** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
 let told = "";
 

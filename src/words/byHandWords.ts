@@ -14,7 +14,7 @@ export interface BlockBend {
 
 /**
  * Which bends, the block's radius, and the angle between its two faces: what the finished flats include, less the springback.
- * @example byHandWords([{ bend: 2, insideRadius: 1, angle: 90, overbend: 92 }], "mm") // "Last of all, by hand: fold bend 2 over a block with an edge rounded to 1 mm and its faces at 88°, and let it spring back to 90°. …"
+ * @example byHandWords([{ bend: 2, insideRadius: 1, angle: 90, overbend: 92 }], "mm").split(", and let")[0] // "Last of all, by hand: fold bend 2 over a block with an edge rounded to 1 mm and its faces at 88°"
  */
 export function byHandWords(bends: readonly BlockBend[], units: LengthUnit): string {
   const blocks = new Map<string, number[]>();

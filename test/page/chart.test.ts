@@ -95,7 +95,8 @@ describe("the return flange chart", () => {
       expect(shown, web).toBeLessThanOrEqual(exact);
       expect(shown, web).toBeGreaterThan(exact - 1 / 64 - 0.001);
     }
-    const own = "The dot is flat 2 of this part: web 0.375 in, return flange 0.500 in, 90°.";
+    const own =
+      "Flat 2 of the part: web 3/8 in, return flange 1/2 in, 90°. That is too long: the longest there is 19/64 in.";
     expect(await words(page.locator(".own"))).toBe(own);
     const picture = await saved(page, () => press(page, "Chart as SVG"));
     expect(picture.name).toBe("finger-brake-return-flanges.svg");

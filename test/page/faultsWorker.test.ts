@@ -138,7 +138,7 @@ describe("a worker", () => {
     await press(page, "Put the chart away");
     await press(page, "Draw the chart");
     await page.clock.runFor(500);
-    await until(() => words(chart), /The dot is flat 2 of this part/);
+    await until(() => words(chart), /Flat 2 of the part/);
   });
 
   it("killed while a file is made leaves the job's own text to save, and a drawing is asked for again", async () => {

@@ -177,7 +177,7 @@ describe.each([
 describe("wishes", () => {
   it("are what the engine takes where nothing is wished", () => {
     expect(asWishes({})).toEqual({ safety: {}, vise: {}, give: {} });
-    expect(usualWishes()).toMatchObject({ load: 1.25, yield: 1.67, bolt: 1.5, pin: 2 });
+    expect(usualWishes()).toMatchObject({ load: 1.25, yield: 1.67, bolt: 1.4, pin: 2 });
   });
 
   it.each([

@@ -22,7 +22,7 @@ const leaf = (page: Page) => words(page.locator(".leaf output"));
 describe("the drawing", () => {
   it("shows the failing moment after an edit, whatever step and angle were open before", async () => {
     const page = await tests.visit();
-    await type(page, "Flat 1", "1/8");
+    await type(page, "Flat 1", "1/4");
     await settled(page);
     await until(() => page.locator(".answer").getAttribute("data-verdict").then(String), /clear|tight/);
     await press(page, "Step back");

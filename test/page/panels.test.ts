@@ -129,12 +129,12 @@ describe("the drawing", () => {
           button("Play")?.click();
         }),
     );
-    await page.getByRole("button", { name: "Play" }).waitFor();
+    await page.getByRole("button", { name: "Play", exact: true }).waitFor();
     const held = await leaf();
     expect(Number.parseFloat(held)).toBeLessThan(75);
     await press(page, "Play");
     await until(leaf, /^75(\.\d)?°$/);
-    await page.getByRole("button", { name: "Play" }).waitFor();
+    await page.getByRole("button", { name: "Play", exact: true }).waitFor();
   });
 
   it("sets the leaf to its end at once where less motion is wished for", async () => {
@@ -162,7 +162,13 @@ describe("the drawing", () => {
     await page.keyboard.press("0");
     await expect.poll(place).toBe(fitted);
     await canvas.hover({ position: { x: 300, y: 300 } });
+    // A plain turn of the wheel scrolls the page; with a modifier, as a pinch on a touch pad sends it, it enlarges.
+    await page.mouse.wheel(0, 240);
+    await page.evaluate(() => new Promise(requestAnimationFrame));
+    expect(await place()).toBe(fitted);
+    await page.keyboard.down("Control");
     await page.mouse.wheel(0, -240);
+    await page.keyboard.up("Control");
     await expect.poll(place).not.toBe(fitted);
     await press(page, "Fit the drawing");
     await expect.poll(place).toBe(fitted);

@@ -130,4 +130,79 @@ describe("a profile from a DXF drawing", () => {
     await until(() => words(page.locator(".notices")), /cut\.dxf: /);
     expect(await cornersOn(page)).toEqual(before);
   });
+
+  it("asks for the unit where the drawing does not say it, with the size that each would make it", async () => {
+    const text = drawing(0, [
+      line(0, 0, 2, 0),
+      line(2, 0, 2, 0.25),
+      line(2, 0.25, 0, 0.25),
+      line(0, 0.25, 0, 0),
+    ]);
+    const before = await cornersOn(page);
+    await open("plain.dxf", text);
+    await until(
+      () => words(page.locator(".notices")),
+      /plain\.dxf does not say its unit\. It is 2 by 0\.25 units: which ones\?/,
+    );
+    expect(await cornersOn(page)).toEqual(before);
+    await press(page, "2 by 0.25 inches");
+    await until(async () => JSON.stringify(await cornersOn(page)), /\[-50\.8,6\.35\]/);
+    await open("plain.dxf", text);
+    await press(page, "2 by 0.25 millimetres");
+    await until(async () => JSON.stringify(await cornersOn(page)), /\[-2,0\.25\]/);
+  });
+});
+
+describe("a photo taken aslant", () => {
+  it("gives the sizes back by four corners of a square held to the clamp's side; clicks say what they did", async () => {
+    const page = await tests.visit(DESKTOP);
+    await page.getByRole("radio", { name: "mm" }).check();
+    await page.getByRole("radio", { name: "Own profile" }).check();
+    const photo = await photoOfFinger(page);
+    await page
+      .locator('input[type="file"][accept="image/*"]')
+      .setInputFiles({ name: "finger.png", mimeType: "image/png", buffer: photo.png });
+    const svg = page.locator(".photo svg");
+    await svg.waitFor();
+    // A camera 400 mm off that looks 25° past the clamp's side: x along it, y up, in millimetres, to points of the photo.
+    const seen = ({ x, y }: Spot): Spot => {
+      const [c, s] = [Math.cos(0.436), Math.sin(0.436)];
+      const away = 400 + (x + 20) * s;
+      return { x: 500 + (4800 * (x + 20) * c) / away, y: 400 - (4800 * (y - 15)) / away };
+    };
+    const clickAt = async (spot: Spot) => {
+      await svg.scrollIntoViewIfNeeded();
+      const box = (await svg.boundingBox())!;
+      await svg.click({
+        position: { x: (spot.x / photo.width) * box.width, y: (spot.y / photo.height) * box.height },
+      });
+    };
+    const square = [
+      { x: -50, y: 45 },
+      { x: 10, y: 45 },
+      { x: 10, y: -15 },
+      { x: -50, y: -15 },
+    ];
+    await page.getByRole("radio", { name: "Photo aslant" }).check();
+    for (const corner of square) await clickAt(seen(corner));
+    await page.getByLabel(/^First to second corner/).fill("60 mm");
+    await page.getByLabel(/^Second to third corner/).fill("60 mm");
+    const said = () => words(page.locator(".tracing .note"));
+    expect(await said()).toMatch(/^Rectangle corner 4 is set\.$/);
+    await page.getByRole("radio", { name: "2 Outline" }).check();
+    for (const corner of photo.trueMm) await clickAt(seen(corner));
+    // A press on a mark takes hold of it; it does not set another.
+    await clickAt(seen(photo.trueMm[2]!));
+    expect(await said()).toMatch(/^You hold outline point 3: drag it\./);
+    await page.getByRole("radio", { name: "3 Underside" }).check();
+    for (const x of [-8, -40, -44]) await clickAt(seen({ x, y: 0 }));
+    expect(await said()).toMatch(/^There are only 2 of these: the oldest was taken away/);
+    await press(page, "Make it the clamp");
+    const corners = await cornersOn(page);
+    expect(corners.length).toBe(4);
+    photo.trueMm.forEach((corner, i) => {
+      expect(Math.abs(corners[i]![0]! - corner.x)).toBeLessThan(0.6);
+      expect(Math.abs(corners[i]![1]! - corner.y)).toBeLessThan(0.6);
+    });
+  });
 });

@@ -64,7 +64,7 @@ describe.each([
     expect(await page.getByLabel("Flat 2", { exact: true }).inputValue()).toBe("0.645");
     expect(await page.getByLabel("Reading of flat 2", { exact: true }).inputValue()).toBe(".581");
     expect(await verdict(page)).toBe("clear");
-    await until(doubted, /^Folds whatever the readings are within their doubts\.$/);
+    await until(doubted, /^It folds whatever the readings are within their doubts\.$/);
   });
 
   it("names the doubtful reading that could change the answer, and the answer carries it", async () => {
@@ -102,7 +102,7 @@ describe.each([
     let undone = 0;
     for (; undone < 20 && (await sure.inputValue()) !== ""; undone++) await page.keyboard.press("Control+z");
     expect(await sure.inputValue()).toBe("");
-    await until(doubted, /^Folds whatever/);
+    await until(doubted, /^It folds whatever/);
     for (let i = 0; i < undone; i++) await page.keyboard.press("Control+Shift+z");
     expect(await sure.inputValue()).toBe("3/64");
     await page.reload();

@@ -209,7 +209,7 @@ describe("the camera", () => {
 
   it("has a scale bar of a round length", () => {
     expect(roundLength(13, "mm")).toEqual({ mm: 10, words: "10 mm" });
-    expect(roundLength(13, "in")).toEqual({ mm: 12.7, words: "1⁄2 in" });
+    expect(roundLength(13, "in")).toEqual({ mm: 12.7, words: "1/2 in" });
   });
 });
 

@@ -187,7 +187,7 @@ describe.each([
   it("changes a dimension in place on the drawing", async () => {
     await settled(page);
     if (name !== "desktop") await press(page, "Open the drawing");
-    await page.getByRole("button", { name: /^Flat 2 is 3⁄8 in/ }).click();
+    await page.getByRole("button", { name: /^Flat 2 is 3\/8 in/ }).click();
     const field = page.getByLabel(/^Flat 2, on the drawing/);
     await field.fill("1/8");
     await field.press("Enter");

@@ -70,16 +70,14 @@ describe.each([
   it("is begun right before it is finished, at half its angle, and the order is one's own", async () => {
     await press(page, "Make bend 1 in two strokes");
     expect(await steps()).toEqual([
+      "Bend 2, leaf to 92°.",
       expect.stringMatching(/^Bend 1, first stroke, leaf to 4\d(\.\d)?°, left at 45°\.$/),
       "Bend 1, second stroke, taken up at 45°, leaf to 92°.",
-      "Bend 2, leaf to 92°.",
     ]);
   });
 
   it("is finished after another bend when that is moved up; the angle is typed", async () => {
-    await press(page, "Bend 2 earlier");
-    await settled(page);
-    await page.getByRole("button", { name: "Put the other end in the throat for bend 1" }).first().click();
+    await press(page, "Bend 2 later");
     await settled(page);
     await type(page, "Leave bend 1 at °", "30");
     expect(await steps()).toEqual([
@@ -96,7 +94,7 @@ describe.each([
     const { text } = await saved(page, () => press(page, "Save as a file"));
     expect(JSON.parse(text).order).toEqual([
       { bend: 1, clamped: "start", to: 30 },
-      { bend: 2, clamped: "end" },
+      { bend: 2, clamped: "start" },
       { bend: 1, clamped: "start" },
     ]);
     const read = readJob(text);

@@ -70,6 +70,7 @@ it("tells a slip in the page's own words, and only when the field is left or typ
 
 it("has minus and slash within reach of a thumb in every field of figures", async () => {
   const page = await tests.visit(PHONE);
+  await page.getByRole("radio", { name: "As set on the brake" }).check();
   for (const [label, sign, shown] of [
     ["Flat 1", "Fraction slash into Flat 1", "1/2/"],
     ["Nose setback", "Minus sign into Nose setback", "-"],

@@ -9,8 +9,15 @@ import { measured } from "../trace/place.ts";
 const LARGEST_FILE = 5_000_000;
 const LIMIT_MS = 5000;
 
-/** Makes the drawing's outline the clamp of the open job, on a brake of its own; says what could not be read. */
-export async function importDxf({ store, asker }: Pick<Page, "store" | "asker">, file: File): Promise<void> {
+/**
+ * Makes the drawing's outline the clamp of the open job, on a brake of its own; says what could not be read. A drawing that does
+ * not say its unit is asked about first.
+ */
+export async function importDxf(
+  { store, asker }: Pick<Page, "store" | "asker">,
+  file: File,
+  drawnIn?: "mm" | "in",
+): Promise<void> {
   const { units } = store.snapshot().file;
   if (file.size > LARGEST_FILE) {
     store.say(
@@ -18,7 +25,23 @@ export async function importDxf({ store, asker }: Pick<Page, "store" | "asker">,
     );
     return;
   }
-  const reply = await asker.askOnce({ kind: "dxf", text: await file.text(), units }, LIMIT_MS);
+  const reply = await asker.askOnce(
+    { kind: "dxf", text: await file.text(), units, ...(drawnIn && { drawnIn }) },
+    LIMIT_MS,
+  );
+  if (reply?.kind === "dxf" && !reply.read.ok && reply.read.unitless) {
+    const { wide, high } = reply.read.unitless;
+    const size = [wide, high].map((figure) => Number(figure.toPrecision(4))).join(" by ");
+    const take = (unit: "mm" | "in") => () => void importDxf({ store, asker }, file, unit);
+    store.say(`${file.name} does not say its unit. It is ${size} units: which ones?`, {
+      about: "unit of a drawing",
+      choices: [
+        { words: `${size} inches`, act: take("in") },
+        { words: `${size} millimetres`, act: take("mm") },
+      ],
+    });
+    return;
+  }
   if (reply?.kind !== "dxf" || !reply.read.ok) {
     const why = reply?.kind === "dxf" && !reply.read.ok ? reply.read.sentence : "It took too long to read.";
     store.say(`${file.name}: ${why} The clamp stays as it was.`);

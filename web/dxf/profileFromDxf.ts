@@ -19,7 +19,12 @@ export type DxfProfiles =
       /** What the person should know about how it was read. */
       readonly remarks: readonly string[];
     }
-  | { readonly ok: false; readonly sentence: string };
+  | {
+      readonly ok: false;
+      readonly sentence: string;
+      /** Where all that is missing is the drawing's unit: how large it is, in units of its own. */
+      readonly unitless?: { readonly wide: number; readonly high: number };
+    };
 
 const LONGEST_TEXT = 2_000_000;
 const MOST_EDGES = 5000;
@@ -51,8 +56,11 @@ interface Shape extends Point {
 
 const refused = (sentence: string): DxfProfiles => ({ ok: false, sentence });
 
-/** Reads the text of a DXF file; never throws. Figures are written in `units`. */
-export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
+/**
+ * Reads the text of a DXF file; never throws. Figures are written in `units`. Where the drawing does not say its unit it is
+ * taken to be `drawnIn`, or asked for.
+ */
+export function profilesFromDxf(text: string, units: "mm" | "in", drawnIn?: "mm" | "in"): DxfProfiles {
   if (text.length > LONGEST_TEXT) return refused("The drawing is larger than 2 MB: save the profile alone.");
   if (!/^\s*0\s*\r?\n\s*EOF\s*$/m.test(text.slice(-40))) {
     return refused("The drawing is cut off or is not a DXF file in text form.");
@@ -67,11 +75,7 @@ export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
   if (shapes.length === 0) return refused("The drawing holds no lines, arcs or polylines.");
   const remarks: string[] = [];
   const declared = MM_OF[Number(drawing.header.insUnits)];
-  if (declared === undefined)
-    remarks.push(
-      `The drawing does not say its unit, so ${units === "in" ? "inches" : "millimetres"} were taken.`,
-    );
-  const mm = declared ?? (units === "in" ? MM_PER_INCH : 1);
+  const mm = declared ?? (drawnIn === "in" ? MM_PER_INCH : 1);
 
   const edges = shapes.flatMap((shape) => edgesOf(shape, mm));
   const passedOver = new Set(
@@ -97,6 +101,8 @@ export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
   const placed = inNoseFrame(left ? turnedRound(solid) : solid);
   if (placed === null) return refused("An outline of the drawing crosses itself or goes around nothing.");
   const front = placed.reduce((best, corners) => (nearness(corners) < nearness(best) ? corners : best));
+  if (declared === undefined && drawnIn === undefined)
+    return { ...refused("The drawing does not say its unit."), unitless: sizeOf(placed) } as DxfProfiles;
   const radius = front[noseCorner(front)]?.radius ?? null;
   if (radius === null) remarks.push("The nose has no rounding in the drawing: give its radius.");
   return {
@@ -105,6 +111,14 @@ export function profilesFromDxf(text: string, units: "mm" | "in"): DxfProfiles {
     noseRadiusMm: radius,
     remarks,
   };
+}
+
+function sizeOf(shapes: readonly (readonly { readonly x: number; readonly y: number }[])[]) {
+  const [xs, ys] = [
+    shapes.flatMap((all) => all.map((c) => c.x)),
+    shapes.flatMap((all) => all.map((c) => c.y)),
+  ];
+  return { wide: Math.max(...xs) - Math.min(...xs), high: Math.max(...ys) - Math.min(...ys) };
 }
 
 function nearness(corners: readonly { readonly x: number; readonly y: number }[]): number {

@@ -5,6 +5,7 @@
 import { useRef, useState } from "preact/hooks";
 import { pathText } from "../../src/jobFile/problem.ts";
 import { usePage } from "../page.ts";
+import { pathId } from "../store/flats.ts";
 import { getAt, type JobFile, type KeyPath, type Typed } from "../store/jobFile.ts";
 import { SignKeys } from "./signKeys.tsx";
 import { echo, type Kind, valueTyped, writesComma } from "./typed.ts";
@@ -39,7 +40,7 @@ export function useProblem(path: KeyPath): string | null {
 
 export function Field({ label, path, kind, optional, unit, note, wide, through }: FieldProps) {
   const { store, snapshot } = usePage();
-  const id = `field-${path.join("-")}`;
+  const id = pathId(path);
   const box = useRef<HTMLInputElement>(null);
   const value = through ? through.show(snapshot.file) : getAt(snapshot.file, path);
   const problem = useProblem(path);

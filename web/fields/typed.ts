@@ -25,7 +25,12 @@ export function asTyped(text: string): Typed {
 
 /** Whether this browser's language writes decimals with a comma. */
 export function writesComma(language: string): boolean {
-  return (1.5).toLocaleString(language).includes(",");
+  try {
+    return (1.5).toLocaleString(language).includes(",");
+  } catch {
+    // Some systems name a language that the browser itself can't read, as "en-US@posix".
+    return false;
+  }
 }
 
 /** How this person writes, for reading what they type. */
@@ -89,7 +94,7 @@ export function echo(value: unknown, kind: Kind, units: LengthUnit): string {
   return `${Number(mm.toFixed(3))} mm = ${(mm / MM_PER_INCH).toFixed(3)} in`;
 }
 
-/** A length for a label, fractions with the fraction slash. @example lengthLabel(9.525, "in") // "3⁄8 in" */
+/** A length for a label, with a plain slash: some fonts let the fraction slash touch its digits. @example lengthLabel(9.525, "in") // "3/8 in" */
 export function lengthLabel(mm: number, units: LengthUnit): string {
-  return `${formatLength(mm, units).replace("/", "⁄")} ${units}`;
+  return `${formatLength(mm, units)} ${units}`;
 }

@@ -12,6 +12,7 @@ import { usePage } from "../page.ts";
 import { withClampKind } from "../store/brakeShelf.ts";
 import type { ClampFile, JobFile, Profile, Typed } from "../store/jobFile.ts";
 import { setAt } from "../store/jobFile.ts";
+import { BrakePicture } from "./brakePicture.tsx";
 import { BrakeShelfPanel } from "./brakeShelfPanel.tsx";
 import { ClampFields } from "./clampFields.tsx";
 import { Guide } from "./guide.tsx";
@@ -43,17 +44,12 @@ export function BrakePanel() {
         />
       </div>
       <Choice label="Clamp" options={CLAMPS} value={clamp.type} onChoose={choose} />
+      <BrakePicture />
       <ClampFields />
       <LeafAndBed />
+      <NoseSetback />
       <div class="fields">
         <Field label="Lift" path={["brake", "lift"]} kind="length" note="How far the clamp opens" />
-        <Field
-          label="Nose setback"
-          path={["brake", "setback"]}
-          kind="length"
-          optional="auto"
-          note="auto for each bend, one for all bends, or as set on the brake"
-        />
         <label class="tick">
           <input
             type="checkbox"
@@ -68,6 +64,48 @@ export function BrakePanel() {
       <MoreOfTheBrake />
       <Guide />
     </section>
+  );
+}
+
+const SETBACKS = [
+  { value: "auto", words: "For each bend" },
+  { value: "one", words: "One for all bends" },
+  { value: "set", words: "As set on the brake" },
+] as const;
+
+/** How the nose is set: worked out for each bend, once for all, or a figure measured on the brake. */
+function NoseSetback() {
+  const { store, snapshot, standing } = usePage();
+  const { brake, units } = snapshot.file;
+  const typed = brake.setback ?? "auto";
+  const how = typed === "auto" || typed === "one" ? typed : "set";
+  const likely = standing.job?.part.bends[0]?.noseSetbackMm;
+  const choose = (value: (typeof SETBACKS)[number]["value"]) => {
+    const figure = likely === undefined ? 0 : Number((units === "in" ? likely / 25.4 : likely).toFixed(3));
+    const next = value === "auto" ? undefined : value === "one" ? "one" : figure;
+    store.set(["brake", "setback"], next, "change how the nose is set");
+  };
+  return (
+    <>
+      <Choice label="Set the nose back" options={SETBACKS} value={how} onChoose={choose} />
+      <p class="hint">
+        {how === "auto"
+          ? "The nose is set anew for each bend, by its radius and angle. Steps say how far."
+          : how === "one"
+            ? "The largest setback is kept for all bends; milder bends get a larger radius."
+            : "The nose stays where you measured it; it decides the radius of each bend."}
+      </p>
+      {how === "set" ? (
+        <div class="fields">
+          <Field
+            label="Nose setback"
+            path={["brake", "setback"]}
+            kind="length"
+            note="From the bed’s front edge back to the nose; less than 0 over the leaf"
+          />
+        </div>
+      ) : null}
+    </>
   );
 }
 
@@ -172,7 +210,7 @@ function MoreOfTheBrake() {
   };
   return (
     <details class="more">
-      <summary>More of the brake: pivot, rating, frame, corners, margin</summary>
+      <summary>More of the brake: pivot, grip, rating, frame, corners, margin</summary>
       <div class="fields">
         <Field
           label="Pivot x"
@@ -192,6 +230,20 @@ function MoreOfTheBrake() {
             show: (f) => f.brake.leaf.pivot?.[1] ?? 0,
             put: (f, v) => setAt(f, ["brake", "leaf", "pivot"], [f.brake.leaf.pivot?.[0] ?? 0, v]),
           }}
+        />
+        <Field
+          label="Least grip"
+          path={["brake", "leastGrip"]}
+          kind="length"
+          optional="usual"
+          note="Sheet that the clamp must hold; 0 asks for none"
+        />
+        <Field
+          label="Least flange"
+          path={["brake", "leastFlange"]}
+          kind="length"
+          optional="usual"
+          note="Sheet that must lie on the leaf; 0 asks for none"
         />
         <Field
           label="Margin"

@@ -8,6 +8,7 @@ import { usePage } from "../page.ts";
 import { flatsAfterRemoval, removeBend } from "../store/chainEdits.ts";
 import { sizePath } from "../store/flats.ts";
 import { movedSample } from "../store/sample.ts";
+import { FlatEnds } from "./flatEnds.tsx";
 import { Sign } from "./sign.tsx";
 
 export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) => void }) {
@@ -19,6 +20,7 @@ export function ChainStrip({ onMark }: { readonly onMark: (flat: number | null) 
         <Fragment key={i}>
           <li class="flat" onFocusCapture={() => onMark(i)} onBlurCapture={() => onMark(null)}>
             <Field label={`Flat ${i + 1}`} path={sizePath(snapshot.file, i)} kind="length" />
+            <FlatEnds index={i} />
           </li>
           {i < flats.length - 1 ? <BendItem index={i} /> : null}
         </Fragment>
@@ -77,6 +79,13 @@ function BendItem({ index }: { readonly index: number }) {
           path={["part", "bends", index, "insideRadius"]}
           kind="length"
           optional="the part’s"
+        />
+        <Field
+          label={`Deduction, bend ${number}`}
+          path={["part", "bends", index, "deduction"]}
+          kind="length"
+          optional="worked out"
+          note="From a test strip: what the bend takes off the two flats"
         />
       </details>
     </li>

@@ -132,6 +132,7 @@ export function ClampFields() {
           </>
         )}
         <Field label="Top edge radius" path={at("topRadius")} kind="length" optional="sharp" />
+        <ShimField />
       </div>
       <HolderFields />
     </>

@@ -11,6 +11,7 @@ import { usualBrake, usualClamp } from "../store/firstJob.ts";
 import { type BrakeFile, fileText, type JobFile } from "../store/jobFile.ts";
 import type { Shelf } from "../store/shelf.ts";
 import { Asker } from "../worker/asker.ts";
+import { OrdersPanel } from "./ordersPanel.tsx";
 import { Still } from "./still.tsx";
 
 interface Row {
@@ -96,6 +97,7 @@ export function ComparePanel() {
         </button>
         {own ? null : <span class="note">Move a step above to have an order of your own.</span>}
       </div>
+      <OrdersPanel />
       <fieldset class="ticks">
         <legend>Brakes</legend>
         {brakes.map((row) => (

@@ -1,20 +1,24 @@
 /**
- * The flats' dimensions beside the flats on the drawing, as buttons; pressing one opens its field in place.
+ * The flats' figures in their dimension lines on the drawing, as buttons; pressing one opens its field in place. The bends'
+ * numbers beside them.
  */
 
 import { useEffect, useRef, useState } from "preact/hooks";
-import { asTyped, echo, lengthLabel, readMm } from "../fields/typed.ts";
+import type { Placed } from "../drafting/asked.ts";
+import { asTyped, echo } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
-import type { FlatLabel } from "../stage/labels.ts";
+import type { MeasuredFlat } from "../stage/measured.ts";
 import { sizeOf, sizePath } from "../store/flats.ts";
 
-/** A dimension as it stands on the drawing: the person's own words where they can be read. */
-function dimensionWords(value: unknown, units: "mm" | "in"): string {
-  const mm = readMm(value, "length", units);
-  return mm === undefined ? "?" : lengthLabel(mm, units).replace(/ (in|mm)$/, "");
-}
-
-export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }) {
+export function FlatLabels({
+  labels,
+  measured,
+  lit,
+}: {
+  readonly labels: readonly Placed[];
+  readonly measured: readonly MeasuredFlat[];
+  readonly lit: string | null;
+}) {
   const { store, snapshot } = usePage();
   const { file } = snapshot;
   const { units, part } = file;
@@ -28,20 +32,25 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
 
   return (
     <div class="flat-labels">
-      {labels.map(({ kind, index: flat, x, y }) => {
-        const value = sizeOf(part.flats[flat]);
-        if (part.flats[flat] === undefined) return null;
-        const style = { transform: `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -50%)` };
+      {labels.map(({ key, box, whole }) => {
+        const [kind, index] = key.split(" ");
+        const flat = Number(index);
+        const size = { width: `${2 * box.halfWide}px`, height: `${2 * box.halfHigh}px` };
+        const place = {
+          transform: `translate(${box.x.toFixed(1)}px, ${box.y.toFixed(1)}px) translate(-50%, -50%)`,
+        };
+        if ((kind !== "flat" && kind !== "bend") || part.flats[flat] === undefined) return null;
         if (kind === "bend") {
           return (
-            <span key={`bend ${flat}`} class="bend-label" style={style} aria-hidden="true">
+            <span key={key} class="bend-label" style={{ ...size, ...place }} aria-hidden="true">
               {flat + 1}
             </span>
           );
         }
         if (open === flat) {
+          const value = sizeOf(part.flats[flat]);
           return (
-            <span key={flat} class="flat-label" style={style}>
+            <span key={key} class="flat-label" style={place}>
               <input
                 ref={field}
                 type="text"
@@ -65,17 +74,18 @@ export function FlatLabels({ labels }: { readonly labels: readonly FlatLabel[] }
             </span>
           );
         }
-        const words = dimensionWords(value, units);
+        const words = measured[flat]?.words ?? "?";
         return (
           <button
-            key={flat}
+            key={key}
             type="button"
-            class="flat-label"
-            style={style}
+            class={`flat-label${lit === key ? " lit" : ""}`}
+            style={{ ...size, ...place }}
             aria-label={`Flat ${flat + 1} is ${words} ${units}. Change it here`}
             onClick={() => setOpen(flat)}
           >
-            <span data-number={flat + 1}>{words}</span>
+            <span class="number" data-number={flat + 1} />
+            {whole ? <span>{words}</span> : null}
           </button>
         );
       })}

@@ -6,12 +6,16 @@ import { metalNames } from "../../src/metal/metals.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
-import { addBend, flatsEndForEnd, mirror, SHAPES, turnOver, withShape } from "../store/chainEdits.ts";
+import { litLabel, measuredFlats } from "../stage/measured.ts";
+import { addBend, flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { sameMetal, withMetal } from "../store/metals.ts";
-import { movedSample, NOTHING_READ } from "../store/sample.ts";
+import { movedSample } from "../store/sample.ts";
 import { ChainStrip } from "./chainStrip.tsx";
+import { FinishedPart } from "./finishedPart.tsx";
+import { HowMeasured } from "./howMeasured.tsx";
 import { MetalFigures } from "./metalFigures.tsx";
+import { ShapeButtons } from "./shapeButtons.tsx";
 import { Sketch } from "./sketch.tsx";
 
 const OWN = "own figures";
@@ -30,7 +34,7 @@ const MEASURED: Readonly<Record<PartFile["dimensions"], string>> = {
 };
 
 export function PartPanel() {
-  const { store, snapshot, standing } = usePage();
+  const { store, snapshot, standing, look } = usePage();
   const { file, sample } = snapshot;
   const [marked, setMarked] = useState<number | null>(null);
   const { material } = file.part;
@@ -139,30 +143,25 @@ export function PartPanel() {
           value={file.part.dimensions}
           onChoose={(value) => store.set(["part", "dimensions"], value, "change how flats are measured")}
         />
-        <fieldset class="choice shapes">
-          <legend>Start from</legend>
-          <span class="row">
-            {SHAPES.map((shape) => (
-              <button
-                key={shape.name}
-                type="button"
-                onClick={() =>
-                  store.copy(
-                    withShape(file, shape),
-                    sample ? NOTHING_READ : undefined,
-                    `start from ${shape.name}`,
-                  )
-                }
-              >
-                {shape.name}
-              </button>
-            ))}
-          </span>
-        </fieldset>
+        <ShapeButtons />
       </div>
       <p class="hint">{MEASURED[file.part.dimensions]}</p>
-      <Sketch file={file} marked={marked} />
+      {standing.job && standing.job.part.flatsMm.length === file.part.flats.length ? (
+        <div class="part-picture">
+          <FinishedPart
+            job={standing.job}
+            measured={measuredFlats(file, standing.job)}
+            lit={marked === null ? litLabel(look.now.lit) : `flat ${marked}`}
+            width={640}
+            height={240}
+            figures
+          />
+        </div>
+      ) : (
+        <Sketch file={file} marked={marked} />
+      )}
       <ChainStrip onMark={setMarked} />
+      <HowMeasured />
       <div class="row">
         <button type="button" onClick={() => store.replace(addBend, "add a bend")}>
           Add a bend

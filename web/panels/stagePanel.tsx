@@ -2,19 +2,30 @@
  * The drawing with its handles: leaf slider, play and pause, step back and forward, zoom; the flats' dimensions as
  * buttons to change them in place; and the step in words for those who hear it.
  */
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { angleWords } from "../../src/words/angleWords.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
 import { capital, faceWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
+import type { Frame } from "../stage/frame.ts";
 import { wireGestures } from "../stage/gestures.ts";
+import { litLabel, measuredFlats } from "../stage/measured.ts";
 import { Player } from "../stage/player.ts";
-import { type Frame, Stage } from "../stage/stage.ts";
+import { Stage } from "../stage/stage.ts";
 import { poseStep, type StepPose } from "../stage/stepPose.ts";
+import { BeforeAfter, hasRoomBeside } from "./beforeAfter.tsx";
+import { BesideStage } from "./besideStage.tsx";
 import { FlatLabels } from "./flatLabels.tsx";
 import { Sign } from "./sign.tsx";
 
-const NOTHING: Frame = { pulledDeg: 0, heldDeg: 0, labels: [], overlapMm2: 0 };
+const NOTHING: Frame = {
+  pulledDeg: 0,
+  heldDeg: 0,
+  labels: [],
+  camera: { scale: 1, originX: 0, originY: 0 },
+  width: 1,
+  height: 1,
+};
 
 /** Where the leaf stands, in words. */
 function leafWords(pose: StepPose, frame: Frame): string {
@@ -33,9 +44,10 @@ function leafWords(pose: StepPose, frame: Frame): string {
 }
 
 export function StagePanel() {
-  const { standing, look } = usePage();
+  const { standing, snapshot, look } = usePage();
   const { job, answer } = standing;
-  const { step, stageOpen, theme, asked } = look.now;
+  const { file } = snapshot;
+  const { step, stageOpen, theme, asked, lit, seenWay } = look.now;
   const box = useRef<HTMLDivElement>(null);
   const back = useRef<HTMLCanvasElement>(null);
   const front = useRef<HTMLCanvasElement>(null);
@@ -44,23 +56,25 @@ export function StagePanel() {
   const [frame, setFrame] = useState<Frame>(NOTHING);
   const [playing, setPlaying] = useState(false);
   const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
+  const measured = useMemo(() => (job ? measuredFlats(file, job) : []), [file, job]);
+  const shines = litLabel(lit);
   const current = useRef({ pose, count: answer?.order.length ?? 0, step });
   const shown = useRef<string>("");
   current.current = { pose, count: answer?.order.length ?? 0, step };
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const made = new Stage(box.current!, back.current!, front.current!, setFrame);
     stage.current = made;
     const reel = () => {
       const { pose: now, count, step: at } = current.current;
       return { count, step: at, reachedDeg: now?.step.reached ?? 0, stops: now?.step.verdict === "hits" };
     };
-    const play = new Player(
-      reel,
-      (deg) => made.pull(deg),
-      (to) => look.set({ step: to }),
-      setPlaying,
-    );
+    const play = new Player(reel, {
+      pull: (deg) => made.pull(deg),
+      goTo: (to) => look.set({ step: to }),
+      turn: (share, fresh) => made.turn(share, fresh),
+      changed: setPlaying,
+    });
     player.current = play;
     const unwire = wireGestures(front.current!, made, () => play.pause());
     const media = matchMedia("(prefers-color-scheme: dark)");
@@ -84,12 +98,17 @@ export function StagePanel() {
     };
   }, []);
 
-  useEffect(() => {
+  // Before the next frame, so that a step that is played begins without a flash of its end.
+  useLayoutEffect(() => {
     const name = pose ? `${pose.step.bend} ${pose.step.clamped} ${step}` : "";
     stage.current?.show(pose);
     if (playing && name !== shown.current) stage.current?.pull(0);
     shown.current = name;
   }, [pose, asked]);
+
+  useEffect(() => stage.current?.measure(measured), [measured]);
+
+  useEffect(() => stage.current?.light(shines), [shines]);
 
   useEffect(() => stage.current?.readTheme(), [theme]);
 
@@ -119,26 +138,34 @@ export function StagePanel() {
       <h2 id="stage-heading" class="heard">
         Drawing
       </h2>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: a thumb on the folded strip opens it; the button below does the same */}
-      {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button below is for the keys */}
-      <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box} onClick={openStrip}>
-        <canvas ref={back} />
-        <canvas
-          ref={front}
-          role="img"
-          tabIndex={0}
-          aria-label={
-            pose
-              ? `Section through brake and sheet, step ${step + 1}. Arrow keys move the paper, plus and minus enlarge it, 0 fits it.`
-              : "Section through brake and sheet"
-          }
-        />
-        <FlatLabels labels={frame.labels} />
-        {pose ? (
-          <p class="throat">
-            {capital(throatWords(pose.step, bendCount))} in the throat, {faceWords(pose.step)}
-          </p>
+      <div class="drawn">
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: a thumb on the folded strip opens it; the button below does the same */}
+        {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button below is for the keys */}
+        <div class={`canvas-box${stopped ? " stopped" : ""}`} ref={box} onClick={openStrip}>
+          <canvas ref={back} />
+          <canvas
+            ref={front}
+            role="img"
+            tabIndex={0}
+            aria-label={
+              pose
+                ? `Section through brake and sheet, step ${step + 1}. Arrow keys move the paper, plus and minus enlarge it, 0 fits it.`
+                : "Section through brake and sheet"
+            }
+          />
+          <FlatLabels labels={frame.labels} measured={measured} lit={shines} />
+          {pose ? (
+            <p class="throat">
+              {capital(throatWords(pose.step, bendCount))} in the throat, {faceWords(pose.step)}
+            </p>
+          ) : null}
+        </div>
+        {seenWay && hasRoomBeside() ? (
+          <div class="over-stage">
+            <BeforeAfter way={seenWay} />
+          </div>
         ) : null}
+        <BesideStage pose={pose} frame={frame} measured={measured} lit={shines} />
       </div>
       <div class="handles">
         <label class="leaf">
@@ -166,6 +193,14 @@ export function StagePanel() {
             onClick={toggle}
           >
             <Sign name={playing ? "pause" : "play"} />
+          </button>
+          <button
+            type="button"
+            disabled={pose === null || playing}
+            aria-label="All: play the whole fold from the flat blank"
+            onClick={() => player.current?.tell()}
+          >
+            All
           </button>
           <button
             type="button"

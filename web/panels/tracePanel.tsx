@@ -16,20 +16,24 @@ import { type Mode, TracePicture } from "./tracePicture.tsx";
 
 interface Marks {
   readonly scale: readonly Spot[];
+  readonly square: readonly Spot[];
   readonly outline: readonly Spot[];
   readonly level: readonly Spot[];
 }
 
-const NONE: Marks = { scale: [], outline: [], level: [] };
+const NONE: Marks = { scale: [], square: [], outline: [], level: [] };
 const MODES = [
   { value: "scale", words: "1 Ruler" },
   { value: "outline", words: "2 Outline" },
   { value: "level", words: "3 Underside" },
+  { value: "square", words: "Photo aslant" },
 ] as const;
 const DO: Readonly<Record<Mode, string>> = {
   scale: "Click two points on the ruler, far apart.",
   outline: "Click round the clamp's side. Drag a point to move it; the arrow keys move it finely.",
   level: "Click two points on the underside, to level it.",
+  square:
+    "Click the four corners of a square or a sheet of paper held to the clamp’s side, in their order around. They take the slant out, and no ruler is needed.",
 };
 const LARGEST_FILE = 40_000_000;
 /** Unpacked a picture takes four bytes a point: 400 MB. */
@@ -60,6 +64,9 @@ export function TracePanel() {
   const [marks, setMarks] = useState<Marks>(NONE);
   const [past, setPast] = useState<readonly Marks[]>([]);
   const [apart, setApart] = useState("");
+  const [wide, setWide] = useState("");
+  const [high, setHigh] = useState("");
+  const [said, setSaid] = useState("");
   const [radius, setRadius] = useState("");
   const [noseAt, setNoseAt] = useState<"right" | "left">("right");
   const address = useRef<string | null>(null);
@@ -112,6 +119,7 @@ export function TracePanel() {
   const result = traced({
     ...marks,
     apartMm: parseLength(apart, units),
+    squareMm: { wide: parseLength(wide, units), high: parseLength(high, units) },
     noseAt,
     noseRadiusMm: parseLength(radius, units),
   });
@@ -168,20 +176,52 @@ export function TracePanel() {
           </p>
           <Choice label="Mark" options={MODES} value={mode} onChoose={setMode} />
           <p role="status">{DO[mode]}</p>
-          <TracePicture picture={picture} mode={mode} marks={marks} onChange={change} />
+          <TracePicture picture={picture} mode={mode} marks={marks} onChange={change} onSay={setSaid} />
+          <p role="status" class="note">
+            {said}
+          </p>
           <div class="fields">
-            <label class="field">
-              <span>
-                Distance of the two ruler points <span class="unit">{units}</span>
-              </span>
-              <input
-                type="text"
-                inputMode="decimal"
-                value={apart}
-                maxLength={40}
-                onInput={(event) => setApart(event.currentTarget.value)}
-              />
-            </label>
+            {marks.square.length > 0 || mode === "square" ? (
+              <>
+                <label class="field">
+                  <span>
+                    First to second corner <span class="unit">{units}</span>
+                  </span>
+                  <input
+                    type="text"
+                    inputMode="decimal"
+                    value={wide}
+                    maxLength={40}
+                    onInput={(event) => setWide(event.currentTarget.value)}
+                  />
+                </label>
+                <label class="field">
+                  <span>
+                    Second to third corner <span class="unit">{units}</span>
+                  </span>
+                  <input
+                    type="text"
+                    inputMode="decimal"
+                    value={high}
+                    maxLength={40}
+                    onInput={(event) => setHigh(event.currentTarget.value)}
+                  />
+                </label>
+              </>
+            ) : (
+              <label class="field">
+                <span>
+                  Distance of the two ruler points <span class="unit">{units}</span>
+                </span>
+                <input
+                  type="text"
+                  inputMode="decimal"
+                  value={apart}
+                  maxLength={40}
+                  onInput={(event) => setApart(event.currentTarget.value)}
+                />
+              </label>
+            )}
             <label class="field">
               <span>
                 Nose radius, if the corner was clicked sharp <span class="unit">{units}</span>

@@ -5,7 +5,7 @@
 import { useRef, useState } from "preact/hooks";
 import type { Spot } from "../trace/traced.ts";
 
-export type Mode = "scale" | "outline" | "level";
+export type Mode = "scale" | "square" | "outline" | "level";
 type Marks = Readonly<Record<Mode, readonly Spot[]>>;
 
 interface Props {
@@ -13,16 +13,26 @@ interface Props {
   readonly mode: Mode;
   readonly marks: Marks;
   readonly onChange: (marks: Marks, remember: boolean) => void;
+  /** What a click did, in words. */
+  readonly onSay: (words: string) => void;
 }
 
 const NAMES: Readonly<Record<Mode, string>> = {
   scale: "Ruler point",
+  square: "Rectangle corner",
   outline: "Outline point",
   level: "Underside point",
 };
-const MODES: readonly Mode[] = ["scale", "outline", "level"];
+const MODES: readonly Mode[] = ["scale", "square", "outline", "level"];
+/** How many marks a mode takes; one more takes the place of the oldest. */
+const MOST: Readonly<Record<Mode, number>> = {
+  scale: 2,
+  square: 4,
+  outline: Number.POSITIVE_INFINITY,
+  level: 2,
+};
 
-export function TracePicture({ picture, mode, marks, onChange }: Props) {
+export function TracePicture({ picture, mode, marks, onChange, onSay }: Props) {
   const svg = useRef<SVGSVGElement>(null);
   const [zoom, setZoom] = useState(1);
   const dragged = useRef<{ readonly mode: Mode; readonly index: number } | null>(null);
@@ -38,8 +48,14 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
   const put = (of: Mode, spots: readonly Spot[], remember: boolean) =>
     onChange({ ...marks, [of]: spots }, remember);
   const add = (at: Spot) => {
-    const full = mode !== "outline" && marks[mode].length >= 2;
-    put(mode, full ? [marks[mode][1]!, at] : [...marks[mode], at], true);
+    const full = marks[mode].length >= MOST[mode];
+    put(mode, full ? [...marks[mode].slice(1), at] : [...marks[mode], at], true);
+    const count = full ? MOST[mode] : marks[mode].length + 1;
+    onSay(
+      full
+        ? `There are only ${MOST[mode]} of these: the oldest was taken away for the new one.`
+        : `${NAMES[mode]} ${count} is set.`,
+    );
   };
   const move = (of: Mode, index: number, dx: number, dy: number) =>
     put(
@@ -74,7 +90,7 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
           viewBox={`0 0 ${width} ${height}`}
           style={{ width: `${zoom * 100}%` }}
           role="group"
-          aria-label={`Marks on the photo: ${marks.scale.length} on the ruler, ${marks.outline.length} on the outline, ${marks.level.length} on the underside`}
+          aria-label={`Marks on the photo: ${marks.scale.length} on the ruler, ${marks.square.length} on the rectangle, ${marks.outline.length} on the outline, ${marks.level.length} on the underside`}
           onPointerDown={(event) => {
             if (event.button !== 0 || dragged.current) return;
             add(spot(event));
@@ -113,6 +129,9 @@ export function TracePicture({ picture, mode, marks, onChange }: Props) {
                   event.stopPropagation();
                   onChange(marks, true);
                   dragged.current = { mode: of, index: i };
+                  onSay(
+                    `You hold ${NAMES[of].toLowerCase()} ${i + 1}: drag it. To set another mark, click farther away or enlarge the photo.`,
+                  );
                   svg.current?.setPointerCapture(event.pointerId);
                 }}
               >

@@ -7,7 +7,8 @@ import { newJob } from "../store/newJob.ts";
 
 export function Welcome() {
   const { store, snapshot } = usePage();
-  if (!snapshot.firstVisit) return null;
+  // Whoever has opened a job of their own needs no word on the example.
+  if (!snapshot.firstVisit || snapshot.shelf.jobs.length > 1) return null;
   const yourPart = () => {
     store.welcomed();
     store.add(newJob(snapshot.file), "start a new job");

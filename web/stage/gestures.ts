@@ -68,9 +68,18 @@ export function wireGestures(canvas: HTMLElement, stage: Stage, onHand: () => vo
     grip = null;
     spread = apart();
   };
+  /** Scrolling scrolls the page; with a modifier, as two fingers on a touch pad send it, it enlarges. */
   const wheel = (event: WheelEvent) => {
+    if (!event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
     stage.zoom(Math.exp(-event.deltaY * (event.deltaMode === 1 ? 0.05 : 0.0015)), spot(event));
+  };
+  /** A finger on the leaf and two fingers anywhere are ours; one finger elsewhere scrolls the page. */
+  const touch = (event: TouchEvent) => {
+    const box = canvas.getBoundingClientRect();
+    const [one] = event.touches;
+    const onLeaf = one && stage.isOnLeaf({ x: one.clientX - box.left, y: one.clientY - box.top });
+    if (event.touches.length > 1 || onLeaf) event.preventDefault();
   };
   const key = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -95,6 +104,7 @@ export function wireGestures(canvas: HTMLElement, stage: Stage, onHand: () => vo
   canvas.addEventListener("pointerup", up);
   canvas.addEventListener("pointercancel", up);
   canvas.addEventListener("wheel", wheel, { passive: false });
+  canvas.addEventListener("touchstart", touch, { passive: false });
   canvas.addEventListener("keydown", key);
   return () => {
     canvas.removeEventListener("pointerdown", down);
@@ -102,6 +112,7 @@ export function wireGestures(canvas: HTMLElement, stage: Stage, onHand: () => vo
     canvas.removeEventListener("pointerup", up);
     canvas.removeEventListener("pointercancel", up);
     canvas.removeEventListener("wheel", wheel);
+    canvas.removeEventListener("touchstart", touch);
     canvas.removeEventListener("keydown", key);
   };
 }

@@ -11,6 +11,9 @@ export interface Ink {
   readonly hatch: string;
   readonly tint: string;
   readonly signal: string;
+  readonly press: string;
+  /** The line along the marked face, over the sheet. */
+  readonly marked: string;
 }
 
 /** The colours that hold for an element now. */
@@ -26,5 +29,7 @@ export function inkOf(element: Element): Ink {
     hatch: read("hatch"),
     tint: read("tint"),
     signal: read("signal"),
+    press: read("press"),
+    marked: read("marked"),
   };
 }

@@ -1,202 +1,205 @@
 /**
- * What lies on the stage: the standing brake with the tinted path behind, the leaf and the sheet in front, then the
- * findings. Each function paints into the active project of its scope.
+ * What lies on the stage: the standing brake with the tinted path behind, the leaf and the sheet in front. Findings and
+ * dimensions lie over them (`findings`, `dimensionMarks`).
  */
-
 import { hatchOf } from "../../src/drawing/hatch.ts";
 import { labelPoint } from "../../src/drawing/labelPoint.ts";
 import type { Layer } from "../../src/drawing/model.ts";
 import { sweptBand } from "../../src/pictures/sweptBand.ts";
+import { movedOutline } from "../../src/plane/move.ts";
 import type { Outline } from "../../src/plane/outline.ts";
-import type { Point } from "../../src/plane/point.ts";
-import { clampWord, contactWords } from "../../src/words/contactWords.ts";
-import { lengthWords } from "../../src/words/lengthWords.ts";
+import { clampWord } from "../../src/words/contactWords.ts";
+import { type Box, type Piece, throughBox } from "../drafting/boxes.ts";
 import { type Camera, inSection, onCanvas } from "./camera.ts";
-import { flatBodies } from "./flatPlaces.ts";
+import { flatBodies, flatPlaces } from "./flatPlaces.ts";
 import type { Ink } from "./ink.ts";
-import { type BodyStyle, bodyItem, crossItem, dimensionItem, pathOf, type Scope, wordsItem } from "./pen.ts";
-import { leafAtDeg, type StepPose, sheetAtDeg, showsLeast, sweepOf } from "./stepPose.ts";
-
-const point = (pair: readonly [number, number]): Point => ({ x: pair[0], y: pair[1] });
-
-/** Hatch of each member, told apart by angle as section drawings do. */
-function bodyStyle(ink: Ink, layer: Layer, body: Outline): BodyStyle {
-  const { angleDeg, spacingMm } = hatchOf(layer, body) ?? { angleDeg: 45, spacingMm: 2.2 };
-  const hatchSpacing = spacingMm * POINTS_PER_MM;
-  return {
-    fill: ink.steel,
-    line: ink.graphite,
-    width: 1.3,
-    hatch: ink.hatch,
-    hatchAngleDeg: angleDeg,
-    hatchSpacing,
-  };
-}
+import {
+  type BodyStyle,
+  boxOfWords,
+  canvasBox,
+  drawBody,
+  drawLine,
+  drawWords,
+  hatchLines,
+  pathOf,
+  type Sheet,
+} from "./pen.ts";
+import { leafAtDeg, type StepPose, sheetAtDeg, sweepOf } from "./stepPose.ts";
 
 /** The pitch of a hatch on the screen: that of the page, at 96 points to the inch. */
 const POINTS_PER_MM = 96 / 25.4;
+/** Least room round a name in its body, in points. */
+const NAME_ROOM = 11;
 
-/** Tinted path, then bed, frame and clamp. */
-export function paintStanding(scope: Scope, camera: Camera, pose: StepPose, ink: Ink, names: boolean): void {
-  const view = scope.view.bounds;
-  for (const piece of sweptBand([...sweepOf(pose)])) {
-    const path = pathOf(scope, camera, piece);
-    path.fillColor = new scope.Color(ink.tint);
-    path.strokeColor = new scope.Color(ink.tint);
-    path.strokeWidth = 1;
-  }
+/** Hatch of each member, told apart by direction and pitch as section drawings do. */
+function bodyStyle(ink: Ink, camera: Camera, layer: Layer, body: Outline): BodyStyle {
+  const { angleDeg, spacingMm } = hatchOf(layer, body) ?? { angleDeg: 45, spacingMm: 2.2 };
+  const anchor = onCanvas(camera, body.edges[0]?.from ?? { x: 0, y: 0 });
+  return {
+    fill: ink.steel,
+    line: ink.graphite,
+    hatching: { angleDeg, pitch: spacingMm * POINTS_PER_MM, colour: ink.hatch, anchor },
+  };
+}
+
+/** Tinted path, then bed, frame and clamp with their names; returns where the names stand. The clamp `raisedMm` up. */
+export function paintStanding(
+  sheet: Sheet,
+  camera: Camera,
+  pose: StepPose,
+  ink: Ink,
+  { names, raisedMm = 0 }: { readonly names: boolean; readonly raisedMm?: number },
+): readonly Box[] {
+  const { ctx, width, height } = sheet;
   const { atRest } = pose;
-  bodyItem(scope, pathOf(scope, camera, atRest.bed), bodyStyle(ink, "bed", atRest.bed), view);
-  for (const body of atRest.frame)
-    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, "frame", body), view);
-  for (const body of atRest.clamp)
-    bodyItem(scope, pathOf(scope, camera, body), bodyStyle(ink, "clamp", body), view);
-  if (!names) return;
-  const { width, height } = view;
+  const swept = raisedMm === 0 ? sweptBand([...sweepOf(pose)]) : [];
+  for (const piece of swept) {
+    const path = pathOf(camera, piece);
+    ctx.fillStyle = ink.tint;
+    ctx.strokeStyle = ink.tint;
+    ctx.lineWidth = 1;
+    ctx.fill(path);
+    ctx.stroke(path);
+  }
+  for (const [layer, bodies] of [
+    ["bed", [atRest.bed]],
+    ["frame", atRest.frame],
+    ["clamp", raisedMm === 0 ? atRest.clamp : atRest.clamp.map((body) => movedOutline(body, 0, raisedMm))],
+  ] as const) {
+    for (const body of bodies) drawBody(sheet, pathOf(camera, body), bodyStyle(ink, camera, layer, body));
+  }
+  if (!names) return [];
   const corner = (x: number, y: number) => inSection(camera, { x, y });
   // The scale bar stands at the foot.
   const window = { min: corner(0, height - 34), max: corner(width, 0) };
-  const sheets = [atRest.sheet, sheetAtDeg(pose, pose.step.reached)];
-  for (const [name, outline] of [
-    ["bed", atRest.bed],
-    [clampWord(pose.job.brake.clamp.kind), atRest.clamp[0]],
-    ...(pose.job.brake.clamp.kind === "profile" ? [] : [["holder", atRest.clamp[1]] as const]),
-  ] as const) {
+  const sheets = [atRest.sheet, sheetAtDeg(pose, pose.momentDeg)];
+  const { clamp, frameNames } = pose.job.brake;
+  return (
+    [
+      ["bed", atRest.bed],
+      [clampWord(clamp.kind), atRest.clamp[0]],
+      ...(clamp.kind === "profile" ? [] : [["holder", atRest.clamp[1]] as const]),
+      ...atRest.frame.map((piece, i) => [frameNames?.[i] ?? "frame", piece] as const),
+    ] as const
+  ).flatMap(([name, outline]) => {
     const place = outline && labelPoint(outline, sheets, window);
-    if (!place || place.roomMm * camera.scale < 16) continue;
-    const at = onCanvas(camera, place.at);
-    wordsItem(scope, { x: at.x, y: at.y + 5 }, name, ink.graphite, ink.steel, "center");
-  }
+    if (!place || place.roomMm * camera.scale < NAME_ROOM) return [];
+    return [drawWords(sheet, name, onCanvas(camera, place.at), ink.graphite, ink.steel)];
+  });
 }
 
 /** The leaf at an angle; `ghost` for where it would go past a contact. */
 export function paintLeaf(
-  scope: Scope,
+  sheet: Sheet,
   camera: Camera,
   pose: StepPose,
   leafDeg: number,
   ink: Ink,
   ghost: boolean,
-): paper.Path {
+): Path2D {
   const leaf = leafAtDeg(pose, leafDeg);
-  const path = pathOf(scope, camera, leaf);
-  if (ghost) {
-    path.strokeColor = new scope.Color(ink.fine);
-    path.dashArray = [6, 5];
-    return path;
-  }
-  path.remove();
-  const { bounds } = scope.view;
-  bodyItem(scope, path, bodyStyle(ink, "leaf", leaf), bounds);
-  const middle = path.position;
-  const seen = bounds.expand(-60).contains(middle) && Math.min(path.bounds.width, path.bounds.height) > 40;
-  if (seen) wordsItem(scope, { x: middle.x, y: middle.y + 5 }, "leaf", ink.graphite, ink.steel, "center");
+  const path = pathOf(camera, leaf);
+  if (ghost) dashed(sheet, path, ink.fine, 1);
+  else drawBody(sheet, path, bodyStyle(ink, camera, "leaf", leaf));
   return path;
+}
+
+function dashed({ ctx }: Sheet, path: Path2D, colour: string, width: number): void {
+  ctx.save();
+  ctx.setLineDash([6, 5]);
+  ctx.strokeStyle = colour;
+  ctx.lineWidth = width;
+  ctx.stroke(path);
+  ctx.restore();
+}
+
+/** The leaf's name at the middle of what is seen of it, where it keeps off the sheet; returns where it stands. */
+export function paintLeafName(
+  sheet: Sheet,
+  camera: Camera,
+  leaf: Outline,
+  { pieces, half, ink }: { readonly pieces: readonly Piece[]; readonly half: number; readonly ink: Ink },
+): readonly Box[] {
+  const { x, y, halfWide, halfHigh } = canvasBox(camera, leaf);
+  if (Math.min(halfWide, halfHigh) < 18) return [];
+  const box = boxOfWords(sheet, "leaf", { x, y });
+  const seen = x > 30 && y > 20 && x < sheet.width - 30 && y < sheet.height - 50;
+  if (!seen || pieces.some((piece) => throughBox(piece, box, half + 1))) return [];
+  return [drawWords(sheet, "leaf", box, ink.graphite, ink.steel)];
 }
 
 /** The sheet in solid ink; as a dashed outline before the leaf moved or past a contact. */
 export function paintSheet(
-  scope: Scope,
+  sheet: Sheet,
   camera: Camera,
   pose: StepPose,
   leafDeg: number,
   ink: Ink,
   ghost: boolean,
-): paper.Path {
-  const path = pathOf(scope, camera, sheetAtDeg(pose, leafDeg));
-  if (ghost) {
-    path.strokeColor = new scope.Color(ink.graphite);
-    path.strokeWidth = 1.2;
-    path.dashArray = [6, 5];
-  } else {
-    path.fillColor = new scope.Color(ink.ink);
-    path.strokeColor = new scope.Color(ink.ink);
-    path.strokeWidth = 1;
-  }
-  return path;
+): void {
+  const path = pathOf(camera, sheetAtDeg(pose, leafDeg));
+  if (ghost) dashed(sheet, path, ink.graphite, 1.2);
+  else fillSheet(sheet, path, ink);
 }
 
-/** Where metal would have to share its room with other metal, hatched in the signal colour. Areas in mm². */
-export function paintOverlap(
-  scope: Scope,
+/** The sheet in solid ink. */
+export function fillSheet({ ctx }: Sheet, path: Path2D, ink: Ink): void {
+  ctx.fillStyle = ink.ink;
+  ctx.strokeStyle = ink.ink;
+  ctx.lineWidth = 1;
+  ctx.fill(path);
+  ctx.stroke(path);
+}
+
+/** The marked face as a line along it, under the surface, flat by flat. */
+export function paintMarkedFace(
+  sheet: Sheet,
   camera: Camera,
   pose: StepPose,
   leafDeg: number,
   ink: Ink,
-): number {
-  const view = scope.view.bounds;
-  const style = {
-    fill: ink.paper,
-    line: ink.signal,
-    width: 2,
-    hatch: ink.signal,
-    hatchAngleDeg: 60,
-    hatchSpacing: 4,
+): void {
+  const half = (pose.seat.thicknessMm * camera.scale) / 2;
+  if (half < 2) return;
+  const clampedCount = pose.seat.clampedChain.joints + 1;
+  flatPlaces(pose, leafDeg).forEach(({ from, to }, i) => {
+    const [a, b] = [onCanvas(camera, from), onCanvas(camera, to)];
+    const run = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+    // Both sides lead outward from the bend: up at rest lies at the right in the throat and at the left on the leaf.
+    const up = (i < clampedCount ? 1 : -1) * (pose.step.markedFaceUp ? 1 : -1);
+    const off = { x: (-(b.y - a.y) / run) * up * half * 0.5, y: ((b.x - a.x) / run) * up * half * 0.5 };
+    const line = [a, b].map((p) => ({ x: p.x + off.x, y: p.y + off.y }));
+    drawLine(sheet, line, ink.marked, Math.max(1, half * 0.36));
+  });
+}
+
+/** Where metal would have to share its room with other metal, hatched in the signal colour. */
+export function paintOverlap(sheet: Sheet, camera: Camera, pose: StepPose, leafDeg: number, ink: Ink): void {
+  const { ctx } = sheet;
+  const share = (a: Path2D, b: Path2D) => {
+    ctx.save();
+    ctx.clip(a);
+    ctx.clip(b);
+    ctx.fillStyle = ink.paper;
+    ctx.fill(a);
+    hatchLines(sheet, { angleDeg: 60, pitch: 4, colour: ink.signal, anchor: { x: 0, y: 0 } });
+    ctx.strokeStyle = ink.signal;
+    ctx.lineWidth = 4;
+    ctx.stroke(a);
+    ctx.stroke(b);
+    ctx.restore();
   };
-  let areaMm2 = 0;
-  const share = (a: Outline, b: Outline) => {
-    const [one, other] = [pathOf(scope, camera, a), pathOf(scope, camera, b)];
-    const shared = one.intersect(other, { insert: false }) as paper.PathItem & { area: number };
-    one.remove();
-    other.remove();
-    const area = Math.abs(shared.area) / camera.scale ** 2;
-    // Faces that touch by design share a sliver of rounding only.
-    if (area < 0.01) return;
-    areaMm2 += area;
-    scope.project.activeLayer.addChild(bodyItem(scope, shared, style, view));
-  };
-  const sheet = sheetAtDeg(pose, leafDeg);
-  const bodies = [...pose.atRest.clamp, ...pose.atRest.frame, pose.atRest.bed, leafAtDeg(pose, leafDeg)];
-  for (const body of bodies) share(sheet, body);
-  if (pose.step.contact?.member !== "part") return areaMm2;
+  const { atRest, step } = pose;
+  const part = pathOf(camera, sheetAtDeg(pose, leafDeg));
+  for (const body of [...atRest.clamp, ...atRest.frame]) share(pathOf(camera, body), part);
+  if (step.contact?.member === "bed") share(pathOf(camera, atRest.bed), part);
+  if (step.contact?.member === "leaf") share(pathOf(camera, leafAtDeg(pose, leafDeg)), part);
+  if (step.contact?.member !== "part") return;
   const { clamped, moving } = flatBodies(pose, leafDeg);
   clamped.forEach((still, i) => {
     moving.forEach((swung, k) => {
       // The two flats beside the bend being made belong together.
-      if (i > 0 || k > 0) share(still, swung);
+      if (i > 0 || k > 0) share(pathOf(camera, still), pathOf(camera, swung));
     });
   });
-  return areaMm2;
-}
-
-/** The contact's cross and words, or the least clearance with its figure, when the leaf stands where it was found. */
-export function paintFinding(
-  scope: Scope,
-  camera: Camera,
-  pose: StepPose,
-  leafDeg: number,
-  ink: Ink,
-  words: boolean,
-): paper.Item | null {
-  const { step, job, stopDeg } = pose;
-  if (step.contact !== null && stopDeg !== null) {
-    if (leafDeg < stopDeg - 0.05) return null;
-    const at = onCanvas(camera, point(step.contact.point));
-    const cross = crossItem(scope, at, ink.signal, ink.paper);
-    if (!words) return cross;
-    const view = scope.view.bounds;
-    const right = at.x < view.width * 0.5;
-    const label = { x: at.x + (right ? 20 : -20), y: at.y - 16 };
-    const item = wordsItem(
-      scope,
-      label,
-      contactWords(step.contact, job.brake.clamp.kind),
-      ink.signal,
-      ink.paper,
-      right ? "left" : "right",
-    );
-    item.position.x += Math.max(0, 8 - item.bounds.left) - Math.max(0, item.bounds.right - view.width + 8);
-    return new scope.Group([cross, item]);
-  }
-  if (step.clearancePoints === null || step.clearance === null || !showsLeast(pose, leafDeg)) return null;
-  const [a, b] = step.clearancePoints;
-  const figure = words ? lengthWords(step.clearance, job.units) : "";
-  return dimensionItem(
-    scope,
-    onCanvas(camera, point(a)),
-    onCanvas(camera, point(b)),
-    figure,
-    ink.ink,
-    ink.paper,
-  );
 }

@@ -1,174 +1,193 @@
 /**
- * Outlines of the engine as paths of paper, and the marks that the drawing is made of: hatch, cross, dimension.
- * The pen knows no sheet metal; everything is laid out in canvas points.
+ * A canvas to draw on in points, and the marks that the drawing is made of: bodies with their hatch, cross, words. The pen
+ * knows no sheet metal.
  */
-import type { ArcEdge, Outline } from "../../src/plane/outline.ts";
+import { boxOf } from "../../src/plane/bounding.ts";
+import { samePoint } from "../../src/plane/chained.ts";
+import type { Outline } from "../../src/plane/outline.ts";
 import type { Point } from "../../src/plane/point.ts";
+import type { Box } from "../drafting/boxes.ts";
+import { LETTERING } from "../drafting/textWidth.ts";
 import { type Camera, onCanvas } from "./camera.ts";
 
-export type Scope = paper.PaperScope;
+export interface Sheet {
+  readonly ctx: CanvasRenderingContext2D;
+  readonly width: number;
+  readonly height: number;
+}
 
-/**
- * An outline as a closed path. Arcs become cubic curves of at most a quarter turn, which stray from the circle by
- * 0.03 % of its radius at most: less than a point of the canvas.
- */
-export function pathOf(scope: Scope, camera: Camera, outline: Outline): paper.Path {
-  const at = (p: Point) => new scope.Point(onCanvas(camera, p));
-  const path = new scope.Path();
-  const first = outline.edges[0];
-  if (first === undefined) return path;
-  path.moveTo(at(first.from));
-  for (const edge of outline.edges) {
-    if (edge.kind === "line") path.lineTo(at(edge.to));
-    else for (const [a, b, to] of curvesOf(edge)) path.cubicCurveTo(at(a), at(b), at(to));
+/** Gives a canvas a size in points, as sharp as the screen, and a clean sheet. */
+export function cleanSheet(canvas: HTMLCanvasElement, width: number, height: number): Sheet {
+  const sharp = devicePixelRatio || 1;
+  const [wide, high] = [Math.round(width * sharp), Math.round(height * sharp)];
+  if (canvas.width !== wide || canvas.height !== high) {
+    canvas.width = wide;
+    canvas.height = high;
+    canvas.style.width = `${width}px`;
+    canvas.style.height = `${height}px`;
   }
+  const ctx = canvas.getContext("2d")!;
+  ctx.setTransform(sharp, 0, 0, sharp, 0, 0);
+  ctx.clearRect(0, 0, width, height);
+  ctx.lineJoin = "round";
+  return { ctx, width, height };
+}
+
+/** An outline as a closed path; an edge that starts elsewhere begins another loop. */
+export function pathOf(camera: Camera, { edges }: Outline): Path2D {
+  const path = new Path2D();
+  edges.forEach((edge, i) => {
+    const before = edges[i - 1];
+    if (before === undefined || !samePoint(before.to, edge.from)) {
+      if (before) path.closePath();
+      const { x, y } = onCanvas(camera, edge.from);
+      path.moveTo(x, y);
+    }
+    if (edge.kind === "line") {
+      const { x, y } = onCanvas(camera, edge.to);
+      path.lineTo(x, y);
+    } else {
+      const { x, y } = onCanvas(camera, edge.center);
+      const { startRad, sweepRad } = edge;
+      path.arc(x, y, edge.radius * camera.scale, -startRad, -startRad - sweepRad, sweepRad > 0);
+    }
+  });
   path.closePath();
   return path;
 }
 
-/** Handles and end of each curve of an arc: handles of length 4/3·tan(sweep/4)·radius along the tangents. */
-function curvesOf(edge: ArcEdge): (readonly [Point, Point, Point])[] {
-  const count = Math.max(1, Math.ceil(Math.abs(edge.sweepRad) / (Math.PI / 2) - 1e-9));
-  const piece = edge.sweepRad / count;
-  const reach = (4 / 3) * Math.tan(piece / 4);
-  const on = (angle: number, along: number): Point => ({
-    x: edge.center.x + edge.radius * (Math.cos(angle) - along * Math.sin(angle)),
-    y: edge.center.y + edge.radius * (Math.sin(angle) + along * Math.cos(angle)),
-  });
-  return Array.from({ length: count }, (_, i) => {
-    const [from, to] = [edge.startRad + piece * i, edge.startRad + piece * (i + 1)];
-    return [on(from, reach), on(to, -reach), i === count - 1 ? edge.to : on(to, 0)] as const;
-  });
+/** The upright box round an outline, in canvas points. */
+export function canvasBox(camera: Camera, outline: Outline): Box {
+  const { minX, minY, maxX, maxY } = boxOf(outline);
+  const middle = onCanvas(camera, { x: (minX + maxX) / 2, y: (minY + maxY) / 2 });
+  return {
+    ...middle,
+    halfWide: ((maxX - minX) / 2) * camera.scale,
+    halfHigh: ((maxY - minY) / 2) * camera.scale,
+  };
 }
 
-/** Parallel lines over a box, for a section's hatch; `angleDeg` counter-clockwise as on paper. */
-function hatchLines(
-  scope: Scope,
-  bounds: paper.Rectangle,
-  angleDeg: number,
-  spacing: number,
-): paper.CompoundPath {
-  const { center } = bounds;
-  const reach = Math.hypot(bounds.width, bounds.height) / 2 + spacing;
-  const count = Math.min(400, Math.ceil(reach / spacing));
-  const along = new scope.Point({ angle: -angleDeg, length: reach });
-  const across = new scope.Point({ angle: -angleDeg + 90, length: 1 });
-  // Lines stand on a fixed grid of the canvas, so that the hatch of two bodies side by side runs through.
-  const phase = center.dot(across) % spacing;
-  const lines: paper.Path[] = [];
-  for (let i = -count; i <= count; i++) {
-    const middle = center.add(across.multiply(i * spacing - phase));
-    lines.push(new scope.Path.Line(middle.subtract(along), middle.add(along)));
+export interface Hatching {
+  /** Counter-clockwise as on paper. */
+  readonly angleDeg: number;
+  readonly pitch: number;
+  readonly colour: string;
+  /** One line goes through it, so that the hatch turns and shifts with its body. */
+  readonly anchor: Point;
+}
+
+/** Parallel lines all over the canvas, to be clipped by a body. */
+export function hatchLines(
+  { ctx, width, height }: Sheet,
+  { angleDeg, pitch, colour, anchor }: Hatching,
+): void {
+  const turn = (-angleDeg * Math.PI) / 180;
+  const along = { x: Math.cos(turn), y: Math.sin(turn) };
+  const across = { x: -along.y, y: along.x };
+  const reach = Math.hypot(width, height) / 2;
+  const middle = { x: width / 2, y: height / 2 };
+  const off = (anchor.x - middle.x) * across.x + (anchor.y - middle.y) * across.y;
+  const first = off - Math.floor((off + reach) / pitch) * pitch;
+  ctx.beginPath();
+  for (let far = first; far <= reach; far += pitch) {
+    const at = { x: middle.x + across.x * far, y: middle.y + across.y * far };
+    ctx.moveTo(at.x - along.x * reach, at.y - along.y * reach);
+    ctx.lineTo(at.x + along.x * reach, at.y + along.y * reach);
   }
-  return new scope.CompoundPath({ children: lines });
+  ctx.strokeStyle = colour;
+  ctx.lineWidth = 0.9;
+  ctx.stroke();
 }
 
 export interface BodyStyle {
   readonly fill: string;
   readonly line: string;
-  readonly width: number;
-  readonly hatch: string;
-  readonly hatchAngleDeg: number;
-  readonly hatchSpacing: number;
-  readonly dash?: readonly number[];
+  readonly hatching: Hatching;
 }
 
-/** A body as in a section drawing: ground, hatch, outline. Only the part inside `view` is hatched. */
-export function bodyItem(
-  scope: Scope,
-  path: paper.PathItem,
-  style: BodyStyle,
-  view: paper.Rectangle,
-): paper.Group {
-  const ground = path.clone({ insert: false });
-  ground.fillColor = new scope.Color(style.fill);
-  const seen = path.bounds.intersect(view);
-  const group = new scope.Group([ground]);
-  if (seen.width > 0 && seen.height > 0) {
-    const mask = path.clone({ insert: false });
-    const lines = hatchLines(scope, seen, style.hatchAngleDeg, style.hatchSpacing);
-    lines.strokeColor = new scope.Color(style.hatch);
-    lines.strokeWidth = 0.9;
-    const clipped = new scope.Group([mask, lines]);
-    clipped.clipped = true;
-    group.addChild(clipped);
+/** A body as in a section drawing: ground, hatch, outline. */
+export function drawBody(sheet: Sheet, path: Path2D, { fill, line, hatching }: BodyStyle): void {
+  const { ctx } = sheet;
+  ctx.fillStyle = fill;
+  ctx.fill(path);
+  ctx.save();
+  ctx.clip(path);
+  hatchLines(sheet, hatching);
+  ctx.restore();
+  ctx.strokeStyle = line;
+  ctx.lineWidth = 1.3;
+  ctx.stroke(path);
+}
+
+/** A line through points. */
+export function drawLine({ ctx }: Sheet, points: readonly Point[], colour: string, width: number): void {
+  ctx.beginPath();
+  for (const { x, y } of points) ctx.lineTo(x, y);
+  ctx.strokeStyle = colour;
+  ctx.lineWidth = width;
+  ctx.stroke();
+}
+
+/** Reach of the cross that marks a contact. */
+const CROSS = 14;
+
+/** The cross that marks a contact: shape, not colour alone. Returns what it covers. */
+export function drawCross(sheet: Sheet, at: Point, colour: string, ground: string): Box {
+  const arm = 6.4;
+  for (const [width, paint] of [
+    [6, ground],
+    [2.5, colour],
+  ] as const) {
+    for (const way of [1, -1])
+      drawLine(
+        sheet,
+        [
+          { x: at.x - arm, y: at.y - way * arm },
+          { x: at.x + arm, y: at.y + way * arm },
+        ],
+        paint,
+        width,
+      );
   }
-  const line = path.clone({ insert: false });
-  line.fillColor = null;
-  line.strokeColor = new scope.Color(style.line);
-  line.strokeWidth = style.width;
-  line.strokeJoin = "round";
-  if (style.dash) line.dashArray = [...style.dash];
-  group.addChild(line);
-  return group;
+  const { ctx } = sheet;
+  ctx.beginPath();
+  ctx.arc(at.x, at.y, CROSS - 1, 0, 2 * Math.PI);
+  ctx.lineWidth = 2;
+  ctx.stroke();
+  return { ...at, halfWide: CROSS, halfHigh: CROSS };
 }
 
-/** The cross that marks a contact: shape, not colour alone. */
-export function crossItem(scope: Scope, at: Point, colour: string, ground: string): paper.Group {
-  const centre = new scope.Point(at);
-  const arm = 9;
-  const strokes = (width: number, paint: string) =>
-    [45, 135].map((angle) => {
-      const along = new scope.Point({ angle, length: arm });
-      const line = new scope.Path.Line(centre.subtract(along), centre.add(along));
-      line.strokeColor = new scope.Color(paint);
-      line.strokeWidth = width;
-      line.strokeCap = "round";
-      return line;
-    });
-  const ring = new scope.Path.Circle(centre, 13);
-  ring.strokeColor = new scope.Color(colour);
-  ring.strokeWidth = 2;
-  return new scope.Group([...strokes(6, ground), ...strokes(2.5, colour), ring]);
+/** The box of words about their middle. */
+export function boxOfWords({ ctx }: Sheet, words: string, middle: Point): Box {
+  ctx.font = LETTERING;
+  return { ...middle, halfWide: ctx.measureText(words).width / 2 + 3, halfHigh: 10 };
 }
 
-/** Words on the drawing, with the paper's colour round the letters so that they stand out from hatch. */
-export function wordsItem(
-  scope: Scope,
-  at: Point,
-  words: string,
-  colour: string,
-  ground: string,
-  justification: "left" | "center" | "right",
-): paper.Group {
-  const make = (): paper.PointText => {
-    const text = new scope.PointText(new scope.Point(at));
-    text.content = words;
-    text.fontFamily = "system-ui, sans-serif";
-    text.fontSize = 13;
-    text.fontWeight = 600;
-    text.justification = justification;
-    text.fillColor = new scope.Color(colour);
-    return text;
-  };
-  const halo = make();
-  halo.strokeColor = new scope.Color(ground);
-  halo.strokeWidth = 5;
-  halo.strokeJoin = "round";
-  return new scope.Group([halo, make()]);
+/** Words about their middle, with the ground's colour round the letters so that they stand out from hatch. Returns their box. */
+export function drawWords(sheet: Sheet, words: string, middle: Point, colour: string, ground: string): Box {
+  const { ctx } = sheet;
+  ctx.font = LETTERING;
+  ctx.textAlign = "center";
+  ctx.textBaseline = "middle";
+  ctx.lineWidth = 5;
+  ctx.strokeStyle = ground;
+  ctx.strokeText(words, middle.x, middle.y + 0.5);
+  ctx.fillStyle = colour;
+  ctx.fillText(words, middle.x, middle.y + 0.5);
+  return boxOfWords(sheet, words, middle);
 }
 
-/** A measured distance: a line between two dots with its figure beside it. */
-export function dimensionItem(
-  scope: Scope,
-  from: Point,
-  to: Point,
-  words: string,
-  colour: string,
-  ground: string,
-): paper.Group {
-  const a = new scope.Point(from);
-  const b = new scope.Point(to);
-  const line = new scope.Path.Line(a, b);
-  line.strokeColor = new scope.Color(colour);
-  line.strokeWidth = 1.5;
-  const dots = [a, b].map((p) => {
-    const dot = new scope.Path.Circle(p, 2.6);
-    dot.fillColor = new scope.Color(colour);
-    dot.strokeColor = new scope.Color(ground);
-    return dot;
-  });
-  const middle = a.add(b).divide(2);
-  const label = wordsItem(scope, { x: middle.x + 10, y: middle.y - 8 }, words, colour, ground, "left");
-  return new scope.Group([line, ...dots, label]);
+/** A least distance: a line between two dots. */
+export function drawClearance(sheet: Sheet, from: Point, to: Point, colour: string, ground: string): void {
+  const { ctx } = sheet;
+  drawLine(sheet, [from, to], colour, 1.5);
+  for (const { x, y } of [from, to]) {
+    ctx.beginPath();
+    ctx.arc(x, y, 2.6, 0, 2 * Math.PI);
+    ctx.fillStyle = colour;
+    ctx.fill();
+    ctx.strokeStyle = ground;
+    ctx.lineWidth = 1;
+    ctx.stroke();
+  }
 }

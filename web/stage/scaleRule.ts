@@ -4,15 +4,15 @@
 import { MM_PER_INCH } from "../../src/units/length.ts";
 import type { Camera } from "./camera.ts";
 import type { Ink } from "./ink.ts";
-import { type Scope, wordsItem } from "./pen.ts";
+import { boxOfWords, drawWords, type Sheet } from "./pen.ts";
 
 const INCHES: readonly (readonly [number, string])[] = [
-  [1 / 64, "1⁄64 in"],
-  [1 / 32, "1⁄32 in"],
-  [1 / 16, "1⁄16 in"],
-  [1 / 8, "1⁄8 in"],
-  [1 / 4, "1⁄4 in"],
-  [1 / 2, "1⁄2 in"],
+  [1 / 64, "1/64 in"],
+  [1 / 32, "1/32 in"],
+  [1 / 16, "1/16 in"],
+  [1 / 8, "1/8 in"],
+  [1 / 4, "1/4 in"],
+  [1 / 2, "1/2 in"],
   [1, "1 in"],
   [2, "2 in"],
   [5, "5 in"],
@@ -34,17 +34,21 @@ export function roundLength(
 }
 
 /** Paints the bar at the lower left. */
-export function paintScale(scope: Scope, camera: Camera, units: "mm" | "in", ink: Ink): void {
-  const { width, height } = scope.view.bounds;
-  const { mm, words } = roundLength((width * 0.3) / camera.scale, units);
+export function paintScale(sheet: Sheet, camera: Camera, units: "mm" | "in", ink: Ink): void {
+  const { ctx, width, height } = sheet;
+  const { mm, words } = roundLength(Math.min(150, width * 0.25) / camera.scale, units);
   const [x, y] = [14, height - 14];
   const long = mm * camera.scale;
-  const half = (from: number, fill: string) => {
-    const box = new scope.Path.Rectangle(new scope.Point(x + from, y - 5), new scope.Size(long / 2, 5));
-    box.fillColor = new scope.Color(fill);
-    box.strokeColor = new scope.Color(ink.ink);
-  };
-  half(0, ink.ink);
-  half(long / 2, ink.paper);
-  wordsItem(scope, { x: x + long + 8, y: y + 1 }, words, ink.ink, ink.paper, "left");
+  ctx.strokeStyle = ink.ink;
+  ctx.lineWidth = 1;
+  for (const [share, fill] of [
+    [0, ink.ink],
+    [0.5, ink.paper],
+  ] as const) {
+    ctx.fillStyle = fill;
+    ctx.fillRect(x + share * long, y - 5, long / 2, 5);
+    ctx.strokeRect(x + share * long, y - 5, long / 2, 5);
+  }
+  const { halfWide } = boxOfWords(sheet, words, { x, y });
+  drawWords(sheet, words, { x: x + long + 8 + halfWide, y: y - 3 }, ink.ink, ink.paper);
 }

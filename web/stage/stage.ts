@@ -2,35 +2,45 @@
  * The stage: two canvases over each other. The standing brake behind is painted when the view changes, leaf and
  * sheet in front on every frame of a drag, so that dragging stays smooth on an old laptop.
  */
-import paper from "paper/dist/paper-core";
-import { finishedPart } from "../../src/jobFile/job.ts";
-import { boxOf } from "../../src/plane/bounding.ts";
 import type { Point } from "../../src/plane/point.ts";
-import { type Camera, fitted, inSection, onCanvas, shifted, type Window, zoomed } from "./camera.ts";
+import { angleWords } from "../../src/words/angleWords.ts";
+import type { Placed } from "../drafting/asked.ts";
+import { awayFrom, type Box } from "../drafting/boxes.ts";
+import { placedDimensions } from "../drafting/dimensions.ts";
+import { textMeasure } from "../drafting/textWidth.ts";
+import { type Camera, inSection, onCanvas, shifted, zoomed } from "./camera.ts";
+import { paintDimensions, paintFinding, paintFindingWords } from "./findings.ts";
 import { flatPlaces } from "./flatPlaces.ts";
+import type { Frame } from "./frame.ts";
 import { type Ink, inkOf } from "./ink.ts";
-import { awayFrom, type Box, type FlatLabel, type Labelled, placedLabels } from "./labels.ts";
-import { paintFinding, paintLeaf, paintOverlap, paintSheet, paintStanding } from "./layers.ts";
-import { type Scope, wordsItem } from "./pen.ts";
+import {
+  paintLeaf,
+  paintLeafName,
+  paintMarkedFace,
+  paintOverlap,
+  paintSheet,
+  paintStanding,
+} from "./layers.ts";
+import type { MeasuredFlat } from "./measured.ts";
+import { cleanSheet, drawWords, type Sheet } from "./pen.ts";
 import { paintScale } from "./scaleRule.ts";
-import { heldDeg, type StepPose, sweepOf } from "./stepPose.ts";
+import { stageLabels } from "./stageLabels.ts";
+import { bentDeg, heldDeg, leafAtDeg, type StepPose } from "./stepPose.ts";
+import { paintTurning, type Turning } from "./turning.ts";
+import { framed } from "./window.ts";
 
-/** What a frame looked like, for the words and labels around the canvas. */
-export interface Frame {
-  readonly pulledDeg: number;
-  readonly heldDeg: number;
-  readonly labels: readonly FlatLabel[];
-  /** Shared area past a contact, in mm². */
-  readonly overlapMm2: number;
-}
+/** Height of a label: what a finger hits on a touch screen is larger by its padding. */
+const LABEL_HIGH = 24;
+/** Room at the foot for the scale and the words on the throat. */
+const FOOT = 30;
 
 /** Size of the printed drawing in points: as wide as the type area of A4 and Letter, half as high. */
 const PAPER = { width: 700, height: 380 } as const;
 
 export class Stage {
-  private readonly back: Scope;
-  private readonly front: Scope;
   private readonly box: HTMLElement;
+  private readonly back: HTMLCanvasElement;
+  private readonly front: HTMLCanvasElement;
   private readonly onFrame: (frame: Frame) => void;
   private readonly watcher: ResizeObserver;
   private pose: StepPose | null = null;
@@ -40,10 +50,17 @@ export class Stage {
   private movedByHand = false;
   private frameAsked = 0;
   private standingStale = true;
-  private leafPath: paper.Path | null = null;
+  private leafPath: Path2D | null = null;
   private onPaper = false;
-  /** Where words stand that no label may cover. */
-  private taken: readonly Box[] = [];
+  private measured: readonly MeasuredFlat[] = [];
+  private lit: string | null = null;
+  /** The way from the step shown before: done with share 1. */
+  private turning: Turning = { from: null, camera: this.camera, share: 1 };
+  /** Where the standing brake's names are. */
+  private names: readonly Box[] = [];
+  private readonly widthOf = textMeasure();
+  /** Which place each label took before. */
+  private readonly before = new Map<string, number>();
 
   constructor(
     box: HTMLElement,
@@ -52,18 +69,9 @@ export class Stage {
     onFrame: (frame: Frame) => void,
   ) {
     this.box = box;
+    this.back = back;
+    this.front = front;
     this.onFrame = onFrame;
-    this.back = new paper.PaperScope();
-    this.front = new paper.PaperScope();
-    for (const [scope, canvas] of [
-      [this.back, back],
-      [this.front, front],
-    ] as const) {
-      scope.setup(canvas);
-      scope.view.autoUpdate = false;
-      // paper makes every canvas a stop for the Tab key; only the front one is one.
-      if (canvas === back) canvas.removeAttribute("tabindex");
-    }
     this.ink = inkOf(box);
     this.watcher = new ResizeObserver(() => this.resize());
     this.watcher.observe(box);
@@ -73,13 +81,13 @@ export class Stage {
   close(): void {
     this.watcher.disconnect();
     cancelAnimationFrame(this.frameAsked);
-    this.back.project?.remove();
-    this.front.project?.remove();
   }
 
   /** Shows a step with the leaf where the answer is about it: where it stops, or comes nearest. */
   show(pose: StepPose | null): void {
+    this.turning = { from: this.pose, camera: this.camera, share: 1 };
     this.pose = pose;
+    this.before.clear();
     if (pose) {
       this.pulled = pose.momentDeg;
       if (!this.movedByHand) this.fit();
@@ -96,6 +104,26 @@ export class Stage {
   pull(leafDeg: number): void {
     const end = this.pose?.endDeg ?? 0;
     this.pulled = Math.min(Math.max(leafDeg, 0), end);
+    this.repaint();
+  }
+
+  /** Shows the part on its way into this step: from the step shown before, or as a flat blank from the front. */
+  turn(share: number, fresh: boolean): void {
+    const { turning } = this;
+    this.turning = { from: fresh ? null : turning.from, camera: turning.camera, share };
+    this.standingStale = true;
+    this.repaint();
+  }
+
+  /** Takes the figures of the flats. */
+  measure(measured: readonly MeasuredFlat[]): void {
+    this.measured = measured;
+    this.repaint();
+  }
+
+  /** Lights the dimension of that key. */
+  light(key: string | null): void {
+    this.lit = key;
     this.repaint();
   }
 
@@ -121,7 +149,8 @@ export class Stage {
   fit(): void {
     const { width, height } = this.size();
     this.movedByHand = false;
-    if (this.pose) this.camera = fitted(windowOf(this.pose), width, height, Math.min(36, height * 0.12));
+    if (this.pose)
+      this.camera = framed(this.pose, width, height, Math.min(width, height) * (height > 200 ? 0.15 : 0.1));
     this.standingStale = true;
     this.repaint();
   }
@@ -145,8 +174,10 @@ export class Stage {
   /** Whether a canvas point is on the leaf or on the flats that lie on it. */
   isOnLeaf(at: Point): boolean {
     if (this.pose === null) return false;
-    const spot = new this.front.Point(at);
-    if (this.leafPath?.contains(spot)) return true;
+    const sharp = devicePixelRatio || 1;
+    const { leafPath } = this;
+    if (leafPath && this.front.getContext("2d")?.isPointInPath(leafPath, at.x * sharp, at.y * sharp))
+      return true;
     const clampedCount = this.pose.seat.clampedChain.joints + 1;
     return flatPlaces(this.pose, heldDeg(this.pose, this.pulled))
       .slice(clampedCount)
@@ -165,7 +196,7 @@ export class Stage {
     return { width: this.box.clientWidth, height: this.box.clientHeight };
   }
 
-  /** Whether words find room beside the marks; in a phone's strip the lines below say it all. */
+  /** In a phone's strip there is no room for words; the lines below say it all. */
   private hasRoom(): boolean {
     return this.size().height > 200;
   }
@@ -173,7 +204,6 @@ export class Stage {
   private resize(): void {
     const { width, height } = this.size();
     if (width < 2 || height < 2) return;
-    for (const scope of [this.back, this.front]) scope.view.viewSize = new scope.Size(width, height);
     if (!this.movedByHand) this.fit();
     this.standingStale = true;
     this.repaint();
@@ -188,113 +218,76 @@ export class Stage {
   }
 
   private paint(): void {
-    const { pose, camera, ink, back, front } = this;
+    const { pose, camera, ink, turning } = this;
+    const { width, height } = this.size();
+    const front = cleanSheet(this.front, width, height);
+    const back = () => cleanSheet(this.back, width, height);
+    if (pose && turning.share < 1) {
+      paintTurning(back(), front, pose, { turning, camera, ink });
+      this.standingStale = true;
+      this.onFrame({ pulledDeg: 0, heldDeg: 0, labels: [], camera, width, height });
+      return;
+    }
     if (this.standingStale) {
-      back.activate();
-      back.project.activeLayer.removeChildren();
-      if (pose) paintStanding(back, camera, pose, ink, this.hasRoom());
-      back.view.update();
+      const standing = back();
+      this.names = pose ? paintStanding(standing, camera, pose, ink, { names: this.hasRoom() }) : [];
       this.standingStale = false;
     }
-    front.activate();
-    front.project.activeLayer.removeChildren();
-    let overlapMm2 = 0;
-    let labels: readonly FlatLabel[] = [];
     const held = pose ? heldDeg(pose, this.pulled) : 0;
-    if (pose) {
-      if (held > pose.fromDeg + 1) paintSheet(front, camera, pose, 0, ink, true);
-      this.leafPath = paintLeaf(front, camera, pose, held, ink, false);
-      paintSheet(front, camera, pose, held, ink, false);
-      if (this.pulled > held + 0.05) {
-        paintLeaf(front, camera, pose, this.pulled, ink, true);
-        paintSheet(front, camera, pose, this.pulled, ink, true);
-      }
-      // Pulled past the stop, or in each other's way already at rest.
-      if (pose.stopDeg !== null && (this.pulled > held + 0.05 || pose.stopDeg <= 0)) {
-        overlapMm2 = paintOverlap(front, camera, pose, this.pulled, ink);
-      }
-      const finding = paintFinding(front, camera, pose, held, ink, this.hasRoom());
-      this.taken = finding ? [boxOfItem(finding.bounds)] : [];
-      paintScale(front, camera, pose.job.units, ink);
-      labels = this.labelsAt(pose, held);
-      if (this.onPaper) this.paintLabels(pose, labels);
+    const labels = pose ? this.paintMoving(front, pose, held) : [];
+    this.onFrame({ pulledDeg: this.pulled, heldDeg: held, labels, camera, width, height });
+  }
+
+  private paintMoving(front: Sheet, pose: StepPose, held: number): readonly Placed[] {
+    const { camera, ink, measured, pulled } = this;
+    const { width, height } = front;
+    if (held > pose.fromDeg + 1) paintSheet(front, camera, pose, 0, ink, true);
+    this.leafPath = paintLeaf(front, camera, pose, held, ink, false);
+    paintSheet(front, camera, pose, held, ink, false);
+    paintMarkedFace(front, camera, pose, held, ink);
+    if (pulled > held + 0.05) {
+      paintLeaf(front, camera, pose, pulled, ink, true);
+      paintSheet(front, camera, pose, pulled, ink, true);
     }
-    front.view.update();
-    this.onFrame({ pulledDeg: this.pulled, heldDeg: held, labels, overlapMm2 });
+    // Pulled past the stop, or in each other's way already at rest.
+    if (pose.stopDeg !== null && (pulled > held + 0.05 || pose.stopDeg <= 0))
+      paintOverlap(front, camera, pose, pulled, ink);
+    const lettering = { widthOf: this.widthOf, high: LABEL_HIGH };
+    const { asked, sheet } = stageLabels(pose, held, camera, {
+      measured,
+      lettering,
+      size: { width, height },
+    });
+    const half = (pose.seat.thicknessMm * camera.scale) / 2;
+    const found = paintFinding(front, camera, pose, held, ink);
+    paintScale(front, camera, pose.job.units, ink);
+    if (!this.hasRoom()) return [];
+    const marks = found === null ? [] : [found.mark];
+    const leafName = paintLeafName(front, camera, leafAtDeg(pose, held), { pieces: sheet, half, ink });
+    const foot: Box = { x: width / 2, y: height - FOOT / 2, halfWide: width / 2, halfHigh: FOOT / 2 };
+    const taken = [...this.names, ...leafName, foot];
+    const placed = placedDimensions(asked, { width, height, sheet, half, taken, marks }, this.before);
+    paintDimensions(front, placed, ink, this.lit);
+    this.paintFigures(front, pose, held, placed);
+    if (found === null) return placed;
+    const boxes = [...taken, ...placed.map(({ box }) => box)];
+    const lines = placed.flatMap((one) => one.lines);
+    const words = paintFindingWords(front, found, ink.paper, { pieces: sheet, half, boxes, lines });
+    return [...placed, { key: "finding", box: words, whole: true, lines: [], heads: [] }];
   }
 
-  /** Labels as part of the drawing, where they can't be buttons. */
-  private paintLabels(pose: StepPose, labels: readonly FlatLabel[]): void {
-    const { ink, front } = this;
-    const flats = finishedPart(pose.job).flatsMm;
-    for (const { kind, index, x, y } of labels) {
-      const words = kind === "bend" ? `bend ${index + 1}` : `${index + 1}`;
-      if (kind === "flat" && flats[index] === undefined) continue;
-      wordsItem(front, { x, y: y + 5 }, words, ink.ink, ink.paper, "center");
+  /** Figures that are not buttons on the screen: the angle, and on paper all of them. */
+  private paintFigures(front: Sheet, pose: StepPose, held: number, placed: readonly Placed[]): void {
+    const { ink, measured } = this;
+    for (const { key, box, whole } of placed) {
+      const [kind, index] = key.split(" ");
+      const number = `${Number(index) + 1}`;
+      if (kind === "angle") drawWords(front, angleWords(bentDeg(pose, held)), box, ink.ink, ink.paper);
+      else if (this.onPaper && kind === "bend") drawWords(front, `(${number})`, box, ink.ink, ink.paper);
+      else if (this.onPaper) {
+        const figure = whole ? `${number}: ${measured[Number(index)]?.words}` : number;
+        drawWords(front, figure, box, ink.ink, ink.paper);
+      }
     }
   }
-
-  private labelsAt(pose: StepPose, leafDeg: number): readonly FlatLabel[] {
-    const { width, height } = this.size();
-    const clampedCount = pose.seat.clampedChain.joints + 1;
-    const places = flatPlaces(pose, leafDeg);
-    const flats = places.map(({ flat, from, to }, i) => {
-      const [a, b] = [onCanvas(this.camera, from), onCanvas(this.camera, to)];
-      const run = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-      // The side away from bed and leaf is the freer one.
-      const side = i < clampedCount ? 1 : -1;
-      const away = { x: (-side * (b.y - a.y)) / run, y: (side * (b.x - a.x)) / run };
-      return { kind: "flat" as const, index: flat, from: a, to: b, away };
-    });
-    const inOrder = flats.toSorted((one, other) => one.index - other.index);
-    const joints: (readonly [Point, Point])[] = [];
-    const bends = inOrder.slice(1).map((after, i): Labelled => {
-      const before = inOrder[i]!;
-      const [from, to] = nearestEnds(before, after);
-      joints.push([from, to]);
-      const at = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-      return { kind: "bend", index: i, from: at, to: at, away: outward(at, before, after) };
-    });
-    const sheet = [...flats.map(({ from, to }) => [from, to] as const), ...joints];
-    const half = (pose.seat.thicknessMm * this.camera.scale) / 2;
-    return placedLabels([...flats, ...bends], { width, height, sheet, half, taken: this.taken });
-  }
-}
-
-function boxOfItem({ center, width, height }: paper.Rectangle): Box {
-  return { x: center.x, y: center.y, halfWide: width / 2, halfHigh: height / 2 };
-}
-
-type Run = { readonly from: Point; readonly to: Point };
-
-/** The ends of two flats between which their bend lies. */
-function nearestEnds(one: Run, other: Run): readonly [Point, Point] {
-  const pairs = [one.from, one.to].flatMap((a) => [other.from, other.to].map((b) => [a, b] as const));
-  const apart = ([a, b]: readonly [Point, Point]) => Math.hypot(a.x - b.x, a.y - b.y);
-  return pairs.reduce((best, pair) => (apart(pair) < apart(best) ? pair : best));
-}
-
-/** From a bend toward the outside of its corner; upward where the sheet runs straight through it. */
-function outward(at: Point, one: Run, other: Run): Point {
-  const middle = (run: Run) => ({
-    x: (run.from.x + run.to.x) / 2 - at.x,
-    y: (run.from.y + run.to.y) / 2 - at.y,
-  });
-  const unit = ({ x, y }: Point) => {
-    const long = Math.hypot(x, y) || 1;
-    return { x: x / long, y: y / long };
-  };
-  const [a, b] = [unit(middle(one)), unit(middle(other))];
-  const sum = { x: -(a.x + b.x), y: -(a.y + b.y) };
-  return Math.hypot(sum.x, sum.y) < 0.05 ? { x: a.y, y: -a.x } : unit(sum);
-}
-
-/** All the sheet passes over, and enough of the nose to tell the brake. */
-export function windowOf(pose: StepPose): Window {
-  const box = boxOf(...sweepOf(pose));
-  const size = Math.max(box.maxX - box.minX, box.maxY - box.minY, 8);
-  return {
-    min: { x: Math.min(box.minX, -0.35 * size), y: Math.min(box.minY, -0.25 * size) },
-    max: { x: Math.max(box.maxX, 0.35 * size), y: Math.max(box.maxY, 0.35 * size) },
-  };
 }

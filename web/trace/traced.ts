@@ -1,8 +1,10 @@
 /**
  * From points clicked on a photo to a clamp profile: scale by two points a known distance apart, level by two points
- * on the underside, nose to the right. A picture taken square on keeps lengths; one taken aslant does not.
+ * on the underside, nose to the right. A picture taken square on keeps lengths; four corners of a known rectangle put right
+ * one that was taken aslant.
  */
 import type { Corner } from "../../src/plane/fillet.ts";
+import { flattened } from "./perspective.ts";
 import { inNoseFrame, noseCorner } from "./place.ts";
 
 /** A spot on the picture, in picture points, y down. */
@@ -13,6 +15,9 @@ export interface Spot {
 
 export interface Tracing {
   readonly scale: readonly Spot[];
+  /** Four corners of a rectangle in the clamp's plane, in their order around; with its size they take the slant out. */
+  readonly square?: readonly Spot[];
+  readonly squareMm?: { readonly wide: number | undefined; readonly high: number | undefined };
   /** Distance between the two scale spots. */
   readonly apartMm: number | undefined;
   readonly level: readonly Spot[];
@@ -28,19 +33,17 @@ export type Traced =
 
 /** The profile in nose coordinates, mm; or what is still missing. */
 export function traced(tracing: Tracing): Traced {
-  const { scale, apartMm, level, outline } = tracing;
-  if (scale.length < 2) return { ok: false, missing: "Mark two points on the ruler." };
-  if (apartMm === undefined || apartMm <= 0)
-    return { ok: false, missing: "Say how far apart the two points are." };
-  const pixels = Math.hypot(scale[0]!.x - scale[1]!.x, scale[0]!.y - scale[1]!.y);
-  if (pixels < 2)
-    return { ok: false, missing: "The two points on the ruler lie on each other: set them further apart." };
+  const { level, outline } = tracing;
+  const plane = planeOf(tracing);
+  if (typeof plane === "string") return { ok: false, missing: plane };
   if (outline.length < 3)
     return { ok: false, missing: `Click round the outline: ${outline.length} of at least 3 points so far.` };
   if (level.length < 2) return { ok: false, missing: "Mark two points on the underside, to level it." };
-  const mmPerPixel = apartMm / pixels;
   const mirror = tracing.noseAt === "left" ? -1 : 1;
-  const upright = (spot: Spot) => ({ x: mirror * spot.x * mmPerPixel, y: -spot.y * mmPerPixel });
+  const upright = (spot: Spot) => {
+    const { x, y } = plane(spot);
+    return { x: mirror * x, y: -y };
+  };
   const [a, b] = [upright(level[0]!), upright(level[1]!)];
   // The picture stands upright, so the underside is turned by less than a quarter.
   let tilt = Math.atan2(b.y - a.y, b.x - a.x);
@@ -59,4 +62,23 @@ export function traced(tracing: Tracing): Traced {
   if (placed === undefined)
     return { ok: false, missing: "The nose radius does not fit between the points beside the nose." };
   return { ok: true, corners: placed };
+}
+
+/** Millimetres in the clamp's plane for a spot of the picture, or what is missing for it. */
+function planeOf({ scale, apartMm, square = [], squareMm }: Tracing): ((spot: Spot) => Spot) | string {
+  if (square.length > 0) {
+    if (square.length < 4) return `Click the four corners of the rectangle: ${square.length} so far.`;
+    const { wide, high } = squareMm ?? {};
+    if (wide === undefined || high === undefined) return "Say how wide and how high the rectangle is.";
+    return (
+      flattened(square, wide, high) ??
+      "The four corners cross each other: click them in their order around, from the upper left to the right."
+    );
+  }
+  if (scale.length < 2) return "Mark two points on the ruler, or four corners of a rectangle.";
+  if (apartMm === undefined || apartMm <= 0) return "Say how far apart the two points are.";
+  const pixels = Math.hypot(scale[0]!.x - scale[1]!.x, scale[0]!.y - scale[1]!.y);
+  if (pixels < 2) return "The two points on the ruler lie on each other: set them further apart.";
+  const mmPerPixel = apartMm / pixels;
+  return ({ x, y }) => ({ x: x * mmPerPixel, y: y * mmPerPixel });
 }

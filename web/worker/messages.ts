@@ -99,6 +99,24 @@ export interface FitShownCell {
   readonly more: string;
 }
 
+/** Orders of one part to compare, the best first. */
+export interface OrdersShown {
+  readonly job: Job;
+  readonly orders: readonly OrderShown[];
+  readonly tried: number;
+  /** Whether all orders that there are were tried. */
+  readonly all: boolean;
+  /** How many beside the best fold. */
+  readonly folding: number;
+}
+
+export interface OrderShown {
+  readonly sequence: string;
+  readonly words: string;
+  readonly room: string;
+  readonly answer: Answer;
+}
+
 /** The return flange chart in words and a picture, ready to show and to print. */
 export interface ChartShown {
   readonly sheet: string;
@@ -137,11 +155,18 @@ export type Question =
       readonly brakes: readonly { readonly name: string; readonly job: string }[];
     }
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
+  | { readonly id: number; readonly kind: "orders"; readonly text: string }
   | { readonly id: number; readonly kind: "sheet"; readonly text: string }
   | { readonly id: number; readonly kind: "write"; readonly text: string }
   /** A file's text as typed by hand, to be written as strict JSON. */
   | { readonly id: number; readonly kind: "plain"; readonly text: string }
-  | { readonly id: number; readonly kind: "dxf"; readonly text: string; readonly units: "mm" | "in" };
+  | {
+      readonly id: number;
+      readonly kind: "dxf";
+      readonly text: string;
+      readonly units: "mm" | "in";
+      readonly drawnIn?: "mm" | "in";
+    };
 
 export type Reply =
   | { readonly id: number; readonly kind: "problems"; readonly problems: readonly Problem[] }
@@ -152,6 +177,7 @@ export type Reply =
   | { readonly id: number; readonly kind: "narrowBrake"; readonly plans: NarrowBrakePlans }
   | { readonly id: number; readonly kind: "fit"; readonly fit: FitShown }
   | { readonly id: number; readonly kind: "chart"; readonly chart: ChartShown }
+  | { readonly id: number; readonly kind: "orders"; readonly orders: OrdersShown }
   | { readonly id: number; readonly kind: "sheet"; readonly pages: readonly PaperPage[] }
   | { readonly id: number; readonly kind: "progress"; readonly words: string }
   /** Said by the page's side itself: the worker had stopped and another is at it. */

@@ -19,6 +19,7 @@ import { chartShown } from "./chartShown.ts";
 import { fitShown } from "./fitShown.ts";
 import type { Problem, Question, Reply, Way } from "./messages.ts";
 import { narrowBrakePlans } from "./narrowBrakePlans.ts";
+import { ordersShown } from "./ordersShown.ts";
 import { sheetPages } from "./sheetPages.ts";
 
 interface Post {
@@ -71,7 +72,7 @@ function problemsOf(problems: readonly Slip[]): Problem[] {
 function answer(question: Question): Reply {
   const { id } = question;
   if (question.kind === "dxf")
-    return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units) };
+    return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units, question.drawnIn) };
   if (question.kind === "write")
     return { id, kind: "written", text: writeJob(JSON.parse(question.text) as JobFile) };
   if (question.kind === "plain") {
@@ -86,6 +87,7 @@ function answer(question: Question): Reply {
     return { id, kind: "problems", problems: problemsOf(read.problems) };
   }
   if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
+  if (question.kind === "orders") return { id, kind: "orders", orders: ordersShown(read.job) };
   const answered = check(read.job, watchFor(id));
   if (question.kind === "check") return { id, kind: "answer", job: read.job, answer: answered };
   if (question.kind === "sheet") return { id, kind: "sheet", pages: sheetPages(read, answered) };

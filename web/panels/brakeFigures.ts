@@ -1,0 +1,272 @@
+/**
+ * The figures of a brake as they stand in its picture, not to scale: their names, where their dimension lines run, and where
+ * their words stand. Coordinates are those of the picture, 720 points wide, y down.
+ */
+import type { KeyPath } from "../store/jobFile.ts";
+
+export type Where = readonly [x: number, y: number];
+
+export interface Figure {
+  readonly name: string;
+  readonly path: KeyPath;
+  /** What stands where the key is left out. */
+  readonly usual?: string;
+  readonly unit?: string;
+  /** Dimension and extension lines as path data. */
+  readonly lines: string;
+  /** Arrowheads: tip, and which way it points, in degrees clockwise from the right. */
+  readonly tips: readonly (readonly [...Where, number])[];
+  readonly at: Where;
+  readonly anchor: "start" | "middle" | "end";
+  /** Seen only while its field is filled in, or once it holds something. */
+  readonly hidden?: boolean;
+}
+
+const clampKey = (key: string) => ["brake", "clamp", key] as const;
+
+export const LEAF_AND_BED: readonly Figure[] = [
+  {
+    name: "Leaf face",
+    path: ["brake", "leaf", "profile", 1, 0],
+    lines: "M390 244V272M510 244V272M390 266H510",
+    tips: [
+      [390, 266, 180],
+      [510, 266, 0],
+    ],
+    at: [450, 282],
+    anchor: "middle",
+  },
+  {
+    name: "Leaf thickness",
+    path: ["brake", "leaf", "profile", 0, 1],
+    lines: "M514 200H538M514 240H538M532 200V240",
+    tips: [
+      [532, 200, 270],
+      [532, 240, 90],
+    ],
+    at: [542, 222],
+    anchor: "start",
+  },
+  {
+    name: "Bed depth",
+    path: ["brake", "bed", "profile", 0, 0],
+    lines: "M130 304V332M390 304V332M130 326H390",
+    tips: [
+      [130, 326, 180],
+      [390, 326, 0],
+    ],
+    at: [260, 342],
+    anchor: "middle",
+  },
+  {
+    name: "Bed height",
+    path: ["brake", "bed", "profile", 0, 1],
+    lines: "M126 200H104M126 300H104M110 200V300",
+    tips: [
+      [110, 200, 270],
+      [110, 300, 90],
+    ],
+    at: [102, 250],
+    anchor: "end",
+  },
+  {
+    name: "Leaf swing",
+    path: ["brake", "leaf", "swing"],
+    unit: "°",
+    lines: "M560 200A170 170 0 0 0 475 53",
+    tips: [[475, 53, 210]],
+    at: [556, 130],
+    anchor: "start",
+  },
+  {
+    name: "Lift",
+    path: ["brake", "lift"],
+    lines: "M484 191H510M484 140H510M504 191V140",
+    tips: [
+      [504, 140, 270],
+      [504, 191, 90],
+    ],
+    at: [512, 168],
+    anchor: "start",
+  },
+  {
+    name: "Nose setback",
+    path: ["brake", "setback"],
+    usual: "auto",
+    lines: "M390 198V108M376 182V108M350 114H376M390 114H408",
+    tips: [
+      [376, 114, 0],
+      [390, 114, 180],
+    ],
+    at: [412, 115],
+    anchor: "start",
+  },
+  {
+    name: "Pivot x, y",
+    path: ["brake", "leaf", "pivot", 0],
+    usual: "at the bed’s edge",
+    lines: "M380 200H400M390 190V210M391 201L424 306",
+    tips: [],
+    at: [426, 312],
+    anchor: "start",
+  },
+  {
+    name: "Least grip",
+    path: ["brake", "leastGrip"],
+    usual: "usual",
+    lines: "M290 188V168M372 188V168M290 174H372",
+    tips: [
+      [290, 174, 180],
+      [372, 174, 0],
+    ],
+    at: [331, 160],
+    anchor: "middle",
+    hidden: true,
+  },
+  {
+    name: "Least flange",
+    path: ["brake", "leastFlange"],
+    usual: "usual",
+    lines: "M396 188V168M450 188V168M396 174H450",
+    tips: [
+      [396, 174, 180],
+      [450, 174, 0],
+    ],
+    at: [456, 184],
+    anchor: "start",
+    hidden: true,
+  },
+];
+
+const HOLDER: readonly Figure[] = [
+  {
+    name: "Holder height",
+    path: clampKey("holderHeight"),
+    usual: "none",
+    lines: "M176 30H154M176 92H154M160 30V92",
+    tips: [
+      [160, 30, 270],
+      [160, 92, 90],
+    ],
+    at: [152, 60],
+    anchor: "end",
+  },
+  {
+    name: "Holder depth",
+    path: clampKey("holderDepth"),
+    usual: "none",
+    lines: "M180 26V6M260 26V6M180 12H260",
+    tips: [
+      [180, 12, 180],
+      [260, 12, 0],
+    ],
+    at: [216, -2],
+    anchor: "middle",
+  },
+  {
+    name: "Holder set back",
+    path: clampKey("holderBack"),
+    usual: "none",
+    lines: "M260 26V6M376 100V6M260 12H376",
+    tips: [
+      [260, 12, 180],
+      [376, 12, 0],
+    ],
+    at: [382, 12],
+    anchor: "start",
+  },
+];
+
+const NOSE: readonly Figure[] = [
+  {
+    name: "Nose angle",
+    path: clampKey("noseAngle"),
+    usual: "90",
+    unit: "°",
+    lines: "M330 192A46 46 0 0 1 343 159",
+    tips: [],
+    at: [326, 172],
+    anchor: "end",
+  },
+  {
+    name: "Nose radius",
+    path: clampKey("noseRadius"),
+    lines: "M372 183L402 150",
+    tips: [[372, 183, 133]],
+    at: [404, 146],
+    anchor: "start",
+  },
+  {
+    name: "Shim",
+    path: clampKey("shim"),
+    usual: "none",
+    lines: "M378 187L412 176",
+    tips: [],
+    at: [414, 178],
+    anchor: "start",
+    hidden: true,
+  },
+];
+
+const underside = (name: string, key: string): Figure => ({
+  name,
+  path: clampKey(key),
+  lines: "M210 194V230M376 194V230M210 224H376",
+  tips: [
+    [210, 224, 180],
+    [376, 224, 0],
+  ],
+  at: [293, 240],
+  anchor: "middle",
+});
+
+const height = (name: string, key: string): Figure => ({
+  name,
+  path: clampKey(key),
+  lines: "M206 92H184M206 192H184M190 92V192",
+  tips: [
+    [190, 92, 270],
+    [190, 192, 90],
+  ],
+  at: [182, 142],
+  anchor: "end",
+});
+
+const topRadius = (lines: string, at: Where): Figure => ({
+  name: "Top edge radius",
+  path: clampKey("topRadius"),
+  usual: "sharp",
+  lines,
+  tips: [],
+  at,
+  anchor: "start",
+});
+
+export const SHAPES = {
+  finger: {
+    body: "M210 192V92H280Q288 92 294 98L372 176Q380 192 366 192Z",
+    figures: [
+      ...NOSE,
+      height("Finger height", "height"),
+      underside("Foot depth", "footDepth"),
+      topRadius("M289 94L306 66", [308, 62]),
+      ...HOLDER,
+    ],
+  },
+  bar: {
+    body: "M210 192V92H364Q376 92 376 104V180Q376 192 364 192Z",
+    figures: [
+      { ...NOSE[0]!, lines: "M330 192A46 46 0 0 1 376 146", at: [324, 166] as Where },
+      { ...NOSE[1]!, lines: "M374 186L402 150" },
+      NOSE[2]!,
+      height("Bar thickness", "thickness"),
+      underside("Bar depth", "depth"),
+      topRadius("M373 95L392 66", [394, 62]),
+      ...HOLDER,
+    ],
+  },
+  profile: {
+    body: "M210 192V100L270 84L330 120Q352 150 372 176Q380 192 366 192Z",
+    figures: [NOSE[1]!, NOSE[2]!],
+  },
+} as const;
