@@ -123,6 +123,8 @@ describe("a measured brake", () => {
     await page
       .locator('input[type="file"][accept=".dxf"]')
       .setInputFiles({ name: "clamp.dxf", mimeType: "application/dxf", buffer: Buffer.from(text) });
+    // This drawing does not say its unit.
+    await press(page, "20 by 15 millimetres");
     await until(
       () =>
         page

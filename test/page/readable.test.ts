@@ -37,7 +37,7 @@ it("notices a nose that faces left, and only that", () => {
 });
 
 it("turns it round with a word", () => {
-  const read = profilesFromDxf(text(mirrored), "mm");
+  const read = profilesFromDxf(text(mirrored), "mm", "mm");
   if (!read.ok) throw new Error(read.sentence);
   expect(read.remarks.join(" ")).toMatch(/faced left.*turned round/);
   const xs = read.profiles[0]!.map(([x]) => Number(x));
@@ -48,7 +48,7 @@ it("turns it round with a word", () => {
 
 it("takes a hole for no second clamp, and says so", () => {
   expect(withoutHoles([FINGER, hole])).toEqual([FINGER]);
-  const read = profilesFromDxf(text(FINGER, hole), "mm");
+  const read = profilesFromDxf(text(FINGER, hole), "mm", "mm");
   if (!read.ok) throw new Error(read.sentence);
   expect(read.profiles.length).toBe(1);
   expect(read.remarks.join(" ")).toMatch(/A hole was left out/);

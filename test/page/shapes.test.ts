@@ -66,7 +66,10 @@ describe("a traced outline", () => {
       noseAt: "right",
       noseRadiusMm: undefined,
     } as const;
-    expect(traced(nothing)).toMatchObject({ ok: false, missing: "Mark two points on the ruler." });
+    expect(traced(nothing)).toMatchObject({
+      ok: false,
+      missing: "Mark two points on the ruler, or four corners of a rectangle.",
+    });
     const two = [
       { x: 0, y: 0 },
       { x: 9, y: 0 },
