@@ -5,7 +5,7 @@
 import type { Block } from "../drawing/block.ts";
 import { flowBlocks, flowWidth } from "../drawing/flow.ts";
 import type { Mark } from "../drawing/model.ts";
-import { type Page, placeInBox } from "../drawing/page.ts";
+import { type Page, type Placed, placeInBox } from "../drawing/page.ts";
 import type { PageSize } from "../drawing/pageSize.ts";
 import { CLOSE_SET, pageTable } from "../drawing/pageTable.ts";
 import { paragraph, stack } from "../drawing/paragraph.ts";
@@ -13,6 +13,7 @@ import { HEADING_MM } from "../drawing/printWords.ts";
 import { tickBox } from "../drawing/tickBox.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import { MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { wholeBlankSentences, wholeBlankTable, wholeBlankTitle } from "../words/wholeBlankWords.ts";
@@ -32,6 +33,8 @@ const SECTION = { wideMm: 38, highMm: 42 } as const;
 const FINGERS_HIGH_MM: Mm = 26;
 const BETWEEN_MM: Mm = 3;
 const TICK_MM: Mm = 6;
+/** 8 points. */
+const LEAST_LETTERS_MM: Mm = (8 * MM_PER_INCH) / 72;
 const MOST_ENLARGED = 2;
 
 /** Pages of the sheet. */
@@ -77,9 +80,18 @@ function blankPicture(job: WholeJob, answer: WholeAnswer, widthMm: Mm): Block {
     heightMm: BLANK_HIGH_MM,
     put: (leftMm, topMm) => {
       const box = { min: { x: leftMm, y: topMm - BLANK_HIGH_MM }, max: { x: leftMm + widthMm, y: topMm } };
-      return { marks: [], placed: [placeInBox(drawing, box, 1)] };
+      return { marks: [], placed: [readable(placeInBox(drawing, box, 1))] };
     },
   };
+}
+
+/** The drawing with letters no smaller on the page than can be read at arm's length. */
+function readable(placed: Placed): Placed {
+  const leastMm = LEAST_LETTERS_MM / placed.scale;
+  const marks = placed.drawing.marks.map(
+    (mark): Mark => (mark.kind === "text" ? { ...mark, heightMm: Math.max(mark.heightMm, leastMm) } : mark),
+  );
+  return { ...placed, drawing: { ...placed.drawing, marks } };
 }
 
 function strokeRow(job: WholeJob, answer: WholeAnswer, index: number, widthMm: Mm): Block {
@@ -88,7 +100,9 @@ function strokeRow(job: WholeJob, answer: WholeAnswer, index: number, widthMm: M
   const wordsWide = widthMm - picturesWide;
   const words = stack([
     paragraph(strokeTitle(answer, index), HEADING_MM, wordsWide - TICK_MM - BETWEEN_MM),
-    ...strokeSentences(job, answer, index).map((sentence) => paragraph(sentence, WORDS_MM, wordsWide)),
+    ...strokeSentences(job, answer, index).map((sentence) =>
+      paragraph(sentence, WORDS_MM, wordsWide - TICK_MM - BETWEEN_MM),
+    ),
   ]);
   const high = Math.max(VIEW.highMm, words.heightMm + FINGERS_HIGH_MM);
   return {
@@ -115,10 +129,12 @@ function strokeRow(job: WholeJob, answer: WholeAnswer, index: number, widthMm: M
             box(leftMm + VIEW.wideMm + BETWEEN_MM, SECTION.wideMm, SECTION.highMm, top),
             MOST_ENLARGED,
           ),
-          placeInBox(
-            pictures.fingers,
-            box(right, wordsWide, FINGERS_HIGH_MM - BETWEEN_MM, top - words.heightMm - BETWEEN_MM),
-            MOST_ENLARGED,
+          readable(
+            placeInBox(
+              pictures.fingers,
+              box(right, wordsWide, FINGERS_HIGH_MM - BETWEEN_MM, top - words.heightMm - BETWEEN_MM),
+              MOST_ENLARGED,
+            ),
           ),
         ],
       };

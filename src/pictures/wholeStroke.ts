@@ -33,6 +33,8 @@ const STEP_SHARE = 1 / 150;
 const ROUND_MM: Mm = 12;
 /** Sheet narrower than so many thicknesses, as seen from the front, is seen edge on. */
 const MOST_THIN = 6;
+/** A finger narrower than this share of its picture has no room for its width; the sentence beside it has the figure. */
+const LEAST_NAMED_SHARE = 0.12;
 /** Of the leaf and bed under the part. */
 const UNDER_MM: Mm = 30;
 
@@ -135,19 +137,33 @@ function fingersOf(
   const high = Math.max(...brake.clamp.outlines[0]!.edges.flatMap(({ from, to }) => [from.y, to.y]));
   const foot = part.thicknessMm;
   const rows = fingers.map(({ width, from }) => ({
+    width,
     box: rectangle({ x: from, y: foot }, { x: from + width, y: foot + high }),
     words: lengthFigure(width, units),
     at: { x: from + width / 2, y: foot + high / 2 },
   }));
+  // Fingers and bend lines, and of the sheet what stands or hangs near them: a large part would make them too small to read.
+  const near = boxRound([
+    ...rows.flatMap(({ box }) => box.edges.map(({ from }) => from)),
+    ...lines.flatMap(({ from, to }) => [from, to].map((x) => ({ x, y: 0 }))),
+  ]);
+  const sheetBox = boxRound([...hulls.flat(), near.min, near.max]);
+  const beside = (near.max.x - near.min.x) / 8;
   const window = grown(
-    boxRound([
-      ...hulls.flat(),
-      ...rows.flatMap(({ box }) => box.edges.map(({ from }) => from)),
-      ...lines.map(({ from }) => ({ x: from, y: 0 })),
-    ]),
+    {
+      min: {
+        x: Math.max(sheetBox.min.x, near.min.x - beside),
+        y: Math.max(sheetBox.min.y, near.min.y - high / 2),
+      },
+      max: {
+        x: Math.min(sheetBox.max.x, near.max.x + beside),
+        y: Math.min(sheetBox.max.y, near.max.y + high / 4),
+      },
+    },
     ROUND_MM / 3,
   );
-  const heightMm = (window.max.x - window.min.x) * 0.035;
+  const wide = window.max.x - window.min.x;
+  const heightMm = wide * 0.035;
   const marks: Mark[] = [
     ...hulls.filter((hull) => !isThin(hull)).flatMap(edgesOf),
     ...rows.map(({ box }): Mark => ({ kind: "outline", layer: "clamp", outline: box })),
@@ -160,9 +176,9 @@ function fingersOf(
         to: { x: to, y: 0 },
       }),
     ),
-    ...rows.map(
-      ({ words, at }): Mark => ({ kind: "text", layer: "note", at, words, heightMm, anchor: "middle" }),
-    ),
+    ...rows
+      .filter(({ width }) => width > LEAST_NAMED_SHARE * wide)
+      .map(({ words, at }): Mark => ({ kind: "text", layer: "note", at, words, heightMm, anchor: "middle" })),
   ];
   return {
     sentence: `${said}: the row of fingers from the front, with the walls that stand between them.`,

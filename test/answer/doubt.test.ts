@@ -17,7 +17,6 @@ import { stagesOf } from "../../src/motion/stages.ts";
 
 /** A tenth by default; `SAMPLES=10000` asks for all. */
 const SAMPLES = Number(process.env.SAMPLES ?? 1_000);
-const LONG = { timeout: 300_000 };
 
 const JOBS = [
   "../../examples/cable-trough-bar.json",
@@ -98,7 +97,7 @@ describe.each(JOBS)("judgeDoubts of %s", (path) => {
     );
   }
 
-  test("never says clear where a sample hits, at the largest doubt that it calls clear", LONG, () => {
+  test("never says clear where a sample hits, at the largest doubt that it calls clear", () => {
     const clear = sizes.filter((size) => answers.get(size)?.verdict === "clear");
     if (clear.length === 0) {
       // Tight as read already: then there is nothing that is called clear.

@@ -30,4 +30,4 @@ test("the first steps come out as they are written", async () => {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}, 60_000);
+});

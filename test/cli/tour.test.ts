@@ -51,7 +51,7 @@ describe("the tour of noseroom --help", () => {
       const file = /--(?:pdf|svg) (\S+)/u.exec(line)?.[1];
       if (file) expect(existsSync(join(folder, file)), line).toBe(true);
     }
-  }, 60_000);
+  });
 });
 
 describe("noseroom COMMAND --help", () => {
@@ -66,7 +66,7 @@ describe("noseroom COMMAND --help", () => {
       if (name !== "help") expect(tour(out)[0]).toMatch(new RegExp(`^noseroom ${name}\\b`, "u"));
       for (const line of out.split("\n")) expect(line.length, line).toBeLessThan(100);
     }
-  }, 20_000);
+  });
 
   it("is what `help COMMAND` prints; a word that is no command is refused in a sentence", async () => {
     expect((await noseroom(["help", "nest"])).out).toBe((await noseroom(["nest", "--help"])).out);
