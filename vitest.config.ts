@@ -26,7 +26,11 @@ export default defineConfig({
     projects: [
       suite("fast", "**", { exclude: ["test/deep/**", "test/page/**"] }),
       suite("deep", "deep"),
-      suite("page", "page", { globalSetup: ["test/page/unpackBrowser.ts"] }),
+      // A condition on the page is waited for, on a busy machine as long as PATIENCE_MS in test/page/browser.ts.
+      suite("page", "page", {
+        globalSetup: ["test/page/unpackBrowser.ts"],
+        expect: { poll: { timeout: 100_000 } },
+      }),
     ],
   },
 });

@@ -6,6 +6,9 @@ import { existsSync } from "node:fs";
 import packed from "@sparticuz/chromium";
 import { type Browser, type BrowserContextOptions, chromium } from "playwright-core";
 
+/** How long a condition may take to come before it is given up: patient, for a machine that is busy with others. */
+export const PATIENCE_MS = 100_000;
+
 const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",

@@ -5,7 +5,7 @@
 import type { Server } from "node:http";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { DESKTOP, launch, PHONE } from "./browser.ts";
+import { DESKTOP, launch, PATIENCE_MS, PHONE } from "./browser.ts";
 import { openShop, press, saved, sentence, settled, type, until, verdict, words } from "./shop.ts";
 
 let browser: Browser;
@@ -28,7 +28,7 @@ afterEach(() => context.close());
 /** A tab of this visitor, with its first answer standing; `before` runs in it before the page does. */
 async function tab(before?: () => void): Promise<Page> {
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENCE_MS);
   if (before) await page.addInitScript(before);
   await page.goto(address);
   await settled(page);

@@ -4,7 +4,7 @@
  */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESKTOP } from "./browser.ts";
+import { DESKTOP, PATIENCE_MS } from "./browser.ts";
 import { pageTests, press, saved, settled, type, until, verdict, words } from "./shop.ts";
 
 const tests = pageTests();
@@ -51,7 +51,7 @@ function reachWorkers(): void {
 async function visitWithFates(): Promise<Page> {
   const context = await tests.browser.newContext({ acceptDownloads: true, ...DESKTOP });
   const made = await context.newPage();
-  made.setDefaultTimeout(20_000);
+  made.setDefaultTimeout(PATIENCE_MS);
   await made.addInitScript(reachWorkers);
   await made.clock.install();
   await made.goto(tests.address);

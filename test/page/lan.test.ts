@@ -60,7 +60,7 @@ it("serves the page to the network and says where, or says that there is none", 
   child.stdout.on("data", (text) => {
     told += text;
   });
-  await expect.poll(() => told, { timeout: 60_000 }).toMatch(/Stop it with Ctrl-C/);
+  await expect.poll(() => told).toMatch(/Stop it with Ctrl-C/);
   const [first] = lanAddresses();
   if (first === undefined) expect(told).toMatch(/in no network that a phone could reach/);
   else {

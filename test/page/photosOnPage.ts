@@ -4,6 +4,7 @@
  */
 import type { Page } from "playwright-core";
 import { chance } from "../fuzz/mutate.ts";
+import { PATIENCE_MS } from "./browser.ts";
 import { bmp, gif, png, smallPictures } from "./photoFiles.ts";
 
 export interface PictureFile {
@@ -58,28 +59,31 @@ interface Shown {
 
 /** Drops pictures one after another, each when the one before has been answered. */
 function showAll(page: Page, files: readonly DroppedFile[]): Promise<Shown[]> {
-  return page.evaluate(async (given) => {
-    const sizeShown = () => document.querySelector(".photo svg")?.getAttribute("viewBox") ?? "";
-    const picture = () => document.querySelector(".photo image")?.getAttribute("href") ?? "";
-    const notices = () => [...document.querySelectorAll(".notice")];
-    const all: Shown[] = [];
-    for (const { name, type, base64 } of given) {
-      for (const notice of notices()) [...notice.querySelectorAll("button")].at(-1)?.click();
-      while (notices().length > 0) await new Promise((turn) => requestAnimationFrame(turn));
-      const before = picture();
-      const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-      const carried = new DataTransfer();
-      carried.items.add(new File([bytes], name, { type }));
-      const start = performance.now();
-      document.querySelector(".trace")?.dispatchEvent(new DragEvent("drop", { dataTransfer: carried }));
-      while (notices().length === 0 && picture() === before && performance.now() - start < 10_000)
-        await new Promise((turn) => requestAnimationFrame(turn));
-      const words = notices()[0]?.querySelector("p")?.textContent;
-      const size = sizeShown().split(" ").slice(2).join(" × ");
-      all.push({ words: words ?? (picture() === before ? "" : size), tookMs: performance.now() - start });
-    }
-    return all;
-  }, files);
+  return page.evaluate(
+    async ([given, patienceMs]) => {
+      const sizeShown = () => document.querySelector(".photo svg")?.getAttribute("viewBox") ?? "";
+      const picture = () => document.querySelector(".photo image")?.getAttribute("href") ?? "";
+      const notices = () => [...document.querySelectorAll(".notice")];
+      const all: Shown[] = [];
+      for (const { name, type, base64 } of given) {
+        for (const notice of notices()) [...notice.querySelectorAll("button")].at(-1)?.click();
+        while (notices().length > 0) await new Promise((turn) => requestAnimationFrame(turn));
+        const before = picture();
+        const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+        const carried = new DataTransfer();
+        carried.items.add(new File([bytes], name, { type }));
+        const start = performance.now();
+        document.querySelector(".trace")?.dispatchEvent(new DragEvent("drop", { dataTransfer: carried }));
+        while (notices().length === 0 && picture() === before && performance.now() - start < patienceMs)
+          await new Promise((turn) => requestAnimationFrame(turn));
+        const words = notices()[0]?.querySelector("p")?.textContent;
+        const size = sizeShown().split(" ").slice(2).join(" × ");
+        all.push({ words: words ?? (picture() === before ? "" : size), tookMs: performance.now() - start });
+      }
+      return all;
+    },
+    [files, PATIENCE_MS] as const,
+  );
 }
 
 /** Pictures as the page's own browser makes them. */

@@ -7,7 +7,7 @@ import type { Server } from "node:http";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, onTestFinished } from "vitest";
 import { serve } from "../../web/serve.mjs";
-import { DESKTOP, launch } from "./browser.ts";
+import { DESKTOP, launch, PATIENCE_MS } from "./browser.ts";
 
 export const BUILT = new URL("../../dist/", import.meta.url);
 
@@ -75,7 +75,7 @@ export async function visit(
 ): Promise<Page> {
   const context = await browser.newContext({ acceptDownloads: true, ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(PATIENCE_MS);
   await page.goto(address);
   await settled(page);
   return page;
@@ -116,7 +116,7 @@ export async function press(page: Page, name: string | RegExp): Promise<void> {
 
 /** Waits until `read` gives something that passes. */
 export async function until(read: () => Promise<string>, pattern: RegExp): Promise<string> {
-  await expect.poll(read, { timeout: 20_000 }).toMatch(pattern);
+  await expect.poll(read).toMatch(pattern);
   return read();
 }
 
