@@ -56,7 +56,7 @@ export { writeSvg } from "./drawing/svgPen.ts";
 
 export type { Blank, BlankBend, Strip } from "./blank/blank.ts";
 export type { CutOut, Span } from "./blank/cutOut.ts";
-export type { Brake, Clamp, Leaf, Rating } from "./brake/brake.ts";
+export type { AsDrawn, Brake, BrakeDoubts, Clamp, Leaf, Rating, Stretch } from "./brake/brake.ts";
 export type { Handling } from "./contact/loading.ts";
 export type { Refusal, Verdict } from "./contact/step.ts";
 export type { Drawing, Layer, Mark } from "./drawing/model.ts";
@@ -68,6 +68,7 @@ export type {
   BlankBendAnswer,
   ContactAnswer,
   DoubtsAnswer,
+  FailsAt,
   FlangeAnswer,
   HandFinishAnswer,
   Member,
@@ -119,7 +120,7 @@ export type { Assembly, Hole, Mounting, Piece, Prism, Round, Xy, Xyw } from "./n
 export type { FlatHead, TappedThread } from "./narrowBrake/stockSize.ts";
 export type { CheckUnit, StrengthCheck } from "./narrowBrake/strengthCheck.ts";
 export type { Watch } from "./order/judge.ts";
-export type { Bend, End, Part, Turn } from "./part/part.ts";
+export type { Bend, End, Hem, Part, Turn } from "./part/part.ts";
 export type { ArcEdge, Edge, LineEdge, Outline } from "./plane/outline.ts";
 export type { Point } from "./plane/point.ts";
 export type { GaugeFamily } from "./units/gauge.ts";

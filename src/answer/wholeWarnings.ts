@@ -10,7 +10,7 @@ import type { JudgedStroke } from "../pattern/stroke.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { brakeRemarkWords } from "../words/brakeRemarkWords.ts";
-import { unreadWords } from "../words/unreadWords.ts";
+import { BRAKE_AS_WRITTEN, LIKELY_ANGLES_ONLY, unreadWords } from "../words/unreadWords.ts";
 import { bendNames, bendRemarks, sharpBendWords } from "../words/warningWords.ts";
 
 /** Grip or flange under so many times the least asks for care. */
@@ -31,6 +31,10 @@ export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): 
     ),
     ...strokes.flatMap((stroke) => strokeWarnings(job, stroke, say)),
     ...(job.unread ?? []).map(unreadWords),
+    ...(brake.doubts ? [BRAKE_AS_WRITTEN] : []),
+    ...(bends.some(({ overbendRangeDeg: range }) => range !== undefined && range[1] > range[0])
+      ? [LIKELY_ANGLES_ONLY]
+      : []),
     ...brakeRemarks(brake, part.thicknessMm).map((remark) => brakeRemarkWords(remark, units)),
     ...(along.fingers && brake.clamp.kind === "bar"
       ? ["The clamp is a bar but has fingers: the fingers are taken as pieces of the bar."]

@@ -38,6 +38,20 @@ it("checkWhole: keys that a whole part's check does not look at are told, each i
     expect(answer.warnings.filter((words) => words.includes(`part.${key}`)).length).toBe(1);
 });
 
+it("checkWhole: that the brake's doubts and a springback that was reckoned are not looked at is told", () => {
+  const { answer } = checked("tray-last-wall-fits", ({ brake }) => {
+    brake.doubts = { overbend: 1 };
+  });
+  expect(answer.warnings.filter((words) => words.includes("brake.doubts")).length).toBe(1);
+  const path = new URL("../../examples/whole/lens-box-lips.json", import.meta.url);
+  const read = readAnyJob(readFileSync(path, "utf8"));
+  if (!read.ok || read.kind !== "whole") throw new Error(JSON.stringify(read));
+  const told = (all: readonly string[]) => all.filter((words) => words.includes("likely ones only")).length;
+  expect(told(checkWhole(read.job).warnings)).toBe(1);
+  // Every bend of this one has its leaf angle given.
+  expect(told(checked("tray-last-wall-fits", () => {}).answer.warnings)).toBe(0);
+});
+
 it("checkWhole: a wall that the leaf leaves open is judged as left, sized as finished, and told", () => {
   const plain = checked("tray-last-wall-fits", () => {});
   const { job, answer } = checked("tray-last-wall-fits", (file) => {

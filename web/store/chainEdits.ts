@@ -143,7 +143,7 @@ export function sixteenthWords(count: number): Typed {
 /** Sizes that a shape is tried in when its usual one does not fold, the nearest first. */
 export const SIZES: readonly number[] = [1.25, 1.5, 2, 0.75, 3, 0.5];
 
-/** A shape so many times as large, in whole sixteenths and millimetres. @example resized(SHAPES[0]!, 2).mm // [50, 50] */
+/** A shape so many times as large, in whole sixteenths and millimetres. @example resized(SHAPES[0], 2).mm // [50, 50] */
 export function resized(shape: Shape, times: number): Shape {
   const all = (figures: readonly number[]) =>
     figures.map((figure) => Math.max(1, Math.round(figure * times)));
