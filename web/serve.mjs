@@ -24,7 +24,7 @@ const headers = {
 };
 
 /** Addresses of this machine in its own networks (IPv4), for a phone at the bench. */
-function lanAddresses(interfaces = networkInterfaces()) {
+export function lanAddresses(interfaces = networkInterfaces()) {
   return Object.values(interfaces)
     .flat()
     .filter((one) => one && one.family === "IPv4" && !one.internal)
@@ -61,7 +61,7 @@ export function serve(port = 0, folder = new URL("../dist/site/", import.meta.ur
 }
 
 /** A QR code in half blocks, dark on light, with the quiet zone of four modules (ISO/IEC 18004). */
-function qrText(words) {
+export function qrText(words) {
   const code = qrcode(0, "M");
   code.addData(words);
   code.make();
