@@ -47,9 +47,13 @@ describe("page and command", () => {
   it.each(NAMES)("agree on %s", async (name) => {
     const path = join(FOLDER, name);
     const text = readFileSync(path, "utf8");
+    const jobs = page.locator(".jobs li");
+    const before = await jobs.count();
     await page
       .getByLabel("Open a file", { exact: true })
       .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+    // Several examples are called the same: the new job is one more.
+    await expect.poll(() => jobs.count()).toBe(before + 1);
     await page.locator(".jobs li.on", { hasText: JSON.parse(text).part.name }).waitFor();
     await settled(page);
     const expected = command(path);
