@@ -31,6 +31,15 @@ async function findings(page: Page): Promise<string[]> {
   );
 }
 
+const flat2 = (page: Page) => page.getByRole("button", { name: /^Flat 2 is / });
+
+/** On a phone the drawing starts small, without figures to press, and with a button that opens it. */
+async function drawingOpen(page: Page): Promise<void> {
+  const open = page.getByRole("button", { name: "Open the drawing" });
+  await open.or(flat2(page)).first().waitFor();
+  if (await open.isVisible()) await open.click();
+}
+
 /** Ways to bring the page into each of its states, one after another on one page. */
 const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ["first visit", async () => {}],
@@ -40,8 +49,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
       await page.evaluate(() => {
         for (const fold of Array.from(document.querySelectorAll("details"))) fold.open = true;
       });
-      const open = page.getByRole("button", { name: "Open the drawing" });
-      if (await open.isVisible()) await open.click();
+      await drawingOpen(page);
     },
   ],
   [
@@ -55,7 +63,8 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   [
     "a dimension open on the drawing",
     async (page) => {
-      await page.getByRole("button", { name: /^Flat 2 is / }).click();
+      await drawingOpen(page);
+      await flat2(page).click();
       await page.getByLabel(/^Flat 2, on the drawing/).waitFor();
     },
   ],
