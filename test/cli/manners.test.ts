@@ -7,7 +7,7 @@ import { progressLine } from "../../src/cli/progressLine.ts";
 import { table } from "../../src/cli/table.ts";
 import { allOrders } from "../../src/words/ordersWords.ts";
 import { answerOf, stepOf } from "../jobFile/answers.ts";
-import { COMMAND, EXAMPLES, noseroom, run } from "./noseroom.ts";
+import { EXAMPLES, noseroom } from "./noseroom.ts";
 
 describe("noseroom --help", () => {
   it("reads like a manual page: what it answers, commands, an example, exit statuses", async () => {
@@ -31,14 +31,6 @@ describe("noseroom --help", () => {
   it("prints the package's version", async () => {
     const { version } = JSON.parse(readFileSync(join(EXAMPLES, "..", "package.json"), "utf8"));
     expect((await noseroom(["--version"])).out).toBe(`${version}\n`);
-  });
-});
-
-describe("noseroom in a pipe", () => {
-  it("ends quietly when its reader has seen enough", async () => {
-    const many = `${process.execPath} ${COMMAND} check ${join(EXAMPLES, "eight-bends.json")} --json`;
-    const { err } = await run("sh", ["-c", `${many} | true; ${many} | head -c 1`]);
-    expect(err).toBe("");
   });
 });
 

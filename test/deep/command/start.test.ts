@@ -1,12 +1,13 @@
 /**
- * How the command starts: the same with what was compiled when it was built, without it, and where it is spoilt.
+ * How the command starts: the same with what was compiled when it was built, without it, and where it is spoilt. And how it ends
+ * in a pipe.
  */
 import { execFileSync } from "node:child_process";
 import { cpSync, mkdtempSync, rmSync, statSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { COMMAND } from "../../cli/noseroom.ts";
+import { COMMAND, EXAMPLES, run } from "../../cli/noseroom.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "noseroom-start-"));
 const compiled = join(folder, "command", "noseroom.compiled");
@@ -35,4 +36,10 @@ it.each([
 ])("answers all the same where that %s", (_, spoil) => {
   spoil();
   expect(answer(join(folder, "noseroom.mjs"))).toBe(answer(COMMAND));
+});
+
+it("ends quietly when its reader has seen enough", async () => {
+  const many = `${process.execPath} ${COMMAND} check ${join(EXAMPLES, "eight-bends.json")} --json`;
+  const { err } = await run("sh", ["-c", `${many} | true; ${many} | head -c 1`]);
+  expect(err).toBe("");
 });
