@@ -1,15 +1,13 @@
 /**
  * One SVG a step into a folder, which is made where it is not there yet.
  */
-import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { Drawing } from "../drawing/model.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { drawStep } from "../pictures/step.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
-import { type WriteOptions, writeAllOut } from "./writeOut.ts";
+import { makeFolder, type WriteOptions, writeAllOut } from "./writeOut.ts";
 
 /** A picture is about as wide as a page. */
 const PAGE_MM = 180;
@@ -31,14 +29,7 @@ export async function writeStepPictures(
   answer: Answer,
   options: WriteOptions,
 ): Promise<string[]> {
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch (reason) {
-    const isFile = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
-    throw new Refusal(
-      isFile ? `${folder} is a file; name a folder.` : systemSentence(folder, "written", reason),
-    );
-  }
+  await makeFolder(folder);
   const pictures = answer.order.map((step, index): [string, string] => {
     const drawing = drawStep(job, answer, index);
     const file = join(folder, `step-${String(index + 1).padStart(2, "0")}-bend-${step.bend}.svg`);

@@ -1,7 +1,6 @@
 /**
  * `noseroom sheet` of a whole part, and the pictures of `noseroom check --svg`.
  */
-import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
@@ -14,10 +13,9 @@ import { wholeVerdict } from "../words/wholeWords.ts";
 import { answerWhole } from "./answerJob.ts";
 import { pagesWords, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
 import { pageScale } from "./stepPictures.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { type WriteOptions, writeAllOut, writeOut } from "./writeOut.ts";
+import { makeFolder, type WriteOptions, writeAllOut, writeOut } from "./writeOut.ts";
 
 /** Writes the sheet and gives the exit status of the answer. */
 export async function sheetOfWhole(
@@ -46,14 +44,7 @@ export async function writeStrokePictures(
   answer: WholeAnswer,
   options: WriteOptions,
 ): Promise<string[]> {
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch (reason) {
-    const isFile = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
-    throw new Refusal(
-      isFile ? `${folder} is a file; name a folder.` : systemSentence(folder, "written", reason),
-    );
-  }
+  await makeFolder(folder);
   const files = answer.order.flatMap((_, index) => {
     const pictures = drawWholeStroke(job, answer, index);
     return (["view", "section", "fingers"] as const).map((what): [string, string] => {

@@ -3,7 +3,7 @@
  * What a full disk, a limit or Ctrl-C breaks off leaves what stood there before, and nothing half written.
  */
 import { rmSync } from "node:fs";
-import { chmod, readFile, realpath, rename, stat, writeFile } from "node:fs/promises";
+import { chmod, mkdir, readFile, realpath, rename, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { MADE_BY, MADE_BY_IN_PDF } from "../drawing/madeBy.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
@@ -13,6 +13,18 @@ type Content = string | Uint8Array;
 export interface WriteOptions {
   /** Writes over a file that is there already. */
   readonly force?: boolean;
+}
+
+/** Makes a folder for pictures where it is not there yet. @throws Refusal where it cannot be made, or is a file */
+export async function makeFolder(folder: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (reason) {
+    const isFile = reason instanceof Error && "code" in reason && reason.code === "EEXIST";
+    throw new Refusal(
+      isFile ? `${folder} is a file; name a folder.` : systemSentence(folder, "written", reason),
+    );
+  }
 }
 
 /** @throws Refusal where the file cannot be written, or is there already and is none of ours */

@@ -2,9 +2,11 @@
  * A clamp traced as a free profile: drawn away from x = 0, and with a nose that contradicts `noseRadius`.
  * Source: the same clamp drawn in its place, and as a bar by its measures (src/model.md, section 4).
  */
+
 import { expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
+import { rectangle } from "../rectangle.ts";
 
 function answered(clamp: object, doubts?: object) {
   const file = {
@@ -25,23 +27,8 @@ function answered(clamp: object, doubts?: object) {
     brake: {
       name: "traced brake",
       clamp,
-      bed: {
-        profile: [
-          [-120, -60],
-          [0, -60],
-          [0, 0],
-          [-120, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -10],
-          [20, -10],
-          [20, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-120, -60, 0, 0) },
+      leaf: { profile: rectangle(0, -10, 20, 0), swing: 135 },
       lift: 30,
       openEnds: false,
       ...(doubts && { doubts }),

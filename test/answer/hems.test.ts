@@ -4,6 +4,7 @@
  * .080 in; from memory); 120° or more to flatten and a lift of 3 T and the gap: common practice, no source. The rest is plane geometry,
  * worked in each test.
  */
+
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { judgeDoubts } from "../../src/answer/doubt.ts";
@@ -18,6 +19,7 @@ import { boxOf } from "../../src/plane/bounding.ts";
 import { flangeChart } from "../../src/ways/flangeChart.ts";
 import { toldSteps } from "../../src/words/toldStep.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
+import { rectangle } from "../rectangle.ts";
 
 const T = 0.8;
 const up = { angle: 90, turn: "up", overbend: 90 };
@@ -55,23 +57,8 @@ function fileOf({
     brake: {
       name: "finger brake",
       clamp: { type: "finger", noseAngle: 40, noseRadius: 0.8, height: 40, footDepth: 60, ...clamp },
-      bed: {
-        profile: [
-          [-120, -60],
-          [0, -60],
-          [0, 0],
-          [-120, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -8],
-          [20, -8],
-          [20, 0],
-          [0, 0],
-        ],
-        swing: 150,
-      },
+      bed: { profile: rectangle(-120, -60, 0, 0) },
+      leaf: { profile: rectangle(0, -8, 20, 0), swing: 150 },
       lift: 40,
       openEnds: false,
       ...brake,

@@ -2,12 +2,14 @@
  * A leaf whose face lies under the sheet at rest. Source: plane geometry. Face and sheet make the angle asin(f/L) where the leaf's outer
  * edge, L from the pivot, or the flange's end lies on the other.
  */
+
 import { expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { stageAt } from "../../src/jobFile/stageAt.ts";
 import { stageScene } from "../../src/motion/scene.ts";
 import { distanceToEdge } from "../../src/plane/edge.ts";
+import { rectangle } from "../rectangle.ts";
 
 function answered(f: number, flange: number, swing = 135) {
   const read = readJob(
@@ -26,21 +28,9 @@ function answered(f: number, flange: number, swing = 135) {
       brake: {
         name: "worn brake",
         clamp: { type: "finger", noseAngle: 45, noseRadius: 1, height: 30, footDepth: 60 },
-        bed: {
-          profile: [
-            [-120, -60],
-            [0, -60],
-            [0, 0],
-            [-120, 0],
-          ],
-        },
+        bed: { profile: rectangle(-120, -60, 0, 0) },
         leaf: {
-          profile: [
-            [0, -10 - f],
-            [20, -10 - f],
-            [20, -f],
-            [0, -f],
-          ],
+          profile: rectangle(0, -10 - f, 20, -f),
           swing,
         },
         lift: 40,

@@ -4,6 +4,7 @@
  * that edge is within T (less the 0.01 mm by which faces are drawn in) of the leaf's face, a line through the pivot at the leaf angle φ:
  * s·sin φ + (T + h)·cos φ = T − 0.01. With automatic setback s = (r + T)·tan(φ/2) − Rn (src/model.md, section 4).
  */
+
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/answer/check.ts";
@@ -11,6 +12,7 @@ import { readJob } from "../../src/jobFile/readJob.ts";
 import { waysOut } from "../../src/ways/waysOut.ts";
 import { reportSections } from "../../src/words/reportWords.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
+import { rectangle } from "../rectangle.ts";
 
 const [T, r, Rn, h] = [1, 1.5, 1, 9];
 
@@ -31,23 +33,8 @@ function wall(change: { bend?: object; brake?: object; clamp?: object } = {}) {
     brake: {
       name: "square bar brake",
       clamp: { type: "bar", thickness: h, depth: 50, noseRadius: Rn, ...change.clamp },
-      bed: {
-        profile: [
-          [-120, -60],
-          [0, -60],
-          [0, 0],
-          [-120, 0],
-        ],
-      },
-      leaf: {
-        profile: [
-          [0, -8],
-          [20, -8],
-          [20, 0],
-          [0, 0],
-        ],
-        swing: 135,
-      },
+      bed: { profile: rectangle(-120, -60, 0, 0) },
+      leaf: { profile: rectangle(0, -8, 20, 0), swing: 135 },
       lift: 40,
       openEnds: false,
       ...change.brake,

@@ -2,12 +2,14 @@
  * Bends that are not begun: too little sheet to grip or to push, a brake that is not rated for the sheet or is too short.
  * Least grip 3 mm and 4 T, least flange 2 T + r: common practice, no source. Full plastic moment σy·T²/4: textbook mechanics.
  */
+
 import { describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { fitShop } from "../../src/ways/shopFit.ts";
 import { verdictSentence } from "../../src/words/verdictWords.ts";
 import { jobOfText, problemsOf, soundJob } from "../jobFile/jobs.ts";
+import { rectangle } from "../rectangle.ts";
 
 /** An angle of two flats, measured tangent to tangent: T 1, r 1, one bend of 90°. */
 function angle(flats: readonly number[], brake: object = {}, part: object = {}) {
@@ -47,12 +49,7 @@ describe("check with little sheet to hold", () => {
 
   it("counts sheet up to the leaf's face", () => {
     const leaf = {
-      profile: [
-        [6, -10],
-        [25, -10],
-        [25, 0],
-        [6, 0],
-      ],
+      profile: rectangle(6, -10, 25, 0),
       swing: 135,
       pivot: [0, 0],
     };
