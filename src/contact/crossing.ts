@@ -15,7 +15,7 @@ const NARROWEST_RAD = 1e-10;
 
 /** Judges a root: whether the features really meet there, and not only the lines and circles they lie on. */
 export interface Judge {
-  meets(at: Moment): boolean;
+  meets(phiRad: number, cos: number, sin: number, slide: number): boolean;
 }
 
 /** First φ from the swing's start to `limit` at which f falls through zero and the judge agrees; Infinity if there is none. */
@@ -66,7 +66,7 @@ class Crossing {
     if (Math.abs(this.rate(at)) > (this.bend * w) / 2 || w < NARROWEST_RAD) {
       if (!(fLo >= 0 && fHi < 0)) return Infinity;
       const root = momentAt(this.swing, this.closeIn(lo, hi, fLo, fHi));
-      return this.judge.meets(root) ? root.phiRad : Infinity;
+      return this.judge.meets(root.phiRad, root.cos, root.sin, root.slide) ? root.phiRad : Infinity;
     }
     const fMid = this.value(at);
     // Half as wide: a quarter of the slack.
@@ -99,7 +99,7 @@ class Crossing {
     return this.curve.value(cos, sin, slide);
   }
 
-  private rate(at: Moment): number {
-    return this.curve.rate(this.swing.turns, at);
+  private rate({ cos, sin, slide, slideRate }: Moment): number {
+    return this.curve.rate(this.swing.turns, cos, sin, slide, slideRate);
   }
 }

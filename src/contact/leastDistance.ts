@@ -3,7 +3,7 @@
  * Each pair's curve (pairCurve.ts) is looked into only on steps where chord less |f″|·w²/8 can beat the best so far;
  * there its ends and the root of f′ are tried. Good to well under 0.001 mm on parts up to metres.
  */
-import { type Moment, momentAt, momentOf, type Swing } from "../motion/swing.ts";
+import { type Moment, momentAt, type Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 import { BOTH_INSETS_MM } from "./gaps.ts";
 import { Meeting, type PairKind } from "./meeting.ts";
@@ -90,22 +90,23 @@ export class LeastDistanceSearch {
     const { curve, pair, swing } = this;
     const w = swing.stepRad;
     const slack = (curve.mostBend(swing) * w * w) / 8;
-    const { cos, sin, slide, steps } = swing;
+    const { cos, sin, slide, slideRate, turns, steps, fromRad } = swing;
     [pair.kind, pair.a, pair.b] = [kind, a, b];
-    let bar = this.barOf(reading);
-    const tryStep = (f: number, j: number) => {
-      if (f < bar && this.take(f, momentOf(swing, j), reading)) bar = this.barOf(reading);
-    };
     let f0 = curve.value(cos[0]!, sin[0]!, slide[0]!);
-    tryStep(f0, 0);
+    let bar = this.barOf(reading);
+    if (f0 < bar && this.meetsAt(0) && this.take(f0, fromRad, reading)) bar = this.barOf(reading);
     for (let j = 0; j < steps; j++) {
       const f1 = curve.value(cos[j + 1]!, sin[j + 1]!, slide[j + 1]!);
-      tryStep(f1, j + 1);
+      if (f1 < bar && this.meetsAt(j + 1) && this.take(f1, this.radAt(j + 1), reading))
+        bar = this.barOf(reading);
       if (f0 - slack < bar || f1 - slack < bar) {
-        const lowest = this.dip(momentOf(swing, j), momentOf(swing, j + 1));
-        if (lowest) {
-          const f = curve.value(lowest.cos, lowest.sin, lowest.slide);
-          if (f < bar && this.take(f, lowest, reading)) bar = this.barOf(reading);
+        const rate0 = curve.rate(turns, cos[j]!, sin[j]!, slide[j]!, slideRate[j]!);
+        const rate1 = curve.rate(turns, cos[j + 1]!, sin[j + 1]!, slide[j + 1]!, slideRate[j + 1]!);
+        if (rate0 < 0 && rate1 > 0) {
+          const { phiRad, cos: c, sin: s, slide: u } = this.lowest(j, rate0, rate1);
+          const f = curve.value(c, s, u);
+          if (f < bar && pair.meets(phiRad, c, s, u) && this.take(f, phiRad, reading))
+            bar = this.barOf(reading);
         }
       }
       f0 = f1;
@@ -120,10 +121,19 @@ export class LeastDistanceSearch {
     return left <= 0 ? 0 : -left * left;
   }
 
-  /** Whether the pair is met at this moment, and nearer than all so far; then it is the least. */
-  private take(f: number, at: Moment, { radii, form }: Reading): boolean {
-    const { pair } = this;
-    if (!pair.meets(at)) return false;
+  private radAt(j: number): number {
+    const { steps, sweepRad, fromRad, stepRad } = this.swing;
+    return j === steps ? sweepRad : fromRad + j * stepRad;
+  }
+
+  /** Whether the pair is met after step j. */
+  private meetsAt(j: number): boolean {
+    const { cos, sin, slide } = this.swing;
+    return this.pair.meets(this.radAt(j), cos[j]!, sin[j]!, slide[j]!);
+  }
+
+  /** Whether the pair, met at this angle, is nearer than all so far; then it is the least. */
+  private take(f: number, phiRad: number, { radii, form }: Reading): boolean {
     const mm =
       form === "distance"
         ? f - radii
@@ -133,22 +143,21 @@ export class LeastDistanceSearch {
     // Farther behind the edge it is no distance: bodies that overlap by more than their insets are told by contact.
     if (mm < -BOTH_INSETS_MM || mm >= this.mm) return false;
     this.mm = Math.max(0, mm);
-    const { movingX, movingY, fixedX, fixedY } = pair;
-    this.found = { mm: this.mm, phiRad: at.phiRad, movingX, movingY, fixedX, fixedY };
+    const { movingX, movingY, fixedX, fixedY } = this.pair;
+    this.found = { mm: this.mm, phiRad, movingX, movingY, fixedX, fixedY };
     return true;
   }
 
-  /** The lowest point of f between two moments between which f′ changes from falling to rising. */
-  private dip(from: Moment, to: Moment): Moment | undefined {
+  /** The lowest point of f in step j, over which f′ changes from falling to rising. */
+  private lowest(j: number, rateFrom: number, rateTo: number): Moment {
     const { curve, swing } = this;
-    let [a, b] = [from.phiRad, to.phiRad];
-    let [ra, rb] = [curve.rate(swing.turns, from), curve.rate(swing.turns, to)];
-    if (!(ra < 0 && rb > 0)) return undefined;
-    let at = from;
+    let [a, b] = [swing.fromRad + j * swing.stepRad, swing.fromRad + (j + 1) * swing.stepRad];
+    let [ra, rb] = [rateFrom, rateTo];
+    let at = momentAt(swing, a);
     for (let i = 0; i < 40 && b - a > 1e-9; i++) {
       // False position, halved every third step so that it always closes in.
       at = momentAt(swing, i % 3 === 2 ? (a + b) / 2 : a - (ra * (b - a)) / (rb - ra));
-      const rate = curve.rate(swing.turns, at);
+      const rate = curve.rate(swing.turns, at.cos, at.sin, at.slide, at.slideRate);
       if (Math.abs(rate) < 1e-9) break;
       if (rate < 0) [a, ra] = [at.phiRad, rate];
       else [b, rb] = [at.phiRad, rate];

@@ -4,7 +4,6 @@
  * less the pivot). Ends count as met, with a millionth of a micrometre to spare, so that neighbours leave no gap between them.
  */
 import { slideBy } from "../motion/slide.ts";
-import type { Moment } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 
 const SPARE = 1e-9;
@@ -24,14 +23,14 @@ export class Meeting {
   fixedX = 0;
   fixedY = 0;
 
-  meets(at: Moment): boolean {
-    if (!cutAllows(this, at)) return false;
-    if (this.kind === "roundOnEdge") return this.roundOnEdge(at);
-    if (this.kind === "edgeOnRound") return this.edgeOnRound(at);
-    return this.arcOnArc(at);
+  meets(phi: number, c: number, s: number, u: number): boolean {
+    if (!cutAllows(this, phi, u)) return false;
+    if (this.kind === "roundOnEdge") return this.roundOnEdge(c, s, u);
+    if (this.kind === "edgeOnRound") return this.edgeOnRound(phi, c, s, u);
+    return this.arcOnArc(c, s, u);
   }
 
-  private roundOnEdge({ cos: c, sin: s, slide: u }: Moment): boolean {
+  private roundOnEdge(c: number, s: number, u: number): boolean {
     const { moving: A, fixed: B, a, b } = this;
     const U = A.roundX[a]! + u;
     const V = A.roundY[a]!;
@@ -51,7 +50,7 @@ export class Meeting {
     return true;
   }
 
-  private edgeOnRound({ phiRad: phi, cos: c, sin: s, slide: u }: Moment): boolean {
+  private edgeOnRound(phi: number, c: number, s: number, u: number): boolean {
     const { moving: A, fixed: B, a, b } = this;
     const x = B.roundX[b]!;
     const y = B.roundY[b]!;
@@ -78,7 +77,7 @@ export class Meeting {
   }
 
   /** Two arcs (or corners) touch on the line through their centres: outside each other, or one inside a hollow. */
-  private arcOnArc({ cos: c, sin: s, slide: u }: Moment): boolean {
+  private arcOnArc(c: number, s: number, u: number): boolean {
     const { moving: A, fixed: B, a, b, kind } = this;
     const hollowA = kind === "hollowOnRound";
     const hollowB = kind === "roundInHollow";
@@ -134,7 +133,7 @@ export class Meeting {
 }
 
 /** Whether the moving flat's start, or a point of the flat, is past the bend zone at this angle. */
-function cutAllows(meeting: Meeting, { phiRad: phi, slide: u }: Moment): boolean {
+function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
   const A = meeting.moving;
   if (A.cutRule === "none") return true;
   const half = Math.tan(phi / 2);

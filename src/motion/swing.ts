@@ -109,10 +109,3 @@ export function momentAt(swing: Swing, phiRad: Rad): Moment {
     slideRate: slideRateBy(swing, half),
   };
 }
-
-/** The same at step j of the tables. */
-export function momentOf(swing: Swing, j: number): Moment {
-  const { steps, sweepRad, fromRad, stepRad, cos, sin, slide, slideRate } = swing;
-  const phiRad = j === steps ? sweepRad : fromRad + j * stepRad;
-  return { phiRad, cos: cos[j]!, sin: sin[j]!, slide: slide[j]!, slideRate: slideRate[j]! };
-}
