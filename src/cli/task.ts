@@ -49,11 +49,12 @@ export interface WholeTask {
   readonly job: WholeJob;
 }
 
-/** A whole part's job with its file, for what would let it fold. */
+/** A whole part's checked job with its file, for what would let it fold. */
 export interface WholeWaysTask {
   readonly kind: "wholeWays";
   readonly job: WholeJob;
   readonly file: WholeFile;
+  readonly answer: WholeAnswer;
 }
 
 export type Task = JobTask | ShopTask | DoubtTask | WholeTask | WholeWaysTask;
@@ -64,13 +65,8 @@ export type Done<T extends Task> = T extends JobTask
     : T extends WholeTask
       ? WholeAnswer
       : T extends WholeWaysTask
-        ? WholeWaysDone
+        ? readonly WholeWay[]
         : DoubtsAnswer;
-
-export interface WholeWaysDone {
-  readonly answer: WholeAnswer;
-  readonly ways: readonly WholeWay[];
-}
 
 /** Does the work; `watch` is told how far a search is. */
 export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
@@ -80,10 +76,7 @@ export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
 function resultOf(task: Task, watch?: Watch): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "whole") return checkWhole(task.job, watch);
-  if (task.kind === "wholeWays") {
-    const answer = checkWhole(task.job, watch);
-    return { answer, ways: wholeWays(task.file, task.job, answer, watch) };
-  }
+  if (task.kind === "wholeWays") return wholeWays(task.file, task.job, task.answer, watch);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [], pairs = false } = task;
   const answer = check(job, watch);

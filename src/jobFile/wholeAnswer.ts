@@ -8,7 +8,7 @@ import type { WholeMember } from "../pattern/strokeBodies.ts";
 import type { WholeHandling } from "../pattern/strokeHandling.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
-import type { Remedy } from "./wayOut.ts";
+import type { WholeWay } from "./wholeWay.ts";
 
 export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
 export type { WholeHandling, WholeMember };
@@ -109,6 +109,6 @@ export interface WholeAnswer {
   };
   /** Bends that a hand closes in the end; only where the job has some. */
   readonly finishByHand?: readonly HandFinishAnswer[];
-  readonly remedies: readonly Remedy[];
+  readonly remedies: readonly WholeWay[];
   readonly warnings: readonly string[];
 }
