@@ -9,6 +9,7 @@ import type { SolidBody } from "../contact/solidBody.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { ArcFrame } from "./bentSlices.ts";
+import { boxesApart } from "./boxesApart.ts";
 
 /** A piece of sheet: the box round it and its nearest and farthest from the pivot, and what of it can touch. */
 export interface Laid extends Box {
@@ -79,8 +80,12 @@ export function laidAs(features: Features): Laid {
   return { minX, minY, maxX, maxY, near, far, features };
 }
 
-/** Whether a swing keeps a piece nearer to the pivot, or farther from it, than all of what stands still. */
-export function isOutOfReach({ near, far }: Laid, fixed: Features, slideMm: Mm): boolean {
+/** Whether a piece keeps nearer to the pivot, or farther from it, than all of another, by more than it slides. */
+export function isOutOfReach(
+  { near, far }: Pick<Laid, "near" | "far">,
+  fixed: Pick<Laid, "near" | "far">,
+  slideMm: Mm,
+): boolean {
   return near - slideMm > fixed.far || far + slideMm < fixed.near;
 }
 
@@ -145,7 +150,7 @@ export function laidArc(
 /** Whether a piece overlaps a body of the brake where it stands. */
 export function overlapsBody(laid: Laid, body: SolidBody, spot: Spot): boolean {
   const B = body.features;
-  if (laid.minX >= B.maxX || B.minX >= laid.maxX || laid.minY >= B.maxY || B.minY >= laid.maxY) return false;
+  if (boxesApart(laid, B)) return false;
   const { features, hull } = laid;
   if (!hull) return sheetOverlapsBody(features, body, spot);
   if (bordersOverlap(features, B, spot)) return true;
@@ -188,7 +193,7 @@ const LEAST_AREA_MM2 = 1e-7;
 
 /** Whether two pieces of sheet overlap where they stand. */
 export function laidOverlap(a: Laid, b: Laid, spot: Spot): boolean {
-  if (a.minX >= b.maxX || b.minX >= a.maxX || a.minY >= b.maxY || b.minY >= a.maxY) return false;
+  if (boxesApart(a, b)) return false;
   if (bordersOverlap(a.features, b.features, spot)) return true;
   if (!a.hull || !b.hull || parted(a.hull, b.hull) || parted(b.hull, a.hull)) return false;
   [spot.x, spot.y] = [a.hull[0]!.x, a.hull[0]!.y];

@@ -11,9 +11,9 @@ import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Point } from "../plane/point.ts";
 import type { Rad } from "../units/quantity.ts";
-import { leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
+import { boxesApart, leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
-import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
+import { isOutOfReach, type Laid, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Body, WholeMember } from "./strokeBodies.ts";
 import type { Interval } from "./strokePlan.ts";
@@ -116,11 +116,15 @@ export class ContactSearch {
 
   /** Lowers what is found to the first contact of a moving shape with a body. */
   moving(shape: Shape, body: Body): void {
-    if (this.done || !overlap(shape, body) || this.roughlyClear(shape, body, true)) return;
-    this.still(shape, body);
-    if (this.done || sweepsClear(this.at.pieces, shape.box, body)) return;
+    if (this.done || !overlap(shape, body)) return;
     const { pieces } = this.at;
+    const sweptClear = sweepsClear(pieces, shape.box, body);
+    if (sweptClear && boxesApart(shape.box, body.solid.features)) return;
+    if (this.roughlyClear(shape, body, true)) return;
+    this.still(shape, body);
+    if (this.done || sweptClear) return;
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
+      if (isOutOfReach(laid, body.solid.features, swing.maxSlide)) continue;
       if (body.member === "leaf") {
         if (ridesLeaf) this.sweep(laid, body.solid.features, pieces.sliding, { shape, body, moving: true });
       } else if (!sectorsApart(laid, swing, body.solid)) {
@@ -131,11 +135,13 @@ export class ContactSearch {
 
   /** The same of a clamped shape: it is met where it stands, or by the leaf. */
   clamped(shape: Shape, body: Body): void {
-    if (this.done || !overlap(shape, body) || this.roughlyClear(shape, body, false)) return;
-    this.still(shape, body);
-    if (this.done || body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box))
-      return;
+    if (this.done || !overlap(shape, body)) return;
     const { leaf } = this.machine;
+    const leafClears = body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box);
+    if (leafClears && boxesApart(shape.box, body.solid.features)) return;
+    if (this.roughlyClear(shape, body, false)) return;
+    this.still(shape, body);
+    if (this.done || leafClears) return;
     for (const laid of shape.rest(body.from, body.to)) {
       if (isOutOfReach(laid, leaf.features, 0)) continue;
       this.sweep(leaf, laid.features, this.at.pieces.leafTurning, { shape, body, moving: false });
@@ -195,6 +201,7 @@ export class ContactSearch {
     }
     for (const { laid, swing } of this.done ? [] : moving.swept(from, to)) {
       for (const other of against) {
+        if (isOutOfReach(laid, other, swing.maxSlide) || sidesApart(this.at.pieces, laid, other)) continue;
         if (moving.run && clamped.run && this.behindBend(other)) continue;
         this.sweep(laid, other.features, swing, where);
       }
@@ -207,9 +214,9 @@ export class ContactSearch {
   }
 
   /** Clamped run that ends at the bend: between it and the moving run lies the bend zone. */
-  private behindBend({ features }: Laid): boolean {
+  private behindBend({ maxX }: Laid): boolean {
     const { seat } = this.at;
-    return features.maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
+    return maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
   }
 
   /** The swinging leaf itself against clamp and bed. */
@@ -235,9 +242,7 @@ export class ContactSearch {
   }
 
   private still(shape: Shape, body: Body): void {
-    const { box } = shape;
-    const B = body.solid.features;
-    if (box.minX >= B.maxX || B.minX >= box.maxX || box.minY >= B.maxY || B.minY >= box.maxY) return;
+    if (boxesApart(shape.box, body.solid.features)) return;
     for (const laid of shape.rest(body.from, body.to)) {
       if (this.done || !overlapsBody(laid, body.solid, this.spot)) continue;
       this.note(0, { shape, body, moving: false, from: body.from, to: body.to });

@@ -75,7 +75,7 @@ export class StrokeJudge {
   ) {
     this.elements = new StrokeElements(plan);
     this.setups = new Setups(plan, machine, this.elements.seat.noseSetbackMm, along);
-    this.widths = new StrokeWidths(this.elements, machine);
+    this.widths = new StrokeWidths(this.elements);
     this.search = new ContactSearch(this.elements, machine, true);
     this.fingers = along.fingers ? fingerBodies(machine, this.elements.seat.noseSetbackMm) : [];
     this.handling = new SharedHandling(this.elements, machine, this.fingers);

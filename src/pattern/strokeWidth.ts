@@ -2,7 +2,6 @@
  * The clearance of a stroke after any set of bends, for ranking: the least of what its elements keep from the brake, from
  * the fingers of a row and from each other, each worked out once and shared like all that is known of elements.
  */
-import type { Machine } from "../contact/machine.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { StrokeElements } from "./elements.ts";
 import { Kept } from "./kept.ts";
@@ -23,10 +22,7 @@ export class StrokeWidths {
   private readonly fromRow = new Kept<Told[]>();
   private readonly fromEach = new Kept<Told[]>();
 
-  constructor(
-    private readonly elements: StrokeElements,
-    private readonly machine: Machine,
-  ) {}
+  constructor(private readonly elements: StrokeElements) {}
 
   /** Least distance during the stroke; exact where it is less than `enoughMm`, else that or more. */
   widthMm(state: StrokeState, { number, base, fingers }: Setup, enoughMm: Mm): Mm {
@@ -63,7 +59,7 @@ export class StrokeWidths {
   private told(known: Told[], at: number, upToMm: Mm, measure: (search: ClearanceSearch) => void): Mm {
     const told = known[at];
     if (told && (told.mm < told.upToMm || told.upToMm >= upToMm)) return Math.min(upToMm, told.mm);
-    const search = new ClearanceSearch(this.elements, this.machine);
+    const search = new ClearanceSearch(this.elements);
     search.mm = upToMm;
     measure(search);
     known[at] = { mm: search.mm, upToMm };
