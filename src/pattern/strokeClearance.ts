@@ -3,11 +3,9 @@
  * shares its stations of w, with true faces. Left out is what touches by design (design, section 6): runs with the clamp,
  * bed and leaf and with each other, and against the body that carries a run its up-turned bends and the faces beyond.
  */
-import { leastDistance, noDistance } from "../contact/leastDistance.ts";
+import { LeastDistanceSearch } from "../contact/leastDistance.ts";
 import type { Machine } from "../contact/machine.ts";
-import { Meeting } from "../contact/meeting.ts";
 import type { Spot as Place } from "../contact/overlap.ts";
-import { makePairCurve } from "../contact/pairCurve.ts";
 import { slideAt } from "../motion/slide.ts";
 import { AT_REST, type Swing } from "../motion/swing.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
@@ -62,10 +60,8 @@ interface Least {
 export class ClearanceSearch {
   mm = Infinity;
   private least: Least | undefined;
-  private readonly curve = makePairCurve();
-  private readonly meeting = new Meeting();
   private readonly spot: Place = { x: 0, y: 0 };
-  private readonly kernel = noDistance();
+  private readonly kernel = new LeastDistanceSearch();
 
   constructor(
     private readonly at: Pick<StrokeElements, "seat" | "pieces">,
@@ -127,10 +123,7 @@ export class ClearanceSearch {
   }
 
   private isFarther({ features }: Pick<Laid, "features">, fixed: Laid["features"], swing: Swing): boolean {
-    const { kernel } = this;
-    kernel.mm = this.mm;
-    leastDistance(features, fixed, swing, this.curve, this.meeting, kernel);
-    return kernel.mm >= this.mm;
+    return this.kernel.find(features, fixed, swing, this.mm) === undefined;
   }
 
   /** An interval in which the sides may come nearer than so far is halved. */
@@ -173,18 +166,17 @@ export class ClearanceSearch {
     swing: Swing,
     of: Pick<Least, "shape" | "over" | "moving">,
   ): void {
-    const { kernel } = this;
-    kernel.mm = this.mm;
-    leastDistance(features, fixed, swing, this.curve, this.meeting, kernel);
-    if (kernel.mm >= this.mm) return;
-    this.mm = kernel.mm;
+    const nearest = this.kernel.find(features, fixed, swing, this.mm);
+    if (!nearest) return;
+    const { phiRad, movingX, movingY, fixedX, fixedY } = nearest;
+    this.mm = nearest.mm;
     let [c, s] = [1, 0];
     // Measured in the frame of the leaf: turn both points with it.
-    if (swing === this.at.pieces.sliding) [c, s] = [Math.cos(kernel.phiRad), Math.sin(kernel.phiRad)];
-    const moving = { x: c * kernel.movingX - s * kernel.movingY, y: s * kernel.movingX + c * kernel.movingY };
-    const still = { x: c * kernel.fixedX - s * kernel.fixedY, y: s * kernel.fixedX + c * kernel.fixedY };
+    if (swing === this.at.pieces.sliding) [c, s] = [Math.cos(phiRad), Math.sin(phiRad)];
+    const moving = { x: c * movingX - s * movingY, y: s * movingX + c * movingY };
+    const still = { x: c * fixedX - s * fixedY, y: s * fixedX + c * fixedY };
     const leafMoves = !of.moving && swing === this.at.pieces.leafTurning;
     const [part, other] = leafMoves ? [still, moving] : [moving, still];
-    this.least = { ...of, phiRad: kernel.phiRad, part, other };
+    this.least = { ...of, phiRad, part, other };
   }
 }

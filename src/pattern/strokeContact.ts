@@ -3,11 +3,9 @@
  * clamped one, handed to the contact kernel in the section plane. Part against part, a projection may say too much: an
  * interval is halved until it is free or shorter than 0.05 mm.
  */
-import { type ContactFound, firstContact } from "../contact/firstContact.ts";
+import { FirstContactSearch } from "../contact/firstContact.ts";
 import type { Machine } from "../contact/machine.ts";
-import { Meeting } from "../contact/meeting.ts";
 import type { Spot } from "../contact/overlap.ts";
-import { makePairCurve } from "../contact/pairCurve.ts";
 import { noContact, SideChecks } from "../contact/sideChecks.ts";
 import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
@@ -74,9 +72,7 @@ interface Raw {
 
 export class ContactSearch {
   private raw: Raw | undefined;
-  private readonly curve = makePairCurve();
-  private readonly meeting = new Meeting();
-  private readonly kernel: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
+  private readonly kernel = new FirstContactSearch();
   private readonly spot: Spot = { x: 0, y: 0 };
 
   constructor(
@@ -178,7 +174,7 @@ export class ContactSearch {
   /** Whether features that are apart at rest meet before anything else does. */
   private comesTo(moving: Laid["features"], fixed: Laid["features"], swing: Swing): boolean {
     const limit = Math.min(this.raw?.phiRad ?? Infinity, this.at.seat.sweepRad);
-    return firstContact(moving, fixed, swing, limit, this.curve, this.meeting, this.kernel) !== Infinity;
+    return this.kernel.find(moving, fixed, swing, limit) !== undefined;
   }
 
   private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
@@ -249,22 +245,17 @@ export class ContactSearch {
     swing: Swing,
     of: { readonly shape: Shape; readonly moving: boolean; readonly body?: Body } & Partial<Interval>,
   ): void {
-    const { meeting, kernel, spot } = this;
+    const { spot } = this;
     const { pieces, seat } = this.at;
     const limit = Math.min(this.raw?.phiRad ?? Infinity, seat.sweepRad);
-    const phi = firstContact(laid.features, fixed, swing, limit, this.curve, meeting, kernel);
-    if (phi === Infinity) return;
-    [meeting.kind, meeting.a, meeting.b] = [kernel.kind, kernel.a, kernel.b];
-    const [c, s] = swing.turns ? [Math.cos(phi), Math.sin(phi)] : [1, 0];
-    meeting.meets(phi, c, s, swing.slideTan * Math.tan(phi / 2) - swing.slideTurn * phi);
-    [spot.x, spot.y] = [meeting.fixedX, meeting.fixedY];
+    const first = this.kernel.find(laid.features, fixed, swing, limit);
+    if (!first) return;
+    const { phiRad: phi, x, y } = first;
+    [spot.x, spot.y] = [x, y];
     if (swing === pieces.sliding) {
       // Found in the frame of the leaf: turn the point with it.
       const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
-      [spot.x, spot.y] = [
-        cos * meeting.fixedX - sin * meeting.fixedY,
-        sin * meeting.fixedX + cos * meeting.fixedY,
-      ];
+      [spot.x, spot.y] = [cos * x - sin * y, sin * x + cos * y];
     }
     const { body } = of;
     this.note(phi, { ...of, from: body?.from ?? of.from!, to: body?.to ?? of.to! });
