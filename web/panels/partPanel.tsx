@@ -2,10 +2,19 @@
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
 import { useState } from "preact/hooks";
+<<<<<<< HEAD
 import { Choice } from "../fields/choice.tsx";
+=======
+import { metalNames } from "../../src/metal/metals.ts";
+import { capital } from "../../src/words/stepWords.ts";
+import { Choice, Pick } from "../fields/choice.tsx";
+import { Field } from "../fields/field.tsx";
+>>>>>>> main
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
-import { addBend, flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
+import { hemEnd, withAddition } from "../store/bendKinds.ts";
+import { chainFlats } from "../store/chain.ts";
+import { flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { movedSample } from "../store/sample.ts";
 import { ChainStrip } from "./chainStrip.tsx";
@@ -15,6 +24,17 @@ import { MetalFields } from "./metalFields.tsx";
 import { ShapeButtons } from "./shapeButtons.tsx";
 import { Sketch } from "./sketch.tsx";
 
+<<<<<<< HEAD
+=======
+const ADDITIONS = [
+  { what: "bend", words: "add a bend" },
+  { what: "hem", words: "add a hem" },
+  { what: "offset", words: "add an offset" },
+] as const;
+const OWN = "own figures";
+/** Marks a kept metal in the list, so that it may be called like one of the table. */
+const KEPT = "own: ";
+>>>>>>> main
 const DIMENSIONS = [
   { value: "outside", words: "Outside" },
   { value: "inside", words: "Inside" },
@@ -58,12 +78,12 @@ export function PartPanel() {
         <ShapeButtons />
       </div>
       <p class="hint">{MEASURED[file.part.dimensions]}</p>
-      {standing.job && standing.job.part.flatsMm.length === file.part.flats.length ? (
+      {standing.job && standing.job.part.flatsMm.length === chainFlats(file.part) ? (
         <div class="part-picture">
           <FinishedPart
             job={standing.job}
             measured={measuredFlats(file, standing.job)}
-            lit={marked === null ? litLabel(look.now.lit) : `flat ${marked}`}
+            lit={marked === null ? litLabel(look.now.lit, file.part) : `flat ${marked}`}
             width={640}
             height={240}
             figures
@@ -75,16 +95,23 @@ export function PartPanel() {
       <ChainStrip onMark={setMarked} />
       <HowMeasured />
       <div class="row">
-        <button type="button" onClick={() => store.replace(addBend, "add a bend")}>
-          Add a bend
-        </button>
+        {ADDITIONS.map(({ what, words }) => (
+          <button
+            key={what}
+            type="button"
+            disabled={what === "hem" && hemEnd(file) === null}
+            onClick={() => store.replace((now) => withAddition(now, what), words)}
+          >
+            {capital(words)}
+          </button>
+        ))}
         <button
           type="button"
           disabled={!turnable}
           onClick={() =>
             store.copy(
               mirror(file, blank),
-              sample ? movedSample(sample, flatsEndForEnd(file.part.flats.length)) : undefined,
+              sample ? movedSample(sample, flatsEndForEnd(file.part)) : undefined,
               "mirror the part",
             )
           }

@@ -4,7 +4,11 @@
  */
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
+<<<<<<< HEAD
 import { adoptFingers, adoptStrokes } from "./adoptWhole.ts";
+=======
+import { chainFlats } from "./chain.ts";
+>>>>>>> main
 import { firstJob } from "./firstJob.ts";
 import type {
   BrakeFile,
@@ -89,6 +93,7 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     "setback",
     "leastGrip",
     "leastFlange",
+    "doubts",
     "rated",
   ]);
   const bed = sieve.bag(bag.bed, "brake.bed");
@@ -96,6 +101,8 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
   sieve.unknownKeys(bed, "brake.bed", ["profile"]);
   sieve.unknownKeys(leaf, "brake.leaf", ["profile", "swing", "pivot"]);
   const pivot = leaf.pivot;
+  const doubts = bag.doubts === undefined ? undefined : sieve.bag(bag.doubts, "brake.doubts");
+  if (doubts) sieve.unknownKeys(doubts, "brake.doubts", ["overbend", "setback", "noseRadius"]);
   const rated = isBag(bag.rated) ? bag.rated : undefined;
   if (bag.rated !== undefined && rated === undefined) sieve.drop("brake.rated");
   return present<BrakeFile>({
@@ -115,6 +122,13 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     setback: sieve.typed(bag, "setback", "brake"),
     leastGrip: sieve.typed(bag, "leastGrip", "brake"),
     leastFlange: sieve.typed(bag, "leastFlange", "brake"),
+    doubts:
+      doubts &&
+      present<NonNullable<BrakeFile["doubts"]>>({
+        overbend: sieve.typed(doubts, "overbend", "brake.doubts"),
+        setback: sieve.typed(doubts, "setback", "brake.doubts"),
+        noseRadius: sieve.typed(doubts, "noseRadius", "brake.doubts"),
+      }),
     rated:
       rated &&
       present<NonNullable<BrakeFile["rated"]>>({
@@ -171,17 +185,26 @@ export function adopt(value: unknown): Adopted {
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
+<<<<<<< HEAD
   const whole = isWhole(part);
+=======
+  const bends = chainFlats(part) - 1;
+>>>>>>> main
   const file = present<JobFile>({
     noseroom: 1,
     units,
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
+<<<<<<< HEAD
     // Strokes of a whole part are another list; only its own panels read it.
     order: whole
       ? (adoptStrokes(sieve, value.order) as unknown as JobFile["order"])
       : adoptOrder(sieve, value.order, part.bends.length),
     finishByHand: adoptHandFinish(sieve, value.finishByHand, whole ? MOST_BENDS : part.bends.length),
+=======
+    order: adoptOrder(sieve, value.order, bends),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, bends),
+>>>>>>> main
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };
