@@ -88,7 +88,6 @@ export function startPage(): void {
     queueMicrotask(paint);
   }
 
-<<<<<<< HEAD
   function answer(): void {
     const { file } = store.snapshot();
     if (file === asked) return;
@@ -142,101 +141,8 @@ export function startPage(): void {
         standing = { ...standing, ...known, file, working };
         if (JSON.stringify(whole.answer.order) !== told) look.set({ step: whole.worst });
         told = JSON.stringify(whole.answer.order);
-        if (whole.verdict === "hits") findWays(file, whole.verdict);
+        findWays(file, whole.verdict === "hits" ? "hits" : "clear");
       }
-=======
-function answer(): void {
-  const { file } = store.snapshot();
-  if (file === asked) return;
-  asked = file;
-  standing = { ...standing, working: true, progress: null, restarted: null };
-  answering.ask({ kind: "check", text: fileText(file) }, (reply) => {
-    if (reply.kind === "progress") standing = { ...standing, progress: reply.words };
-    if (reply.kind === "restarted") standing = { ...standing, restarted: reply.sentence };
-    // An outcome for what stood there before leaves the newest question open.
-    const working = asked !== file;
-    if (reply.kind === "problems") {
-      tellSlips(() => {
-        if (store.snapshot().file !== file) return;
-        standing = { ...standing, file, problems: reply.problems, failed: null, working: asked !== file };
-        paintSoon();
-      });
-      return;
-    }
-    if (reply.kind === "failed") standing = { ...standing, file, failed: reply.sentence, working };
-    if (reply.kind === "answer") {
-      standing = {
-        ...standing,
-        file,
-        problems: [],
-        job: reply.job,
-        answer: reply.answer,
-        ways: null,
-        failed: null,
-        working,
-        progress: null,
-      };
-      // The drawing follows the answer: whatever step was open, it shows the one that fails or is tightest.
-      if (JSON.stringify(reply.answer.order) !== told) look.set({ step: worstStep(reply.answer) });
-      told = JSON.stringify(reply.answer.order);
-      findWays(file, reply.answer.verdict);
-      if (look.now.step >= reply.answer.order.length)
-        look.set({ step: Math.max(0, reply.answer.order.length - 1) });
-    }
-    paintSoon();
-  });
-}
-
-/** A slip is told when the field is left or after a pause in typing: half a figure is no slip. */
-const PAUSE_MS = 1000;
-let typedAtMs = Number.NEGATIVE_INFINITY;
-let slipTimer: ReturnType<typeof setTimeout> | undefined;
-let slip: (() => void) | null = null;
-function tellSlips(tell: () => void): void {
-  clearTimeout(slipTimer);
-  slip = tell;
-  slipTimer = setTimeout(tellNow, Math.max(0, typedAtMs + PAUSE_MS - performance.now()));
-}
-function tellNow(): void {
-  clearTimeout(slipTimer);
-  const tell = slip;
-  slip = null;
-  tell?.();
-}
-addEventListener("input", () => (typedAtMs = performance.now()), true);
-addEventListener("focusout", tellNow, true);
-
-/** The field under the keys lights its dimension on the drawings. */
-addEventListener("focusin", ({ target }) => {
-  const id = target instanceof HTMLElement && target.id.startsWith("field-") ? target.id : null;
-  look.set({ lit: id });
-});
-addEventListener("focusout", () => look.set({ lit: null }));
-
-/** The steps of the last answer: a change that leaves them as they are, as of a name, leaves the drawing alone. */
-let told = "";
-
-const NO_WAYS = {
-  sentence: "What would let it fold was not worked out. Change a figure to have it looked for again.",
-  because: null,
-  file: null,
-};
-
-/** Ways out are looked for once the typing rests, in a worker of their own, so that no answer waits for them. */
-let waysTimer: ReturnType<typeof setTimeout> | undefined;
-function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
-  clearTimeout(waysTimer);
-  if (verdict === "clear") return;
-  waysTimer = setTimeout(() => {
-    const { shelf } = store.snapshot();
-    const others = shelf.jobs.flatMap((job) => (job.file === file ? [] : [inUnit(job.file, file.units)]));
-    const brakes = differentBrakes([file, ...others], shelf, file.units).slice(1);
-    const texts = brakes.map(({ brake }) => fileText({ ...file, brake }));
-    wayfinder.ask({ kind: "ways", text: fileText(file), others: texts }, (reply) => {
-      if (standing.file !== file) return;
-      if (reply.kind === "ways") standing = { ...standing, ways: reply.ways };
-      if (reply.kind === "failed") standing = { ...standing, ways: [NO_WAYS] };
->>>>>>> main
       paintSoon();
     });
   }
@@ -261,7 +167,7 @@ function findWays(file: JobFile, verdict: "clear" | "tight" | "hits"): void {
 
   /** The field under the keys lights its dimension on the drawings. */
   addEventListener("focusin", ({ target }) => {
-    const id = target instanceof HTMLInputElement && target.id.startsWith("field-") ? target.id : null;
+    const id = target instanceof HTMLElement && target.id.startsWith("field-") ? target.id : null;
     look.set({ lit: id });
   });
   addEventListener("focusout", () => look.set({ lit: null }));

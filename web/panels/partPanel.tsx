@@ -2,14 +2,8 @@
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
 import { useState } from "preact/hooks";
-<<<<<<< HEAD
-import { Choice } from "../fields/choice.tsx";
-=======
-import { metalNames } from "../../src/metal/metals.ts";
 import { capital } from "../../src/words/stepWords.ts";
-import { Choice, Pick } from "../fields/choice.tsx";
-import { Field } from "../fields/field.tsx";
->>>>>>> main
+import { Choice } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
 import { hemEnd, withAddition } from "../store/bendKinds.ts";
@@ -24,17 +18,11 @@ import { MetalFields } from "./metalFields.tsx";
 import { ShapeButtons } from "./shapeButtons.tsx";
 import { Sketch } from "./sketch.tsx";
 
-<<<<<<< HEAD
-=======
 const ADDITIONS = [
   { what: "bend", words: "add a bend" },
   { what: "hem", words: "add a hem" },
   { what: "offset", words: "add an offset" },
 ] as const;
-const OWN = "own figures";
-/** Marks a kept metal in the list, so that it may be called like one of the table. */
-const KEPT = "own: ";
->>>>>>> main
 const DIMENSIONS = [
   { value: "outside", words: "Outside" },
   { value: "inside", words: "Inside" },

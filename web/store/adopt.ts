@@ -4,11 +4,8 @@
  */
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
-<<<<<<< HEAD
 import { adoptFingers, adoptStrokes } from "./adoptWhole.ts";
-=======
 import { chainFlats } from "./chain.ts";
->>>>>>> main
 import { firstJob } from "./firstJob.ts";
 import type {
   BrakeFile,
@@ -185,26 +182,18 @@ export function adopt(value: unknown): Adopted {
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
-<<<<<<< HEAD
   const whole = isWhole(part);
-=======
   const bends = chainFlats(part) - 1;
->>>>>>> main
   const file = present<JobFile>({
     noseroom: 1,
     units,
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
-<<<<<<< HEAD
     // Strokes of a whole part are another list; only its own panels read it.
     order: whole
       ? (adoptStrokes(sieve, value.order) as unknown as JobFile["order"])
-      : adoptOrder(sieve, value.order, part.bends.length),
-    finishByHand: adoptHandFinish(sieve, value.finishByHand, whole ? MOST_BENDS : part.bends.length),
-=======
-    order: adoptOrder(sieve, value.order, bends),
-    finishByHand: adoptHandFinish(sieve, value.finishByHand, bends),
->>>>>>> main
+      : adoptOrder(sieve, value.order, bends),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, whole ? MOST_BENDS : bends),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };

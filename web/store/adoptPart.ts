@@ -1,11 +1,8 @@
 /**
  * Takes in the part of a job file from anywhere: flats and bends that belong together, metal, and how the sheet lies.
  */
-<<<<<<< HEAD
-import { adoptWhole } from "./adoptWhole.ts";
-=======
 import { HEM_KINDS } from "../../src/part/part.ts";
->>>>>>> main
+import { adoptWhole } from "./adoptWhole.ts";
 import type { BendFile, CutOutFile, FlatFile, PartFile, Typed } from "./jobFile.ts";
 import { isBag, isTyped, LONGEST_WORD, MOST_BENDS, present, type Sieve } from "./sieve.ts";
 import { isWhole } from "./wholeFile.ts";
