@@ -3,7 +3,7 @@
  * until nothing does. What it ends in is an assembly that passes every check, or the true reason why there is none.
  * Bound: each check's own.
  */
-import { formatLength } from "../units/length.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
@@ -25,9 +25,10 @@ import {
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
+import { failureWords } from "./shopFigures.ts";
 import { type BrakeSizes, firstSizes, type Growth, grown } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
-import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
+import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
 import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
@@ -95,7 +96,7 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const under = underLoad(requirements, sizes, stock);
     if (under === undefined) {
-      if (sizes.held === "bench") return rackEnds(failed, roomSentence(requirements));
+      if (sizes.held === "bench") return rackEnds(failed, roomSentence(requirements), units);
       // So deep a leaf leaves no room for jaws under it.
       sizes = { ...sizes, held: "bench" };
       continue;
@@ -109,10 +110,10 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
         return growth && larger ? withRoomInRow(requirements, larger, growth, stock) : undefined;
       })
       .find((larger) => larger !== undefined);
-    if (next === undefined) return rackEnds(failed, leafRoom(failed, requirements));
+    if (next === undefined) return rackEnds(failed, leafRoom(failed, requirements), units);
     sizes = next;
   }
-  return rackEnds(failed, "no set of sizes came out");
+  return rackEnds(failed, "no set of sizes came out", units);
 }
 
 /** Why nothing larger would do: what hangs before the leaf, or the rack. */
@@ -180,10 +181,8 @@ function swingsAsked({ requirements: { parts }, places }: UnderLoad) {
   return [drawn, ...further];
 }
 
-function rackEnds(failed: StrengthCheck | undefined, why: string): string {
-  if (failed === undefined) return `This brake can't be planned: ${why}.`;
-  const sentence = failureSentence(failed);
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1, -1)}: ${why}.`;
+function rackEnds(failed: StrengthCheck | undefined, why: string, units: LengthUnit): string {
+  return `${failed === undefined ? "This brake can't be planned" : failureWords(failed, units)}: ${why}.`;
 }
 
 function underLoad(
