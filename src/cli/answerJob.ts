@@ -7,7 +7,7 @@ import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
-import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeAnswer, WholeDoubts } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import type { WholeFile } from "../jobFile/wholeSchema.ts";
 import type { WholeWay } from "../jobFile/wholeWay.ts";
@@ -55,6 +55,13 @@ export function answerShop(shop: Shop): Promise<ShopFit> {
 /** Whether a job still folds with its flats misread. */
 export function answerDoubts(task: Omit<DoubtTask, "kind">): Promise<Done<DoubtTask>> {
   return worked({ kind: "doubt", ...task } as const, task.job.part.bends.length);
+}
+
+/** Whether a whole part still folds with its sizes misread. */
+export function answerWholeDoubts(
+  task: Omit<Extract<Task, { kind: "wholeDoubt" }>, "kind">,
+): Promise<WholeDoubts> {
+  return worked({ kind: "wholeDoubt", ...task } as const, task.answer.blank.bends.length);
 }
 
 async function worked<T extends Task>(task: T, bends: number): Promise<Done<T>> {

@@ -91,6 +91,22 @@ export interface WholeReliefHole {
   readonly bends: readonly [number, number];
 }
 
+/** What misread sizes do to the order that was found. */
+export interface WholeDoubts {
+  readonly asRead: Verdict;
+  /** How far each size may be off. */
+  readonly by: Mm;
+  /** The mix that stops soonest: which sizes are off, by how much, and the bends that then fail; no bends: no such part. */
+  readonly worst: {
+    readonly sizes: readonly string[];
+    readonly off: Mm;
+    readonly bends: readonly number[];
+  } | null;
+  /** Sizes that alone change whether it folds. */
+  readonly deciding: readonly string[];
+  readonly mixesTried: number;
+}
+
 export interface WholeAnswer {
   readonly verdict: Verdict;
   readonly order: readonly WholeStepAnswer[];

@@ -23,10 +23,11 @@ export interface Lip extends Sized {
   readonly turn: { readonly path: Path; readonly to: string };
 }
 
-/** All lips, and all walls, ends and flats. */
+/** All lips, all walls, ends and flats, and how wide, deep or long the part is. */
 export interface Sizes {
   readonly lips: readonly Lip[];
   readonly walls: readonly Sized[];
+  readonly over: readonly Sized[];
 }
 
 /** The sizes of a part; a drawn pattern has none. */
@@ -34,11 +35,14 @@ export function sizesOf({ part, units }: WholeFile): Sizes {
   const { box, ends = [], flats = [], bends = [] } = part;
   const lips: Lip[] = [];
   const walls: Sized[] = [];
+  const over: Sized[] = [];
   let bend = bends.length;
-  const put = (path: Path, written: unknown, what: string) => {
+  const put = (path: Path, written: unknown, what: string, into = walls) => {
     const mm = lengthOf(written, units);
-    if (mm !== undefined) walls.push({ paths: [path], mm, what });
+    if (mm !== undefined) into.push({ paths: [path], mm, what });
   };
+  if (!box) put(["part", "length"], part.length, "the length", over);
+  for (const key of ["width", "depth"] as const) put(["part", "box", key], box?.[key], `the ${key}`, over);
   const putLips = (
     path: Path,
     own: readonly WrittenLip[],
@@ -72,7 +76,7 @@ export function sizesOf({ part, units }: WholeFile): Sizes {
     put([...path, "size"], size, `end ${e + 1}`);
     putLips(path, own, `the lip of end ${e + 1}`, ["up", "down"]);
   }
-  return { lips, walls };
+  return { lips, walls, over };
 }
 
 interface WrittenLip {
