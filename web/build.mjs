@@ -57,6 +57,16 @@ const readerOnly = {
   },
 };
 
+/** Which letters a name may have: browsers know the classes that the library spells out letter by letter. */
+const lettersByClass = {
+  name: "letters-by-class",
+  setup(esbuild) {
+    const named = ["ID_Start", "ID_Continue"].map((name) => `export const ${name} = /\\p{${name}}/u;`);
+    const contents = ["export const Space_Separator = /\\p{Zs}/u;", ...named].join("\n");
+    esbuild.onLoad({ filter: /json5.lib.unicode\.js$/ }, () => ({ contents }));
+  },
+};
+
 /** Gives the page its worker: as the address of a file beside it, or as text inside the one file. */
 const workerAs = (value) => ({
   name: "worker-as",
@@ -118,7 +128,7 @@ export async function buildPage(examples, build) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, worker] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/worker/worker.ts", [widthsOnly, readerOnly]),
+    bundled("web/worker/worker.ts", [widthsOnly, readerOnly, lettersByClass]),
   ]);
   const [served, alone] = await Promise.all([
     bundled("web/main.tsx", [examples, workerAs({ address: "worker.js" })]),

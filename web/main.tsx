@@ -139,7 +139,7 @@ addEventListener("focusout", tellNow, true);
 
 /** The field under the keys lights its dimension on the drawings. */
 addEventListener("focusin", ({ target }) => {
-  const id = target instanceof HTMLInputElement && target.id.startsWith("field-") ? target.id : null;
+  const id = target instanceof HTMLElement && target.id.startsWith("field-") ? target.id : null;
   look.set({ lit: id });
 });
 addEventListener("focusout", () => look.set({ lit: null }));

@@ -36,7 +36,10 @@ export function checkWhole(job: WholeJob, watch?: Watch): WholeAnswer {
   const found = job.order ? undefined : searchOrders(judge, RANKED_BENDS, watch);
   const steps: readonly Planned[] = job.order
     ? asGiven(job, job.order, judge.machine, rules)
-    : found!.order.map(({ stroke, way }) => ({ stroke: judge.ways[stroke]!.stroke, tooling: way.tooling }));
+    : found!.order.map(({ stroke, way }) => ({
+        stroke: judge.ways[stroke]!.stroke,
+        tooling: way.setup.tooling,
+      }));
   let made = 0;
   const strokes = steps.map(({ stroke, tooling, clampedAt, setByUser }): Shown => {
     const planned = strokePlan(part, brake, stroke);
@@ -125,7 +128,7 @@ function asGiven(
     if (!along.fingers) return { stroke: step, tooling: placed, clampedAt: step.clampedAt };
     const [held] = new StrokeJudge(plan, machine, along, rules).held(before, []);
     const [row] = held ? [] : fewestFingers(rowQuestion(plan, along, placed, []));
-    const tooling = held?.tooling ?? { ...placed, fingers: row?.row ?? [] };
+    const tooling = held?.setup.tooling ?? { ...placed, fingers: row?.row ?? [] };
     return { stroke: step, tooling, clampedAt: step.clampedAt };
   });
 }

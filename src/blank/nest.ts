@@ -36,7 +36,12 @@ export interface Nest {
   /** Rows of one full sheet, or of the only one. x runs across the sheet's width, y along its length. */
   readonly rows: readonly NestRow[];
   /** Lower left corner and size of every blank of that sheet. */
-  readonly places: readonly { readonly at: Point; readonly widthMm: Mm; readonly heightMm: Mm }[];
+  readonly places: readonly {
+    readonly at: Point;
+    readonly widthMm: Mm;
+    readonly heightMm: Mm;
+    readonly laid: NestRow["laid"];
+  }[];
   /** Cuts in the order to make them: strips off the sheet, then blanks off the strips. */
   readonly cuts: readonly Cut[];
   /** Share of the strips, in per cent, that ends up in no blank. */
@@ -141,7 +146,8 @@ function layRows(
       for (let i = 0; i < count; i += 1) {
         const x = i * (way.acrossMm + kerfMm);
         const right = x + way.acrossMm;
-        places.push({ at: { x, y: fromMm }, widthMm: way.acrossMm, heightMm: way.alongMm });
+        const at = { x, y: fromMm };
+        places.push({ at, widthMm: way.acrossMm, heightMm: way.alongMm, laid: way.laid });
         if (sheet.widthMm - right > SAME_MM)
           crosscuts.push({ from: { x: right, y: fromMm }, to: { x: right, y: endMm } });
       }

@@ -3,7 +3,7 @@
  * Limits: common practice, no source. words/brakeRemarkWords.ts says it.
  */
 import { type Box, boxOf } from "../plane/bounding.ts";
-import { commonArea } from "../plane/library.ts";
+import { commonArea } from "../plane/commonArea.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { Brake, Clamp } from "./brake.ts";
@@ -74,7 +74,7 @@ function frontOfTop(body: Outline, box: Box): Mm {
 }
 
 function inOnePlace(a: Outline, b: Outline): boolean {
-  // Leaf and bed mostly stand side by side: their boxes tell, and the library need not be started.
+  // Leaf and bed mostly stand side by side: their boxes tell.
   const [boxA, boxB] = [boxOf(a), boxOf(b)];
   const wide = Math.min(boxA.maxX, boxB.maxX) - Math.max(boxA.minX, boxB.minX);
   const high = Math.min(boxA.maxY, boxB.maxY) - Math.max(boxA.minY, boxB.minY);

@@ -7,12 +7,13 @@ import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
-import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeAnswer, WholeDoubts } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import type { WholeFile } from "../jobFile/wholeSchema.ts";
+import type { WholeWay } from "../jobFile/wholeWay.ts";
 import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
-import { type Done, type DoubtTask, done, type JobTask, type Task, type WholeWaysDone } from "./task.ts";
+import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
 
 /** Up to so many bends the whole check stays well under a second; Ctrl-C waits for its end. */
 const ON_THE_SPOT = 4;
@@ -46,10 +47,14 @@ export function answerWhole(job: WholeJob): Promise<WholeAnswer> {
   return worked({ kind: "whole", job } as const, job.part.sheet.pattern.bends.length);
 }
 
-/** The answer to a whole part's job, and what would let it fold. */
-export function answerWholeWays(job: WholeJob, file: WholeFile): Promise<WholeWaysDone> {
-  // Every way is a check of its own: always in the thread.
-  return inThread({ kind: "wholeWays", job, file } as const);
+/** What would let a whole part fold; none where it does. */
+export async function waysForWhole(
+  job: WholeJob,
+  file: WholeFile,
+  answer: WholeAnswer,
+): Promise<readonly WholeWay[]> {
+  if (answer.verdict !== "hits") return [];
+  return worked({ kind: "wholeWays", job, file, answer } as const, job.part.sheet.pattern.bends.length);
 }
 
 /** Every part of a shop on every brake. */
@@ -61,6 +66,13 @@ export function answerShop(shop: Shop): Promise<ShopFit> {
 /** Whether a job still folds with its flats misread. */
 export function answerDoubts(task: Omit<DoubtTask, "kind">): Promise<Done<DoubtTask>> {
   return worked({ kind: "doubt", ...task } as const, task.job.part.bends.length);
+}
+
+/** Whether a whole part still folds with its sizes misread. */
+export function answerWholeDoubts(
+  task: Omit<Extract<Task, { kind: "wholeDoubt" }>, "kind">,
+): Promise<WholeDoubts> {
+  return worked({ kind: "wholeDoubt", ...task } as const, task.answer.blank.bends.length);
 }
 
 async function worked<T extends Task>(task: T, bends: number, judged?: Judged): Promise<Done<T>> {

@@ -6,7 +6,7 @@ import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
-import { readJob } from "../jobFile/readJob.ts";
+import { readAnyJob } from "../jobFile/readAnyJob.ts";
 import { isShop } from "../jobFile/readShop.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { ShopFile } from "../jobFile/shopFile.ts";
@@ -22,11 +22,15 @@ import { barWishes, type WishOptions } from "./barWishes.ts";
 import { type DrawnFiles, paperOption } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
+import { wholeRefused } from "./openJob.ts";
 import { shopFrom } from "./openShop.ts";
 import { Refusal, systemSentence } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeAllOut, writeOut } from "./writeOut.ts";
+
+const ONE_SECTION =
+  "A narrow brake is planned for sections: write the flats and bends across the wall and lip that don't fold as a job of their own, and give it to bar.";
 
 export interface BarOptions extends WishOptions, DrawnFiles {
   readonly stl?: string;
@@ -119,9 +123,10 @@ function filesOf(path: string, text: string): { files: JobFile[]; units: JobFile
     const shop = shopFrom(path, text);
     return { files: unmadeFiles(shop, fitShop(shop).unmade), units: shop.units };
   }
-  const read = readJob(text);
-  if (read.ok) return { files: [read.file], units: read.file.units };
-  throw slipsRefused(path, read.problems);
+  const read = readAnyJob(text);
+  if (!read.ok) throw slipsRefused(path, read.problems);
+  if (read.kind === "whole") throw wholeRefused(path, ONE_SECTION);
+  return { files: [read.file], units: read.file.units };
 }
 
 async function writePlans(

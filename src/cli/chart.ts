@@ -19,6 +19,9 @@ import { table } from "./table.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { writeOut } from "./writeOut.ts";
 
+const OTHER_JOB =
+  "A chart is of return flanges on a brake: give it a job of the same brake with flats and bends.";
+
 export interface ChartOptions extends Omit<DrawnFiles, "dxf"> {
   /** Angles apart by commas. */
   readonly angles?: string;
@@ -30,7 +33,7 @@ export interface ChartOptions extends Omit<DrawnFiles, "dxf"> {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runChart(path: string, options: ChartOptions): Promise<number> {
-  const job = await openJob(path);
+  const job = await openJob(path, OTHER_JOB);
   const chart = flangeChart(job, anglesOf(options.angles));
   const title = `Return flange chart of ${chart.brake}`;
   if (options.svg !== undefined) {

@@ -36,7 +36,7 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
   const read = await openJobsOrWhole(path, options);
-  if ("whole" in read) return checkWholeJob(read.whole, options);
+  if ("whole" in read) return checkWholeJob(read, options);
   const { jobs, ofShop } = read;
   const data: string[] = [];
   let status: 0 | 1 = 0;

@@ -4,18 +4,17 @@
 
 import type { Job } from "../jobFile/job.ts";
 import { orderMade } from "../jobFile/orderMade.ts";
-import { usualDoubtMm } from "../part/sample.ts";
-import { formatLength, parseLength } from "../units/length.ts";
+import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { doubtSentences } from "../words/doubtWords.ts";
-import { lengthWords } from "../words/lengthWords.ts";
 import { verdictSentence } from "../words/verdictWords.ts";
 import { answerDoubts, answerJob } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
-import { openJob } from "./openJob.ts";
+import { openJobOrWhole } from "./openJob.ts";
+import { doubtOption } from "./optionLengths.ts";
 import { doubtPlan, planText } from "./planJson.ts";
-import { Refusal } from "./refusal.ts";
+import { doubtOfWhole } from "./wholeDoubt.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 
 export interface DoubtOptions {
@@ -28,7 +27,9 @@ export interface DoubtOptions {
  * @throws Refusal for input that cannot be worked with
  */
 export async function runDoubt(path: string, options: DoubtOptions): Promise<number> {
-  const { doubtsMm: ofJob, ...job } = await openJob(path);
+  const opened = await openJobOrWhole(path);
+  if ("whole" in opened) return doubtOfWhole(opened, options);
+  const { doubtsMm: ofJob, ...job } = opened.job;
   const doubtsMm = options.by === undefined && ofJob ? ofJob : alike(job, options.by);
   // As read: the doubts are judged here, with those that were asked for.
   const answer = await answerJob(job);
@@ -52,16 +53,9 @@ export async function runDoubt(path: string, options: DoubtOptions): Promise<num
 }
 
 /** One doubt for all flats, as asked for or as callipers usually read. */
-function alike(job: Job, by: string | undefined): readonly Mm[] {
-  const doubtMm = by === undefined ? usualDoubtMm(job.units) : parseLength(by, job.units);
-  const shortest = Math.min(...job.part.flatsMm);
-  if (doubtMm === undefined || doubtMm < 0 || doubtMm >= shortest) {
-    const limit = lengthWords(shortest, job.units);
-    throw new Refusal(
-      `--by is "${by ?? ""}"; it may be a length from 0 to under ${limit}, the shortest flat.`,
-    );
-  }
-  return job.part.flatsMm.map(() => doubtMm);
+function alike({ part: { flatsMm }, units }: Job, by: string | undefined): readonly Mm[] {
+  const doubtMm = doubtOption(by, { mm: Math.min(...flatsMm), what: "the shortest flat" }, units);
+  return flatsMm.map(() => doubtMm);
 }
 
 function offSentence(doubtsMm: readonly Mm[], units: Job["units"]): string {

@@ -4,15 +4,17 @@
 
 import { layOut } from "../blank/blank.ts";
 import { type Nest, type NestQuestion, nestOnSheet } from "../blank/nest.ts";
+import { type NestedBlank, nestedWhole } from "../blank/nestedBlank.ts";
 import type { Job } from "../jobFile/job.ts";
 import { drawNest } from "../pictures/nestDrawing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { lengthFigure, lengthWords } from "../words/lengthWords.ts";
 import { grainWarning } from "../words/warningWords.ts";
+import { BENDS_BOTH_WAYS, TRUE_OUTLINE } from "../words/wholeBlankWords.ts";
 import { type DrawnFiles, writeDrawn } from "./drawnFiles.ts";
 import { inkFor } from "./ink.ts";
-import { openJob } from "./openJob.ts";
+import { openJobOrWhole } from "./openJob.ts";
 import { lengthOption, pairOption } from "./optionLengths.ts";
 import { nestPlan, planText } from "./planJson.ts";
 import { Refusal } from "./refusal.ts";
@@ -36,13 +38,16 @@ const MOST_BLANKS = 20_000;
  * @throws Refusal for input that cannot be worked with
  */
 export async function runNest(path: string, options: NestOptions): Promise<number> {
-  const job = await openJob(path);
-  const question = questionOf(job, options);
+  const opened = await openJobOrWhole(path);
+  const whole = "whole" in opened;
+  const { part, units } = whole ? opened.whole : opened.job;
+  const blank = whole ? nestedWhole(opened.whole.finished ?? opened.whole.part) : blankOfSection(opened.job);
+  const question = questionOf(blank, options, units);
   const nest = nestOnSheet(question);
   const ink = inkFor(process.stdout, process.env);
   const cautions = wrap(CAUTIONS, columnsOf(process.stdout), "").map(ink.faint);
-  const { blank, sheet } = question;
-  const size = `${lengthWords(blank.widthMm, job.units)} by ${lengthWords(blank.lengthMm, job.units)}`;
+  const { sheet } = question;
+  const size = `${lengthWords(blank.widthMm, units)} by ${lengthWords(blank.lengthMm, units)}`;
   if (nest === undefined && options.json) {
     process.stdout.write(planText(nestPlan(nest)));
     return 1;
@@ -54,18 +59,23 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
     );
     return 1;
   }
-  const drawing = drawNest(question, nest, job.units);
+  const drawing = drawNest(question, nest, units, blank.shapeAt);
   const lines = [
     ink.strong(drawing.sentence),
     `Blank ${size}. ${nest.sheets === 1 ? "One sheet" : `${nest.sheets} sheets`}, ${nest.cuts.length} cuts on a sheet, strips first.`,
     "",
-    ...rowTable(nest, job.units),
+    ...rowTable(nest, blank, units),
     "",
-    ...warnings(nest, job),
-    ...rest(nest, sheet.widthMm, job.units),
+    ...warnings(
+      nest,
+      blank,
+      whole ? opened.whole.part.sheet.pattern.bends.length : opened.job.part.bends.length,
+    ),
+    ...(blank.shapeAt ? [TRUE_OUTLINE] : []),
+    ...rest(nest, sheet.widthMm, units),
     "The grain runs along the sheet's length.",
   ];
-  lines.push(...(await writeDrawn(drawing, `Sheet with ${job.part.name}`, job.units, options)));
+  lines.push(...(await writeDrawn(drawing, `Sheet with ${part.name}`, units, options)));
   process.stdout.write(
     options.json ? planText(nestPlan(nest)) : `${[...lines, "", ...cautions].join("\n")}\n`,
   );
@@ -73,7 +83,7 @@ export async function runNest(path: string, options: NestOptions): Promise<numbe
 }
 
 /** Strips in the order in which they come off the sheet; neighbours of one kind share a line. */
-function rowTable(nest: Nest, units: "mm" | "in"): string[] {
+function rowTable(nest: Nest, { bothWays }: NestedBlank, units: "mm" | "in"): string[] {
   const kinds: (readonly [first: number, last: number])[] = [];
   nest.rows.forEach((row, i) => {
     const [first, last] = kinds.at(-1) ?? [0, -1];
@@ -91,7 +101,7 @@ function rowTable(nest: Nest, units: "mm" | "in"): string[] {
       lengthFigure(row.fromMm, units),
       lengthFigure(end.fromMm + end.sizeMm, units),
       `${row.count}`,
-      row.laid === "across" ? "across the grain" : "along the grain",
+      bothWays ? "both ways" : row.laid === "across" ? "across the grain" : "along the grain",
     ];
   });
   const headings = [
@@ -113,17 +123,21 @@ function rest(nest: Nest, widthMm: Mm, units: "mm" | "in"): string[] {
   ];
 }
 
-function warnings(nest: Nest, { part }: Job): string[] {
+function warnings(nest: Nest, { bothWays }: NestedBlank, bends: number): string[] {
+  if (bothWays) return [BENDS_BOTH_WAYS];
   const along = nest.rows.some((row) => row.laid === "along");
-  const warning = along ? grainWarning("along", part.bends.length) : undefined;
+  const warning = along ? grainWarning("along", bends) : undefined;
   return warning === undefined ? [] : [`Strips laid along the grain: ${warning}`];
 }
 
-function questionOf(job: Job, options: NestOptions): NestQuestion {
-  const { part, units } = job;
+function blankOfSection({ part }: Job): NestedBlank {
   if (part.lengthMm === undefined) {
     throw new Refusal("part.length is missing; a nest needs the part's length along its bends.");
   }
+  return { widthMm: layOut(part).developedWidthMm, lengthMm: part.lengthMm };
+}
+
+function questionOf(blank: NestedBlank, options: NestOptions, units: Job["units"]): NestQuestion {
   const wanted = options.count === undefined ? undefined : Number(options.count);
   if (wanted !== undefined && !(Number.isInteger(wanted) && wanted > 0)) {
     throw new Refusal(`--count is "${options.count}"; it may be a whole number from 1.`);
@@ -135,17 +149,16 @@ function questionOf(job: Job, options: NestOptions): NestQuestion {
     units,
     '"48 x 96 in", the second along the grain',
   );
-  const room = (widthMm * lengthMm) / (layOut(part).developedWidthMm * part.lengthMm);
+  const room = (widthMm * lengthMm) / (blank.widthMm * blank.lengthMm);
   if (widthMm > LARGEST_SHEET_MM || lengthMm > LARGEST_SHEET_MM || room > MOST_BLANKS) {
     throw new Refusal(
       `--sheet is "${options.sheet}"; it may be up to 100 m each way and hold up to ${MOST_BLANKS} blanks.`,
     );
   }
-  const blank = { widthMm: layOut(part).developedWidthMm, lengthMm: part.lengthMm };
   return {
     blank,
     sheet: { widthMm, lengthMm },
-    grain: options.anyWay ? "free" : "across",
+    grain: options.anyWay || blank.bothWays ? "free" : "across",
     kerfMm,
     ...(wanted === undefined ? {} : { wanted }),
   };

@@ -34,11 +34,18 @@ export interface Chosen {
 }
 
 /**
- * Reads and resolves a job, and keeps the file as it was written beside it.
+ * Reads and resolves a section's job, and keeps the file as it was written beside it.
  * @throws Refusal naming each problem with its key's path, or where a shop file leaves a choice
  */
-export async function openJobFile(path: string, chosen: Chosen = {}): Promise<OpenedJob> {
-  return onlyJob(path, await openJobs(path, chosen));
+export async function openJobFile(path: string, instead: string): Promise<OpenedJob> {
+  const read = await openJobsOrWhole(path, {});
+  if ("whole" in read) throw wholeRefused(path, instead);
+  return onlyJob(path, read);
+}
+
+/** A whole part where a command takes a section alone; `instead` says what to do. */
+export function wholeRefused(path: string, instead: string): Refusal {
+  return new Refusal(`${jobName(path)} has a part that is more than a section. ${instead}`);
 }
 
 function onlyJob(path: string, { jobs }: Jobs): OpenedJob {
@@ -62,25 +69,13 @@ export async function openJobOrWhole(path: string, chosen: Chosen = {}): Promise
  * Reads and resolves a job.
  * @throws Refusal naming each problem with its key's path, or where a shop file leaves a choice
  */
-export async function openJob(path: string, chosen: Chosen = {}): Promise<Job> {
-  return (await openJobFile(path, chosen)).job;
+export async function openJob(path: string, instead: string): Promise<Job> {
+  return (await openJobFile(path, instead)).job;
 }
 
 /**
- * Reads a job, every job of a shop file, or the part and brake that are chosen from it.
+ * Reads a job, every job of a shop file, or the part and brake that are chosen from it; or the job of a whole part.
  * @throws Refusal naming each problem with its key's path, or where a shop file has no jobs and nothing is chosen
- */
-export async function openJobs(path: string, chosen: Chosen = {}): Promise<Jobs> {
-  const read = await openJobsOrWhole(path, chosen);
-  if (!("whole" in read)) return read;
-  throw new Refusal(
-    `${jobName(path)} has a part that is more than a section: a box, a pattern, ends or spans. This command takes sections; noseroom check, ways, blank and sheet take such parts.`,
-  );
-}
-
-/**
- * The same, or the job of a whole part.
- * @throws Refusal as openJobs does
  */
 export async function openJobsOrWhole(path: string, chosen: Chosen = {}): Promise<Jobs | OpenedWhole> {
   const text = await jobText(path);

@@ -1,8 +1,10 @@
 /**
  * Lengths, sizes and units given as options: read as in a job file, refused in a sentence that names the option.
  */
+import { usualDoubtMm } from "../part/sample.ts";
 import { type LengthUnit, parseLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { lengthWords } from "../words/lengthWords.ts";
 import { Refusal } from "./refusal.ts";
 
 /** Mm or in; inches where it is left out. @throws Refusal for any other word */
@@ -39,4 +41,19 @@ export function pairOption(
   const [a, b] = [first, second].map((one) => (one === undefined ? undefined : parseLength(one, unit)));
   if (more === undefined && a !== undefined && b !== undefined && a > 0 && b > 0) return [a, b];
   throw new Refusal(`${option} is "${written}"; it may be two lengths, ${hint}.`);
+}
+
+/**
+ * How far sizes may be off, as asked for or as callipers usually read.
+ * @throws Refusal for what is no length, or not less than the smallest size
+ */
+export function doubtOption(
+  by: string | undefined,
+  smallest: { readonly mm: Mm; readonly what: string },
+  units: LengthUnit,
+): Mm {
+  const doubtMm = by === undefined ? usualDoubtMm(units) : parseLength(by, units);
+  if (doubtMm !== undefined && doubtMm >= 0 && doubtMm < smallest.mm) return doubtMm;
+  const limit = lengthWords(smallest.mm, units);
+  throw new Refusal(`--by is "${by ?? ""}"; it may be a length from 0 to under ${limit}, ${smallest.what}.`);
 }

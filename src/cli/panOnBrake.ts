@@ -8,11 +8,11 @@ import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeFile } from "../jobFile/wholeSchema.ts";
 import { writeWhole } from "../jobFile/writeJob.ts";
 import { writtenLength } from "../jobFile/writtenLength.ts";
-import { answerWhole } from "./answerJob.ts";
+import { answerWhole, waysForWhole } from "./answerJob.ts";
 import type { Ink } from "./ink.ts";
 import { openJobOrWhole } from "./openJob.ts";
 import { slipsRefused } from "./slips.ts";
-import { wholeReportLines } from "./wholeReport.ts";
+import { cautionLines, wholeReportLines, wholeWayLines } from "./wholeReport.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
 export interface PanOnBrake extends WriteOptions {
@@ -45,8 +45,12 @@ export async function panOnBrake(
     await writeOut(options.output, writeWhole(file), options);
     written.push("", `Written as a job: ${options.output}. Now: noseroom sheet ${options.output} --pdf FILE`);
   }
-  const answer = await answerWhole(read.job);
-  return { answer, lines: [...wholeReportLines(read.job, answer, look.ink, look.columns), ...written] };
+  const checked = await answerWhole(read.job);
+  const answer = { ...checked, remedies: await waysForWhole(read.job, file, checked) };
+  const { ink, columns } = look;
+  const ways = answer.verdict === "hits" ? wholeWayLines(answer.remedies, ink, columns) : [];
+  const report = wholeReportLines(read.job, answer, ink, columns);
+  return { answer, lines: [...report, ...ways, ...written, ...cautionLines(ink, columns)] };
 }
 
 function fileOf(

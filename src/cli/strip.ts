@@ -39,6 +39,9 @@ const READINGS = [
   "units",
 ] as const;
 
+const WITHOUT_JOB =
+  "Run strip without a job, and type the K-factor and the overbends that it prints into this one.";
+
 /** A calliper in a shop reads to so much: common practice, no source. */
 const READING_MM: Mm = 0.1;
 
@@ -47,7 +50,7 @@ const READING_MM: Mm = 0.1;
  * @throws Refusal for readings that cannot be worked with, or a file that cannot be written
  */
 export async function runStrip(path: string | undefined, options: StripOptions): Promise<number> {
-  const opened = path === undefined ? undefined : await openJobFile(path);
+  const opened = path === undefined ? undefined : await openJobFile(path, WITHOUT_JOB);
   const read =
     options.record === undefined
       ? stripReadings(opened?.job, options, today())

@@ -11,13 +11,15 @@ import type { Job } from "../jobFile/job.ts";
 import type { JobFile } from "../jobFile/schema.ts";
 import type { Shop } from "../jobFile/shopFile.ts";
 import type { ShopFit } from "../jobFile/shopFit.ts";
-import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
+import type { WholeAnswer, WholeDoubts } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import type { WholeFile } from "../jobFile/wholeSchema.ts";
 import type { WholeWay } from "../jobFile/wholeWay.ts";
 import type { Watch } from "../order/judge.ts";
+import type { Mm } from "../units/quantity.ts";
 import { fitShop } from "../ways/shopFit.ts";
 import { type WaysOutOptions, waysOut } from "../ways/waysOut.ts";
+import { wholeDoubts } from "../ways/wholeDoubts.ts";
 import { wholeWays } from "../ways/wholeWays.ts";
 
 /** A job, and the file that it was read from where ways out are wanted: they are changes to the file. */
@@ -51,14 +53,21 @@ export interface WholeTask {
   readonly job: WholeJob;
 }
 
-/** A whole part's job with its file, for what would let it fold. */
+/** A whole part's checked job with its file, for what would let it fold. */
 export interface WholeWaysTask {
   readonly kind: "wholeWays";
   readonly job: WholeJob;
   readonly file: WholeFile;
+  readonly answer: WholeAnswer;
 }
 
-export type Task = JobTask | ShopTask | DoubtTask | WholeTask | WholeWaysTask;
+/** The same with its sizes misread by so much. */
+export interface WholeDoubtTask extends Omit<WholeWaysTask, "kind" | "job"> {
+  readonly kind: "wholeDoubt";
+  readonly byMm: Mm;
+}
+
+export type Task = JobTask | ShopTask | DoubtTask | WholeTask | WholeWaysTask | WholeDoubtTask;
 export type Done<T extends Task> = T extends JobTask
   ? Answer
   : T extends ShopTask
@@ -66,13 +75,10 @@ export type Done<T extends Task> = T extends JobTask
     : T extends WholeTask
       ? WholeAnswer
       : T extends WholeWaysTask
-        ? WholeWaysDone
-        : DoubtsAnswer;
-
-export interface WholeWaysDone {
-  readonly answer: WholeAnswer;
-  readonly ways: readonly WholeWay[];
-}
+        ? readonly WholeWay[]
+        : T extends WholeDoubtTask
+          ? WholeDoubts
+          : DoubtsAnswer;
 
 /** Does the work; `watch` is told how far a search is, `judged` the answer to a job before ways out are looked for. */
 export function done<T extends Task>(task: T, watch?: Watch, judged?: (answer: Answer) => void): Done<T> {
@@ -82,10 +88,8 @@ export function done<T extends Task>(task: T, watch?: Watch, judged?: (answer: A
 function resultOf(task: Task, watch?: Watch, judged?: (answer: Answer) => void): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "whole") return checkWhole(task.job, watch);
-  if (task.kind === "wholeWays") {
-    const answer = checkWhole(task.job, watch);
-    return { answer, ways: wholeWays(task.file, task.job, answer, watch) };
-  }
+  if (task.kind === "wholeWays") return wholeWays(task.file, task.job, task.answer, watch);
+  if (task.kind === "wholeDoubt") return wholeDoubts(task.file, task.answer, task.byMm, watch);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [], pairs = false } = task;
   const answer = task.answer ?? check(job, watch);

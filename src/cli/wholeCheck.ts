@@ -1,31 +1,46 @@
 /**
- * `noseroom check` of a whole part.
+ * `noseroom check` of a whole part: the verdict at once, then what would let it fold.
  */
-import type { WholeJob } from "../jobFile/wholeJob.ts";
-import { answerWhole } from "./answerJob.ts";
+import { answerWhole, waysForWhole } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
-import { wholeReportLines } from "./wholeReport.ts";
+import type { OpenedWhole } from "./openJob.ts";
+import { Refusal } from "./refusal.ts";
+import { cautionLines, wholeReportLines, wholeWayLines } from "./wholeReport.ts";
 import { writeStrokePictures } from "./wholeSheet.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
 interface WholeCheckOptions extends WriteOptions {
   readonly json?: boolean;
+  readonly orders?: boolean;
   /** Folder for the pictures. */
   readonly svg?: string;
 }
 
 /** Prints the answer and gives the exit status. */
-export async function checkWholeJob(job: WholeJob, options: WholeCheckOptions): Promise<number> {
+export async function checkWholeJob(
+  { whole: job, file }: OpenedWhole,
+  options: WholeCheckOptions,
+): Promise<number> {
+  if (options.orders)
+    throw new Refusal("--orders lists those of a section; leave it away to see the best order of this part.");
   const answer = await answerWhole(job);
   const pictures =
     options.svg === undefined ? [] : await writeStrokePictures(options.svg, job, answer, options);
+  const status = answer.verdict === "hits" ? 1 : 0;
+  if (options.json) {
+    const remedies = await waysForWhole(job, file, answer);
+    process.stdout.write(`${answerJson({ ...answer, remedies })}\n`);
+    return status;
+  }
   const ink = inkFor(process.stdout, process.env);
-  const drawn = pictures.length > 0 ? ["", "Pictures", ...pictures.map((file) => `  ${file}`)] : [];
-  const text = options.json
-    ? answerJson(answer)
-    : [...wholeReportLines(job, answer, ink, columnsOf(process.stdout)), ...drawn].join("\n");
-  process.stdout.write(`${text}\n`);
-  return answer.verdict === "hits" ? 1 : 0;
+  const columns = columnsOf(process.stdout);
+  const print = (lines: readonly string[]) => process.stdout.write(`${lines.join("\n")}\n`);
+  print(wholeReportLines(job, answer, ink, columns));
+  // Ways take long to try; whoever has read enough may stop here.
+  if (status === 1) print(wholeWayLines(await waysForWhole(job, file, answer), ink, columns));
+  if (pictures.length > 0) print(["", "Pictures", ...pictures.map((path) => `  ${path}`)]);
+  print(cautionLines(ink, columns));
+  return status;
 }

@@ -3,14 +3,16 @@
  */
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
+import type { WholeWay } from "../jobFile/wholeWay.ts";
 import { CAUTIONS } from "../words/cautions.ts";
 import { wholeJobSentences, wholeSections, wholeTable } from "../words/wholeReport.ts";
+import { NO_WHOLE_WAY } from "../words/wholeWayWords.ts";
 import { wholeVerdict } from "../words/wholeWords.ts";
 import type { Ink } from "./ink.ts";
 import { table } from "./table.ts";
 import { wrap } from "./wrap.ts";
 
-/** The whole report, one string a line; sentences no wider than `columns`. */
+/** The report as far as a check tells it, one string a line; sentences no wider than `columns`. */
 export function wholeReportLines(
   job: WholeJob,
   answer: WholeAnswer,
@@ -31,7 +33,24 @@ export function wholeReportLines(
       ink.strong(title),
       ...sentences.flatMap((sentence) => wrap(sentence, columns, "  ")),
     ]),
-    "",
-    ...wrap(CAUTIONS, columns, "").map(ink.faint),
   ];
+}
+
+/** What would let it fold, under the report. */
+export function wholeWayLines(
+  ways: readonly WholeWay[],
+  ink: Ink,
+  columns = Number.POSITIVE_INFINITY,
+): string[] {
+  const sentences = ways.length === 0 ? [NO_WHOLE_WAY] : ways.map(({ sentence }) => sentence);
+  return [
+    "",
+    ink.strong("Ways out, each checked again"),
+    ...sentences.flatMap((sentence) => wrap(sentence, columns, "  ")),
+  ];
+}
+
+/** The last lines of every report. */
+export function cautionLines(ink: Ink, columns = Number.POSITIVE_INFINITY): string[] {
+  return ["", ...wrap(CAUTIONS, columns, "").map(ink.faint)];
 }

@@ -3,12 +3,13 @@
  */
 import { withKeys } from "../jobFile/wholeWay.ts";
 import { writeWhole } from "../jobFile/writeJob.ts";
-import { CAUTIONS } from "../words/cautions.ts";
+import { NO_WHOLE_WAY } from "../words/wholeWayWords.ts";
 import { wholeVerdict } from "../words/wholeWords.ts";
-import { answerWholeWays } from "./answerJob.ts";
+import { answerWhole, waysForWhole } from "./answerJob.ts";
 import { inkFor } from "./ink.ts";
 import type { OpenedWhole } from "./openJob.ts";
 import { Refusal } from "./refusal.ts";
+import { cautionLines } from "./wholeReport.ts";
 import { columnsOf, wrap } from "./wrap.ts";
 import { type WriteOptions, writeOut } from "./writeOut.ts";
 
@@ -23,7 +24,8 @@ interface WholeWaysOptions extends WriteOptions {
 export async function waysOfWhole({ whole, file }: OpenedWhole, options: WholeWaysOptions): Promise<number> {
   if (options.shop !== undefined)
     throw new Refusal("--shop is for sections; of a whole part we change the job's own brake and part only.");
-  const { answer, ways } = await answerWholeWays(whole, file);
+  const answer = await answerWhole(whole);
+  const ways = await waysForWhole(whole, file, answer);
   const folds = answer.verdict !== "hits";
   if (options.take !== undefined) {
     const way = ways[Number(options.take) - 1];
@@ -43,16 +45,15 @@ export async function waysOfWhole({ whole, file }: OpenedWhole, options: WholeWa
   else {
     const ink = inkFor(process.stdout, process.env);
     const columns = columnsOf(process.stdout);
-    const none = folds ? "Nothing needs changing." : "None of the single changes that we tried lets it fold.";
+    const none = folds ? "Nothing needs changing." : NO_WHOLE_WAY;
     const lines = [
       ...wrap(wholeVerdict(whole, answer), columns, "").map(ink.strong),
       "",
       ...(ways.length === 0
-        ? [none]
+        ? wrap(none, columns, "")
         : ways.flatMap(({ sentence }, i) => wrap(`${i + 1}. ${sentence}`, columns, ""))),
       ...(ways.length === 0 ? [] : ["", "Take one with: noseroom ways JOB --take 1 -o NEW.json"]),
-      "",
-      ...wrap(CAUTIONS, columns, "").map(ink.faint),
+      ...cautionLines(ink, columns),
     ];
     process.stdout.write(`${lines.join("\n")}\n`);
   }

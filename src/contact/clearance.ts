@@ -6,7 +6,7 @@
 import { AT_REST, type Swing } from "../motion/swing.ts";
 import { FLAT, JOINT, type Look, type Side, WHOLE } from "./element.ts";
 import type { Features } from "./features.ts";
-import { leastDistance, noDistance } from "./leastDistance.ts";
+import { LeastDistanceSearch } from "./leastDistance.ts";
 import type { Machine } from "./machine.ts";
 import type { SeatPieces } from "./seatPieces.ts";
 import type { SideChecks } from "./sideChecks.ts";
@@ -30,7 +30,7 @@ export class ClearanceChecks {
   private readonly pieces: SeatPieces;
   private readonly machine: Machine;
   private readonly a: Features;
-  private readonly found = noDistance();
+  private readonly search = new LeastDistanceSearch();
 
   constructor(private readonly checks: SideChecks) {
     this.pieces = checks.pieces;
@@ -196,10 +196,8 @@ export class ClearanceChecks {
     partIsFixed: boolean,
     record: ClearanceRecord,
   ): void {
-    const { found, checks } = this;
-    found.mm = record.mm;
-    leastDistance(A, B, swing, checks.curve, checks.meeting, found);
-    if (found.mm >= record.mm) return;
+    const found = this.search.find(A, B, swing, record.mm);
+    if (!found) return;
     record.mm = found.mm;
     let [c, s] = [1, 0];
     // Measured in the frame of the leaf: turn both points with it.

@@ -15,6 +15,10 @@ const ANY_DIRECTION = -2;
 /** How the start of the moving flat is cut while the bend zone grows into it (src/model.md, section 5). */
 export type CutRule = "none" | "pastZone" | "onlyUncut" | "onlyCut";
 
+/** Where a body has none of a kind. */
+const NONE = new Float64Array(0);
+const NO_TAGS = new Int32Array(0);
+
 const NO_SLIDE: Slide = { slideTan: 0, slideTurn: 0 };
 
 export class Features {
@@ -77,6 +81,7 @@ export class Features {
     const store = new ArrayBuffer(8 * (8 * segments + 7 * rounds + 7 * hollows));
     let at = 0;
     const f = (n: number) => {
+      if (n === 0) return NONE;
       const view = new Float64Array(store, at, n);
       at += 8 * n;
       return view;
@@ -88,10 +93,10 @@ export class Features {
       f(segments),
       f(segments),
     ];
-    this.segTag = new Int32Array(segments);
+    this.segTag = segments === 0 ? NO_TAGS : new Int32Array(segments);
     [this.roundX, this.roundY, this.roundR, this.roundMx] = [f(rounds), f(rounds), f(rounds), f(rounds)];
     [this.roundMy, this.roundCos, this.roundReach] = [f(rounds), f(rounds), f(rounds)];
-    this.roundTag = new Int32Array(rounds);
+    this.roundTag = rounds === 0 ? NO_TAGS : new Int32Array(rounds);
     [this.hollowX, this.hollowY, this.hollowR, this.hollowMx] = [
       f(hollows),
       f(hollows),
@@ -99,7 +104,7 @@ export class Features {
       f(hollows),
     ];
     [this.hollowMy, this.hollowCos, this.hollowReach] = [f(hollows), f(hollows), f(hollows)];
-    this.hollowTag = new Int32Array(hollows);
+    this.hollowTag = hollows === 0 ? NO_TAGS : new Int32Array(hollows);
   }
 
   clear(): void {

@@ -4,21 +4,20 @@
  * less the pivot). Ends count as met, with a millionth of a micrometre to spare, so that neighbours leave no gap between them.
  */
 import { slideBy } from "../motion/slide.ts";
-import type { Swing } from "../motion/swing.ts";
 import type { Features } from "./features.ts";
 
 const SPARE = 1e-9;
 
 export type PairKind = "roundOnEdge" | "edgeOnRound" | "roundOnRound" | "roundInHollow" | "hollowOnRound";
 
-/** One pair under test; the kernel fills it in place. */
+/** One pair under test; a search of pairs fills in its own. */
 export class Meeting {
   kind: PairKind = "roundOnEdge";
   moving!: Features;
   fixed!: Features;
   a = 0;
   b = 0;
-  /** Points of the last meeting found: on the moving body, on the fixed one, relative to the pivot. */
+  /** Points where it met last: on the moving body, on the fixed one, relative to the pivot. */
   movingX = 0;
   movingY = 0;
   fixedX = 0;
@@ -42,7 +41,7 @@ export class Meeting {
     const along = (x - B.segX[b]!) * ux + (y - B.segY[b]!) * uy;
     if (along < -SPARE || along > B.segLength[b]! + SPARE) return false;
     // Toward the edge is against its outward normal (uy, −ux).
-    if (!within(A, a, -uy, ux, c, s)) return false;
+    if (!this.inMovingArc(-uy * c + ux * s, ux * c + uy * s)) return false;
     const r = A.roundR[a]!;
     this.movingX = x - r * uy;
     this.movingY = y + r * ux;
@@ -103,7 +102,7 @@ export class Meeting {
     if (hollowA) {
       const inArc = (dx * c + dy * s) * A.hollowMx[a]! + (dy * c - dx * s) * A.hollowMy[a]!;
       if (inArc < A.hollowCos[a]! - SPARE) return false;
-    } else if (!within(A, a, dx, dy, c, s)) return false;
+    } else if (!this.inMovingArc(dx * c + dy * s, dy * c - dx * s)) return false;
     const ra = hollowA ? A.hollowR[a]! : A.roundR[a]!;
     const rb = back * (hollowB ? B.hollowR[b]! : B.roundR[b]!);
     this.movingX = x + dx * ra;
@@ -112,15 +111,25 @@ export class Meeting {
     this.fixedY = by + dy * rb;
     return true;
   }
-}
 
-/** Whether the direction (dx, dy), given in the fixed frame, lies within the arc of moving round `a`. */
-function within(A: Features, a: number, dx: number, dy: number, c: number, s: number): boolean {
-  const cone = A.roundCos[a]!;
-  if (cone < -1.5) return true;
-  const ax = dx * c + dy * s;
-  const ay = dy * c - dx * s;
-  return ax * A.roundMx[a]! + ay * A.roundMy[a]! >= cone - SPARE;
+  get movingTag(): number {
+    const { moving: A, a, kind } = this;
+    if (kind === "edgeOnRound") return A.segTag[a]!;
+    return kind === "hollowOnRound" ? A.hollowTag[a]! : A.roundTag[a]!;
+  }
+
+  get fixedTag(): number {
+    const { fixed: B, b, kind } = this;
+    if (kind === "roundOnEdge") return B.segTag[b]!;
+    return kind === "roundInHollow" ? B.hollowTag[b]! : B.roundTag[b]!;
+  }
+
+  /** Whether a direction, given in the moving frame, lies within the arc of the moving round. */
+  private inMovingArc(dx: number, dy: number): boolean {
+    const { moving: A, a } = this;
+    const cone = A.roundCos[a]!;
+    return cone < -1.5 || dx * A.roundMx[a]! + dy * A.roundMy[a]! >= cone - SPARE;
+  }
 }
 
 /** Whether the moving flat's start, or a point of the flat, is past the bend zone at this angle. */
@@ -135,22 +144,4 @@ function cutAllows(meeting: Meeting, phi: number, u: number): boolean {
   }
   const past = A.cutTan * half - (A.cutStart + slideBy(A.cutSlide, half, phi));
   return A.cutRule === "onlyCut" ? past > A.cutFrom + 1e-12 && past < A.cutTo : past <= 1e-12;
-}
-
-/** Whether node j of a swing is a meeting. */
-export function meetsAtNode(meeting: Meeting, swing: Swing, j: number): boolean {
-  const phi = j === swing.steps ? swing.sweepRad : swing.fromRad + j * swing.stepRad;
-  return meeting.meets(phi, swing.cos[j]!, swing.sin[j]!, swing.slide[j]!);
-}
-
-/** Tag of the moving feature of a meeting. */
-export function movingTag(m: Meeting): number {
-  if (m.kind === "edgeOnRound") return m.moving.segTag[m.a]!;
-  return m.kind === "hollowOnRound" ? m.moving.hollowTag[m.a]! : m.moving.roundTag[m.a]!;
-}
-
-/** Tag of the fixed feature of a meeting. */
-export function fixedTag(m: Meeting): number {
-  if (m.kind === "roundOnEdge") return m.fixed.segTag[m.b]!;
-  return m.kind === "roundInHollow" ? m.fixed.hollowTag[m.b]! : m.fixed.roundTag[m.b]!;
 }

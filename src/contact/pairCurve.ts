@@ -5,91 +5,75 @@
  */
 import type { Swing } from "../motion/swing.ts";
 
-/** Seven coefficients k0 … k6. */
-export type PairCurve = Float64Array;
+/** One curve at a time, set anew for each pair: a sweep has dozens of them. */
+export class PairCurve {
+  k0 = 0;
+  k1 = 0;
+  k2 = 0;
+  k3 = 0;
+  k4 = 0;
+  k5 = 0;
+  k6 = 0;
 
-export function makePairCurve(): PairCurve {
-  return new Float64Array(7);
-}
+  /** Moving point (U, V) over a fixed line n·p = off: f = signed distance outside the line. */
+  pointOverLine(U: number, V: number, nx: number, ny: number, off: number): void {
+    this.k0 = -off;
+    this.k1 = U * nx + V * ny;
+    this.k2 = U * ny - V * nx;
+    this.k3 = 0;
+    this.k4 = nx;
+    this.k5 = ny;
+    this.k6 = 0;
+  }
 
-/** Moving point (U, V) over a fixed line n·p = off: f = signed distance outside the line, less `less`. */
-export function pointOverLine(
-  k: PairCurve,
-  U: number,
-  V: number,
-  nx: number,
-  ny: number,
-  off: number,
-  less: number,
-): void {
-  k[0] = -off - less;
-  k[1] = U * nx + V * ny;
-  k[2] = U * ny - V * nx;
-  k[3] = 0;
-  k[4] = nx;
-  k[5] = ny;
-  k[6] = 0;
-}
+  /** Fixed point (x, y) over a moving line m·p = off: f = signed distance outside the line. */
+  lineOverPoint(x: number, y: number, mx: number, my: number, off: number): void {
+    this.k0 = -off;
+    this.k1 = mx * x + my * y;
+    this.k2 = mx * y - my * x;
+    this.k3 = -mx;
+    this.k4 = 0;
+    this.k5 = 0;
+    this.k6 = 0;
+  }
 
-/** Fixed point (x, y) over a moving line m·p = off: f = signed distance outside the line, less `less`. */
-export function lineOverPoint(
-  k: PairCurve,
-  x: number,
-  y: number,
-  mx: number,
-  my: number,
-  off: number,
-  less: number,
-): void {
-  k[0] = -off - less;
-  k[1] = mx * x + my * y;
-  k[2] = mx * y - my * x;
-  k[3] = -mx;
-  k[4] = 0;
-  k[5] = 0;
-  k[6] = 0;
-}
+  /** Squared distance between a moving point (U, V) and a fixed point (x, y); `sign` −1 turns it over. */
+  pointFromPoint(U: number, V: number, x: number, y: number, sign: number): void {
+    this.k0 = sign * (U * U + V * V + x * x + y * y);
+    this.k1 = -2 * sign * (U * x + V * y);
+    this.k2 = -2 * sign * (U * y - V * x);
+    this.k3 = 2 * sign * U;
+    this.k4 = -2 * sign * x;
+    this.k5 = -2 * sign * y;
+    this.k6 = sign;
+  }
 
-/** Squared distance between a moving point (U, V) and a fixed point (x, y), less `less`; `sign` −1 turns it over. */
-export function pointFromPoint(
-  k: PairCurve,
-  U: number,
-  V: number,
-  x: number,
-  y: number,
-  less: number,
-  sign: number,
-): void {
-  k[0] = sign * (U * U + V * V + x * x + y * y - less);
-  k[1] = -2 * sign * (U * x + V * y);
-  k[2] = -2 * sign * (U * y - V * x);
-  k[3] = 2 * sign * U;
-  k[4] = -2 * sign * x;
-  k[5] = -2 * sign * y;
-  k[6] = sign;
-}
+  /** Takes `by` off at every angle. */
+  lower(by: number): void {
+    this.k0 = this.k0 - by;
+  }
 
-/** f where cos φ = c, sin φ = s and the slide is u. */
-export function curveValue(k: PairCurve, c: number, s: number, u: number): number {
-  return k[0]! + k[1]! * c + k[2]! * s + u * (k[3]! + k[4]! * c + k[5]! * s + k[6]! * u);
-}
+  /** f where cos φ = c, sin φ = s and the slide is u. */
+  value(c: number, s: number, u: number): number {
+    return this.k0 + this.k1 * c + this.k2 * s + u * (this.k3 + this.k4 * c + this.k5 * s + this.k6 * u);
+  }
 
-/** f′ there, with u1 the slide's rate; `turns` 0 for a motion that only slides. */
-export function curveRate(k: PairCurve, turns: number, c: number, s: number, u: number, u1: number): number {
-  return (
-    u1 * (k[3]! + k[4]! * c + k[5]! * s + 2 * k[6]! * u) +
-    turns * (k[2]! * c - k[1]! * s + u * (k[5]! * c - k[4]! * s))
-  );
-}
+  /** f′ there, with u1 the slide's rate; `turns` 0 for a motion that only slides. */
+  rate(turns: number, c: number, s: number, u: number, u1: number): number {
+    return (
+      u1 * (this.k3 + this.k4 * c + this.k5 * s + 2 * this.k6 * u) +
+      turns * (this.k2 * c - this.k1 * s + u * (this.k5 * c - this.k4 * s))
+    );
+  }
 
-/** A bound on |f″| over the whole swing. */
-export function curveBend(k: PairCurve, swing: Swing): number {
-  const turning = Math.sqrt(k[1]! * k[1]! + k[2]! * k[2]!);
-  const sliding = Math.sqrt(k[4]! * k[4]! + k[5]! * k[5]!);
-  const { maxSlide, maxSlideRate, maxSlideBend, turns } = swing;
-  return (
-    turns * (turning + sliding * (2 * maxSlideRate + maxSlide)) +
-    (Math.abs(k[3]!) + sliding) * maxSlideBend +
-    2 * Math.abs(k[6]!) * (maxSlideRate * maxSlideRate + maxSlide * maxSlideBend)
-  );
+  /** A bound on |f″| over the whole swing. */
+  mostBend({ maxSlide, maxSlideRate, maxSlideBend, turns }: Swing): number {
+    const turning = Math.sqrt(this.k1 * this.k1 + this.k2 * this.k2);
+    const sliding = Math.sqrt(this.k4 * this.k4 + this.k5 * this.k5);
+    return (
+      turns * (turning + sliding * (2 * maxSlideRate + maxSlide)) +
+      (Math.abs(this.k3) + sliding) * maxSlideBend +
+      2 * Math.abs(this.k6) * (maxSlideRate * maxSlideRate + maxSlide * maxSlideBend)
+    );
+  }
 }

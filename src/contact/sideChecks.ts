@@ -4,18 +4,15 @@
  * Pairs checked: moving × {clamp, bed, frame, leaf}, clamped × {clamp, bed, frame, leaf}, moving × clamped.
  */
 import type { Seat } from "../motion/seat.ts";
-import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Mm } from "../units/quantity.ts";
 import { outOfTheWay } from "./blockedHeights.ts";
 import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
-import { type ContactFound, firstContact } from "./firstContact.ts";
+import { FirstContactSearch } from "./firstContact.ts";
 import { FACE_INSET_MM } from "./gaps.ts";
 import type { Machine } from "./machine.ts";
-import { fixedTag, Meeting, movingTag } from "./meeting.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "./overlap.ts";
-import { makePairCurve } from "./pairCurve.ts";
 import { SeatPieces } from "./seatPieces.ts";
 import { leadingDirection, lowestDirection, trailingDirection } from "./sector.ts";
 import type { SolidBody } from "./solidBody.ts";
@@ -48,11 +45,9 @@ export class SideChecks {
   readonly fixedNames: readonly Member[];
   /** What stays where it is while the clamp rises: bed, leaf and frame. */
   readonly still: readonly SolidBody[];
-  readonly curve = makePairCurve();
-  readonly meeting = new Meeting();
   readonly a: Features;
   readonly b: Features;
-  private readonly found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
+  private readonly search = new FirstContactSearch();
   private readonly spot: Spot = { x: 0, y: 0 };
   /** The leaf lies below the pivot's level at rest. */
   readonly leafLow: boolean;
@@ -80,7 +75,13 @@ export class SideChecks {
     if (side === "moving" && pieces.leafRising) {
       // Whether there is room for the begun part where the leaf is at rest is a matter of loading (step.ts).
       pieces.begunElement(a, k, formed, FOR_CONTACT);
-      this.swept(this.machine.leaf.features, a, pieces.leafRising, "leaf", fixedTag, record);
+      this.swept(
+        this.machine.leaf.features,
+        a,
+        pieces.leafRising,
+        { member: "leaf", tag: "fixedTag" },
+        record,
+      );
     } else {
       if (side === "moving") pieces.movingAtRest(a, k, formed, FACE_INSET_MM);
       else pieces.element(a, { side, k, formed }, FOR_CONTACT);
@@ -91,7 +92,13 @@ export class SideChecks {
     if (side === "clamped") {
       // A leaf that lies below the pivot's level at rest leads with its face, in direction φ.
       if (this.leafLow && a.minY >= 0 && trailingDirection(a, 0) > this.seat.sweepRad) return;
-      this.swept(this.machine.leaf.features, a, pieces.leafTurning, "leaf", fixedTag, record);
+      this.swept(
+        this.machine.leaf.features,
+        a,
+        pieces.leafTurning,
+        { member: "leaf", tag: "fixedTag" },
+        record,
+      );
       return;
     }
     // Laid anew where it lay begun, or cut as at rest.
@@ -111,9 +118,16 @@ export class SideChecks {
     for (let i = 0; i < this.fixed.length; i++) {
       const body = this.fixed[i]!;
       if (leading < body.leastDirection && lowest > body.mostDirection - 2 * Math.PI) continue;
-      this.swept(F, body.features, swing, this.fixedNames[i]!, movingTag, record);
+      this.swept(F, body.features, swing, { member: this.fixedNames[i]!, tag: "movingTag" }, record);
     }
-    if (ridesLeaf) this.swept(F, this.machine.leaf.features, this.pieces.sliding, "leaf", movingTag, record);
+    if (ridesLeaf)
+      this.swept(
+        F,
+        this.machine.leaf.features,
+        this.pieces.sliding,
+        { member: "leaf", tag: "movingTag" },
+        record,
+      );
   }
 
   /** Lowers `record` to the first contact of moving element m with clamped element c. The two flats at the bend can't meet. */
@@ -129,15 +143,15 @@ export class SideChecks {
     }
     if (this.inRun("moving", m, formedMoving))
       pieces.element(a, { side: "moving", k: m, formed: formedMoving }, FOR_CONTACT);
-    this.swept(a, b, pieces.turning, "part", movingTag, record);
+    this.swept(a, b, pieces.turning, { member: "part", tag: "movingTag" }, record);
     // What has come through the bend zone, which is checked against nothing, may meet the flat where it starts.
     if (b.near > pieces.startReachMm) return;
     if (m === 0) {
       pieces.movingStart(a, FACE_INSET_MM);
-      this.swept(a, b, pieces.turning, "part", movingTag, record);
+      this.swept(a, b, pieces.turning, { member: "part", tag: "movingTag" }, record);
     }
     if (pieces.startCut && pieces.cutStart(a, m, formedMoving, FACE_INSET_MM))
-      this.swept(a, b, pieces.startCut, "part", movingTag, record);
+      this.swept(a, b, pieces.startCut, { member: "part", tag: "movingTag" }, record);
   }
 
   /** Lowers `record` to the first contact of the swinging leaf itself with clamp and bed. */
@@ -149,7 +163,7 @@ export class SideChecks {
       if (record.phiRad > 0 && bordersOverlap(leafWellOff, body.features, this.spot)) {
         this.note(record, 0, member, THE_LEAF);
       }
-      this.swept(leafJustOff, body.features, this.pieces.leafTurning, member, () => THE_LEAF, record);
+      this.swept(leafJustOff, body.features, this.pieces.leafTurning, { member }, record);
     }
   }
 
@@ -178,32 +192,24 @@ export class SideChecks {
     record.y = this.spot.y;
   }
 
-  /** `tagOf` gives the tag of the part's feature. */
+  /** `tag` says which of the two is the part; the leaf itself where neither is. */
   private swept(
     A: Features,
     B: Features,
     swing: Swing,
-    member: Member,
-    tagOf: (meeting: Meeting) => number,
+    { member, tag }: { readonly member: Member; readonly tag?: "movingTag" | "fixedTag" },
     record: ContactRecord,
   ): void {
     const limit = Math.min(record.phiRad, this.seat.sweepRad);
-    const { found, meeting } = this;
-    const phi = firstContact(A, B, swing, limit, this.curve, meeting, found);
-    if (phi === Infinity) return;
-    [meeting.kind, meeting.a, meeting.b] = [found.kind, found.a, found.b];
-    const c = swing.turns ? Math.cos(phi) : 1;
-    const s = swing.turns ? Math.sin(phi) : 0;
-    meeting.meets(phi, c, s, slideAt(swing, phi));
-    this.spot.x = meeting.fixedX;
-    this.spot.y = meeting.fixedY;
+    const found = this.search.find(A, B, swing, limit);
+    if (!found) return;
+    [this.spot.x, this.spot.y] = [found.x, found.y];
     if (swing === this.pieces.sliding) {
       // Found in the frame of the leaf: turn the point with it.
-      const [cos, sin] = [Math.cos(phi), Math.sin(phi)];
-      this.spot.x = cos * meeting.fixedX - sin * meeting.fixedY;
-      this.spot.y = sin * meeting.fixedX + cos * meeting.fixedY;
+      const [cos, sin] = [Math.cos(found.phiRad), Math.sin(found.phiRad)];
+      [this.spot.x, this.spot.y] = [cos * found.x - sin * found.y, sin * found.x + cos * found.y];
     }
-    this.note(record, phi, member, tagOf(meeting));
+    this.note(record, found.phiRad, member, tag ? found[tag] : THE_LEAF);
   }
 }
 

@@ -18,6 +18,7 @@ const PART_LENGTHS = [
   "bends.*.insideRadius",
   "bends.*.deduction",
   "bends.*.gap",
+  "bends.*.offset",
   "doubts",
   "doubts.*",
   "cutOuts.*.across.*",

@@ -142,9 +142,10 @@ function readCorners(
     refuse(reading, "part.box.corners", found, `"open", since the ${slanted} wall does not stand square`);
     return undefined;
   }
-  if (corners === "meet") return { kind: "meet", gapMm: gap === undefined ? 0 : gapMm };
+  const givenMm = gap === undefined ? 0 : gapMm;
+  if (corners === "meet") return { kind: "meet", gapMm: givenMm };
   const sizeMm = lengthAt(reading, "part.box.corners.tab", corners.tab, "above0");
-  return { kind: "tab", sizeMm, side: corners.on ?? "inside", bends: tabBends };
+  return { kind: "tab", sizeMm, side: corners.on ?? "inside", gapMm: givenMm, bends: tabBends };
 }
 
 function noteBoxFault(

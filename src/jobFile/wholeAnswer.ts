@@ -8,7 +8,7 @@ import type { WholeMember } from "../pattern/strokeBodies.ts";
 import type { WholeHandling } from "../pattern/strokeHandling.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import type { HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
-import type { Remedy } from "./wayOut.ts";
+import type { WholeWay } from "./wholeWay.ts";
 
 export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
 export type { WholeHandling, WholeMember };
@@ -91,6 +91,22 @@ export interface WholeReliefHole {
   readonly bends: readonly [number, number];
 }
 
+/** What misread sizes do to the order that was found. */
+export interface WholeDoubts {
+  readonly asRead: Verdict;
+  /** How far each size may be off. */
+  readonly by: Mm;
+  /** The mix that stops soonest: which sizes are off, by how much, and the bends that then fail; no bends: no such part. */
+  readonly worst: {
+    readonly sizes: readonly string[];
+    readonly off: Mm;
+    readonly bends: readonly number[];
+  } | null;
+  /** Sizes that alone change whether it folds. */
+  readonly deciding: readonly string[];
+  readonly mixesTried: number;
+}
+
 export interface WholeAnswer {
   readonly verdict: Verdict;
   readonly order: readonly WholeStepAnswer[];
@@ -109,6 +125,6 @@ export interface WholeAnswer {
   };
   /** Bends that a hand closes in the end; only where the job has some. */
   readonly finishByHand?: readonly HandFinishAnswer[];
-  readonly remedies: readonly Remedy[];
+  readonly remedies: readonly WholeWay[];
   readonly warnings: readonly string[];
 }

@@ -17,8 +17,12 @@ export type WholeWayKind =
   | "wall"
   | "lipTurn"
   | "corners"
+  | "gap"
   | "finger"
+  | "fingerGap"
   | "clampHeight"
+  | "brakeEnd"
+  | "brakeEndAndGap"
   | "byHand";
 
 export interface WholeWay {

@@ -86,3 +86,26 @@ export function tableSwing(
 
 /** The pose at rest alone, for what does not move at all. */
 export const AT_REST: Swing = tableSwing(1, 0, 0, 0);
+
+/** Where a swing is at one leaf angle; cosine 1 and sine 0 for what rides on the leaf. */
+export interface Moment {
+  readonly phiRad: Rad;
+  readonly cos: number;
+  readonly sin: number;
+  readonly slide: Mm;
+  /** Millimetres per radian. */
+  readonly slideRate: number;
+}
+
+/** @example momentAt(AT_REST, 0).cos // 1 */
+export function momentAt(swing: Swing, phiRad: Rad): Moment {
+  const { turns } = swing;
+  const half = Math.tan(phiRad / 2);
+  return {
+    phiRad,
+    cos: turns ? Math.cos(phiRad) : 1,
+    sin: turns ? Math.sin(phiRad) : 0,
+    slide: slideBy(swing, half, phiRad),
+    slideRate: slideRateBy(swing, half),
+  };
+}

@@ -21,6 +21,8 @@ export type Corners =
       readonly kind: "tab";
       readonly sizeMm: Mm;
       readonly side: "inside" | "outside";
+      /** How far off the wall that it lies along. */
+      readonly gapMm: Mm;
       readonly bends: readonly Bend[];
     };
 
@@ -171,7 +173,8 @@ function reachPast({ corners, walls, thicknessMm }: Box, side: BoxSide, neighbou
   if (corners.kind === "meet") return Math.max(0, bendSetbackMm - thicknessMm - corners.gapMm / Math.SQRT2);
   const corner = tabCorners(walls).findIndex((one) => one.side === side && one.toward === neighbour);
   if (corner < 0) return 0;
-  const moldLineMm = corners.side === "inside" ? bendSetbackMm - thicknessMm : bendSetbackMm + thicknessMm;
+  const [wallMm, offMm] = [bendSetbackMm, thicknessMm + corners.gapMm];
+  const moldLineMm = corners.side === "inside" ? wallMm - offMm : wallMm + offMm;
   return moldLineMm - corners.bends[corner]!.bendSetbackMm;
 }
 

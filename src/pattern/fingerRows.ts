@@ -30,6 +30,9 @@ export type FingerSet = readonly number[];
 
 const SAME_MM = 1e-9;
 
+/** How far a finger may reach over what is blocked: touching is no contact, and neither is a sum that was rounded. */
+const TOUCH_MM: Mm = DRAWN_IN_MM - 1e-6;
+
 /** Where the last finger may end, and how it came to be: `before` is undefined for the first. */
 export interface Reach {
   readonly ends: Interval;
@@ -70,9 +73,8 @@ export function zonesOf({ blocked, brake }: RowQuestion): Interval[] {
   const zones: Interval[] = [];
   let from = brake.from;
   for (const block of blocked) {
-    if (block.from + DRAWN_IN_MM > from)
-      zones.push({ from, to: Math.min(block.from + DRAWN_IN_MM, brake.to) });
-    from = Math.max(from, block.to - DRAWN_IN_MM);
+    if (block.from + TOUCH_MM > from) zones.push({ from, to: Math.min(block.from + TOUCH_MM, brake.to) });
+    from = Math.max(from, block.to - TOUCH_MM);
   }
   if (from < brake.to) zones.push({ from, to: brake.to });
   return zones;

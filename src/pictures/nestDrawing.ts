@@ -3,6 +3,7 @@
  */
 
 import type { Nest, NestQuestion } from "../blank/nest.ts";
+import type { NestedBlank } from "../blank/nestedBlank.ts";
 import type { Drawing, Mark } from "../drawing/model.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -11,8 +12,13 @@ import { lengthWords } from "../words/lengthWords.ts";
 /** Text height as a share of the sheet's longer side: about 3 mm on a page 170 mm tall. */
 const TEXT_SHARE = 0.018;
 
-/** Drawing of one sheet, x across its width and y along its length, at true size. */
-export function drawNest(question: NestQuestion, nest: Nest, units: "mm" | "in"): Drawing {
+/** Drawing of one sheet, x across its width and y along its length, at true size; with `shapeAt` each blank's true outline in its rectangle. */
+export function drawNest(
+  question: NestQuestion,
+  nest: Nest,
+  units: "mm" | "in",
+  shapeAt?: NestedBlank["shapeAt"],
+): Drawing {
   const { widthMm, lengthMm } = question.sheet;
   const textMm = Math.max(widthMm, lengthMm) * TEXT_SHARE;
   const strips = nest.cuts.filter((cut) => cut.from.y === cut.to.y);
@@ -21,8 +27,11 @@ export function drawNest(question: NestQuestion, nest: Nest, units: "mm" | "in")
     ...nest.places.map(({ at, widthMm: wide, heightMm: high }): Mark => {
       return { kind: "outline", layer: "note", outline: box(at.x, at.y, wide, high), caption: "blank" };
     }),
-    ...nest.places.map(({ at, widthMm: wide, heightMm: high }): Mark => {
-      return { kind: "outline", layer: "cut", outline: box(at.x, at.y, wide, high) };
+    ...nest.places.flatMap((place): Mark[] => {
+      const { at, widthMm: wide, heightMm: high } = place;
+      const rectangle = box(at.x, at.y, wide, high);
+      const shapes = shapeAt?.(place);
+      return (shapes ?? [rectangle]).map((outline) => ({ kind: "outline", layer: "cut", outline }));
     }),
     ...strips.map((cut, i): Mark => {
       const at = { x: widthMm + textMm * 0.5, y: cut.from.y - textMm * 0.35 };

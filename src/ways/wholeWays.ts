@@ -1,248 +1,173 @@
 /**
- * What would let a whole part fold: one change at a time, each checked again as a job of its own. Sizes are closed in on by
- * halving to a sixteenth of what they can give; the largest that folds is offered. Cheapest first: another order, fingers,
- * then the part.
+ * What would let a whole part fold: one change at a time, each checked again as a job of its own. Cheapest first: another
+ * order, fingers and the brake, then corners and sizes of the part, last what a hand does.
  */
-import { checkWhole } from "../answer/wholeCheck.ts";
-import { wholeJobOf } from "../jobFile/readWhole.ts";
 import type { WholeAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../jobFile/wholeJob.ts";
 import type { WholeFile } from "../jobFile/wholeSchema.ts";
-import { type KeyChange, type WholeWay, type WholeWayKind, withKeys } from "../jobFile/wholeWay.ts";
-import { writtenLength } from "../jobFile/writtenLength.ts";
+import type { KeyChange, WholeWay } from "../jobFile/wholeWay.ts";
 import type { Watch } from "../order/judge.ts";
-import { SearchStopped } from "../order/judge.ts";
 import { MM_PER_INCH, parseLength } from "../units/length.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
-import { wholeWaySentence } from "../words/wholeWayWords.ts";
+import type { Mm } from "../units/quantity.ts";
+import { alike, type Lip, type Sized, sizesOf } from "./wholeSizes.ts";
+import { type Trial, Trials } from "./wholeTrials.ts";
 
-/** Halvings on the way to the largest size that folds. */
-const HALVINGS = 4;
-/** Sizes are offered in such steps, in inches in 64ths. */
-const FINE_MM: Mm = 0.1;
 /** A finger that is ground so much narrower than it might be slides in. */
 const GROUND_MM: Mm = 0.1;
 /** A bend left this much before it meets something is left safely. */
 const SHORT_DEG = 1;
+/** Gaps at the corners that are tried, in mm and in 64ths of an inch. */
+const GAPS = { mm: [0.5, 1, 1.5, 2, 3], in: [2, 4, 6, 8] } as const;
+/** A brake so much longer than the blank has room beside it. */
+const ROOM_BESIDE = 2;
 
-interface Trial {
-  readonly kind: WholeWayKind;
-  readonly changes: readonly KeyChange[];
-  /** What changes, from and to, for the sentence. */
-  readonly what: string;
-  readonly from?: Mm;
-  readonly to?: Mm;
-  readonly angles?: readonly [full: Deg, left: Deg];
-}
+/** Shares of a size that are tried before it is closed in on: most lack little. */
+const SMALLER = [0.85, 0.25];
+const TALLER = [1.2, 1.5, 2];
+
+type Step = WholeAnswer["order"][number];
 
 /** The ways out of a job that does not fold; none where it folds. */
 export function wholeWays(file: WholeFile, job: WholeJob, answer: WholeAnswer, watch?: Watch): WholeWay[] {
-  if (answer.verdict !== "hits") return [];
-  const search = new Search(file, job, watch);
-  const blocked = answer.order.find(({ verdict }) => verdict === "hits")!;
+  const blocked = answer.order.find(({ verdict }) => verdict === "hits");
+  if (!blocked) return [];
+  const trials = new Trials(file, watch);
   const ways: WholeWay[] = [];
   const add = (way: WholeWay | undefined): boolean => {
     if (way) ways.push(way);
     return way !== undefined;
   };
-  if (file.order) add(search.tried({ kind: "order", changes: [{ path: ["order"], to: null }], what: "" }));
-  add(search.finger(blocked));
-  add(search.taller());
-  for (const corner of search.corners()) add(search.tried(corner));
-  const [lips, walls] = [search.lips(), search.walls()];
+  const first = (all: readonly Trial[]) => all.some((trial) => add(trials.tried(trial)));
+  if (file.order) first([{ kind: "order", changes: [{ path: ["order"], to: null }], what: "" }]);
+  first(groundFinger(trials, blocked));
+  first(moreBare(trials, blocked));
+  add(taller(trials));
+  const [ends, gaps] = [brakeEnd(trials, job, answer), cornerGaps(trials)];
+  const found = [ends, gaps].map(first);
+  for (const corner of corners(file)) first([corner]);
+  const { lips, walls } = sizesOf(file);
   const before = ways.length;
   for (const lip of lips) {
-    add(search.turned(lip));
-    add(search.largest("lip", lip));
+    first([{ kind: "lipTurn", changes: [lip.turn], what: `${lip.what} ${lip.turn.to}` }]);
+    add(smaller(trials, "lip", lip));
   }
-  for (const wall of walls) add(search.largest("wall", wall));
+  for (const wall of walls) add(smaller(trials, "wall", wall));
   // Where no one of them helps, all that are alike may.
   if (ways.length === before) {
-    for (const all of alike(lips, "all lips")) add(search.largest("lip", all));
-    for (const all of alike(walls, "all walls")) add(search.largest("wall", all));
+    for (const all of alike(lips, "all lips")) add(smaller(trials, "lip", all));
+    for (const all of alike(walls, "all walls")) add(smaller(trials, "wall", all));
   }
-  add(search.byHand(blocked));
+  first([...leftOpen(file, blocked), ...lipsLeftOpen(file, lips, answer)]);
+  // Tabs at the corners often want both.
+  if (!found.includes(true)) {
+    first(ends.flatMap((end) => gaps.map((gap) => ({ ...gap, ...both(end, gap) }))));
+  }
   return ways;
 }
 
-interface Sized {
-  /** Keys that get the size: of one lip or wall, or of all that are alike. */
-  readonly paths: readonly KeyChange["path"][];
-  readonly mm: Mm;
-  readonly what: string;
+function both(end: Trial, gap: Trial): Pick<Trial, "kind" | "changes"> {
+  return { kind: "brakeEndAndGap", changes: [...end.changes, ...gap.changes] };
 }
 
-/** All of one size as one, where they are all. */
-function alike(all: readonly Sized[], what: string): Sized[] {
-  const [first, second] = all;
-  if (!first || !second || all.some(({ mm }) => mm !== first.mm)) return [];
-  return [{ paths: all.flatMap(({ paths }) => paths), mm: first.mm, what }];
+function smaller(trials: Trials, kind: "lip" | "wall", { paths, mm, what }: Sized): WholeWay | undefined {
+  const trialAt = (to: Mm): Trial => {
+    return { kind, changes: paths.map((path) => ({ path, to: trials.written(to) })), what, from: mm, to };
+  };
+  return trials.nearest(trialAt, SMALLER, mm);
 }
 
-interface Lip extends Sized {
-  readonly turn: { readonly path: readonly (string | number)[]; readonly to: string };
+/** The finger that is missing, owned. */
+function groundFinger(trials: Trials, { missing }: Step): Trial[] {
+  const { fingers } = trials.file.brake.clamp;
+  if (!missing || !fingers) return [];
+  const to = Math.max(missing.least, missing.most - GROUND_MM);
+  const own = [...fingers, { width: trials.written(to), count: 1 }];
+  return [{ kind: "finger", changes: [{ path: ["brake", "clamp", "fingers"], to: own }], what: "", to }];
 }
 
-class Search {
-  private tries = 0;
+/** The fingers that are there, with a little more of the bend under none. */
+function moreBare(trials: Trials, { missing }: Step): Trial[] {
+  if (!missing?.instead) return [];
+  const { fingers, bare } = missing.instead;
+  const to = Math.ceil(bare * 100) / 100;
+  const path = ["brake", "clamp", "fingerGap"];
+  return [{ kind: "fingerGap", changes: [{ path, to: trials.written(to) }], what: "", to, fingers }];
+}
 
-  constructor(
-    private readonly file: WholeFile,
-    private readonly job: WholeJob,
-    private readonly watch?: Watch,
-  ) {}
+/** Fingers that reach farther down from the holder. */
+function taller(trials: Trials): WholeWay | undefined {
+  const { clamp } = trials.file.brake;
+  const from = clamp.type === "finger" ? parseLength(clamp.height, trials.file.units) : undefined;
+  if (from === undefined) return undefined;
+  const path = ["brake", "clamp", "height"];
+  const trialAt = (to: Mm): Trial => {
+    return { kind: "clampHeight", changes: [{ path, to: trials.written(to) }], what: "", from, to };
+  };
+  return trials.nearest(trialAt, TALLER, from);
+}
 
-  tried(trial: Trial): WholeWay | undefined {
-    if (this.watch?.stopped()) throw new SearchStopped();
-    this.watch?.progress(1 - 1 / (1 + 0.05 * ++this.tries));
-    const read = wholeJobOf(withKeys(this.file, trial.changes));
-    if (!read.ok) return undefined;
-    const answer = checkWhole(read.job);
-    if (answer.verdict === "hits") return undefined;
-    const measured = answer.order.flatMap(({ clearance }) => (clearance === null ? [] : [clearance]));
-    return {
-      kind: trial.kind,
-      sentence: wholeWaySentence(trial, answer.verdict, this.job.units),
-      verdict: answer.verdict,
-      clearance: measured.length === 0 ? null : Math.min(...measured),
-      changes: trial.changes,
-    };
-  }
+/** Sheet beside a bend hangs past the end of a brake whose length is known. */
+function brakeEnd(trials: Trials, { brake }: WholeJob, { blank }: WholeAnswer): Trial[] {
+  if (trials.file.brake.length !== undefined || !brake.openEnds) return [];
+  const to = ROOM_BESIDE * Math.max(...blank.outline.flat());
+  return [
+    { kind: "brakeEnd", changes: [{ path: ["brake", "length"], to: trials.written(to) }], what: "", to },
+  ];
+}
 
-  /** The largest size under what is written with which the part folds. */
-  largest(kind: "lip" | "wall", { paths, mm, what }: Sized): WholeWay | undefined {
-    const step = this.job.units === "mm" ? FINE_MM : MM_PER_INCH / 64;
-    const at = (size: Mm) => {
-      const to = Math.max(step, Math.floor(size / step) * step);
-      return this.tried({
-        kind,
-        changes: paths.map((path) => ({ path, to: this.written(to) })),
-        what,
-        from: mm,
-        to,
-      });
-    };
-    let [low, high] = [mm / 4, mm];
-    let best = at(low);
-    if (!best) return undefined;
-    for (let i = 0; i < HALVINGS; i++) {
-      const middle = (low + high) / 2;
-      const way = at(middle);
-      if (way) [best, low] = [way, middle];
-      else high = middle;
-    }
-    return best;
-  }
-
-  turned({ turn, what }: Lip): WholeWay | undefined {
-    return this.tried({ kind: "lipTurn", changes: [turn], what: `${what} ${turn.to}` });
-  }
-
-  /** The finger that is missing, owned. */
-  finger({ missing }: WholeAnswer["order"][number]): WholeWay | undefined {
-    const { fingers } = this.file.brake.clamp;
-    if (!missing || !fingers) return undefined;
-    const to = Math.max(missing.least, missing.most - GROUND_MM);
-    const changes = [
-      { path: ["brake", "clamp", "fingers"], to: [...fingers, { width: this.written(to), count: 1 }] },
-    ];
-    return this.tried({ kind: "finger", changes, what: "", to });
-  }
-
-  /** Fingers that reach farther down from the holder. */
-  taller(): WholeWay | undefined {
-    const { clamp } = this.file.brake;
-    if (clamp.type !== "finger") return undefined;
-    const mm = this.mm(clamp.height);
-    if (mm === undefined) return undefined;
-    const path = ["brake", "clamp", "height"];
-    for (const more of [0.25, 0.5, 1]) {
-      const to = mm * (1 + more);
-      const way = this.tried({
-        kind: "clampHeight",
-        changes: [{ path, to: this.written(to) }],
-        what: "",
-        from: mm,
-        to,
-      });
-      if (way) return way;
-    }
-    return undefined;
-  }
-
-  corners(): Trial[] {
-    const { box } = this.file.part;
-    if (!box || box.corners === undefined || box.corners === "open") return [];
-    return [{ kind: "corners", changes: [{ path: ["part", "box", "corners"], to: "open" }], what: "open" }];
-  }
-
-  lips(): Lip[] {
-    const { box, ends = [] } = this.file.part;
-    const lips: Lip[] = [];
-    for (const side of ["left", "right", "front", "back"] as const) {
-      const wall = box?.walls[side];
-      if (typeof wall !== "object") continue;
-      for (const [i, { size, turn }] of (wall.lips ?? []).entries()) {
-        const path = ["part", "box", "walls", side, "lips", i];
-        const mm = this.mm(size);
-        if (mm === undefined) continue;
-        const other = turn === "out" ? "in" : "out";
-        lips.push({
-          paths: [[...path, "size"]],
-          mm,
-          what: `the ${side} wall's lip`,
-          turn: { path: [...path, "turn"], to: other },
-        });
-      }
-    }
-    for (const [e, { lips: own = [] }] of ends.entries()) {
-      for (const [i, { size, turn }] of own.entries()) {
-        const path = ["part", "ends", e, "lips", i];
-        const mm = this.mm(size);
-        if (mm === undefined) continue;
-        const other = turn === "up" ? "down" : "up";
-        lips.push({
-          paths: [[...path, "size"]],
-          mm,
-          what: `the lip of end ${e + 1}`,
-          turn: { path: [...path, "turn"], to: other },
-        });
-      }
-    }
-    return lips;
-  }
-
-  walls(): Sized[] {
-    const { box, ends = [] } = this.file.part;
-    const walls = (["left", "right", "front", "back"] as const).flatMap((side): Sized[] => {
-      const wall = box?.walls[side];
-      if (wall === undefined) return [];
-      const path = ["part", "box", "walls", side, ...(typeof wall === "object" ? ["height"] : [])];
-      const mm = this.mm(typeof wall === "object" ? wall.height : wall);
-      return mm === undefined ? [] : [{ paths: [path], mm, what: `the ${side} wall` }];
+/** Walls, tabs and mitred lips that stand farther off each other: a bend goes past its angle before it springs back. */
+function cornerGaps(trials: Trials): Trial[] {
+  const { part, units } = trials.file;
+  if (!part.box) return [];
+  const had = part.box.gap === undefined ? 0 : (parseLength(part.box.gap, units) ?? 0);
+  return GAPS[units]
+    .map((steps) => (units === "mm" ? steps : (steps * MM_PER_INCH) / 64))
+    .filter((to) => to > had)
+    .map((to): Trial => {
+      const changes = [{ path: ["part", "box", "gap"], to: trials.written(to) }];
+      return { kind: "gap", changes, what: "", to };
     });
-    const closed = ends.flatMap(({ size }, e): Sized[] => {
-      const mm = this.mm(size);
-      return mm === undefined ? [] : [{ paths: [["part", "ends", e, "size"]], mm, what: `end ${e + 1}` }];
-    });
-    return [...walls, ...closed];
-  }
+}
 
-  /** The bend that meets something left open, to be closed over a block. */
-  byHand({ bends, reached, overbend, angle }: WholeAnswer["order"][number]): WholeWay | undefined {
-    const [bend] = bends;
-    const to = Math.floor(((reached - SHORT_DEG) * angle) / overbend);
-    if (bends.length !== 1 || !(to > 0) || to >= angle) return undefined;
-    const others = (this.file.finishByHand ?? []).filter((one) => one.bend !== bend);
-    const changes = [{ path: ["finishByHand"], to: [...others, { bend, to }] }];
-    return this.tried({ kind: "byHand", changes, what: `bend ${bend}`, angles: [angle, to] });
-  }
+/** Other ways to make the corners. */
+function corners({ part: { box } }: WholeFile): Trial[] {
+  if (!box || box.corners === undefined || box.corners === "open") return [];
+  const trial = (to: unknown, what: string): Trial => {
+    return { kind: "corners", changes: [{ path: ["part", "box", "corners"], to }], what };
+  };
+  const open = trial("open", "Leave the corners open.");
+  if (box.corners === "meet") return [open];
+  const on = box.corners.on === "outside" ? "inside" : "outside";
+  return [
+    trial({ ...box.corners, on }, `Bend the tabs to the ${on} of their walls.`),
+    trial("meet", "Let the walls meet without tabs."),
+    open,
+  ];
+}
 
-  private written(mm: Mm): number | string {
-    return writtenLength(mm, this.job.units);
-  }
+/** The bend that meets something left open, to be closed over a block. */
+function leftOpen(file: WholeFile, { bends, reached, overbend, angle }: Step): Trial[] {
+  const [bend] = bends;
+  const to = Math.floor(((reached - SHORT_DEG) * angle) / overbend);
+  if (bends.length !== 1 || !(to > 0) || to >= angle) return [];
+  return [
+    { kind: "byHand", changes: [closedByHand(file, [bend!], to)], what: `bend ${bend}`, angles: [angle, to] },
+  ];
+}
 
-  private mm(written: number | string): Mm | undefined {
-    return parseLength(written, this.job.units);
-  }
+/** All lips begun only, to be closed last. */
+function lipsLeftOpen(file: WholeFile, lips: readonly Lip[], { order }: WholeAnswer): Trial[] {
+  const bends = lips.map(({ bend }) => bend);
+  const angles = order.filter((step) => step.bends.some((bend) => bends.includes(bend)));
+  const angle = Math.min(...angles.map((step) => step.angle));
+  if (!Number.isFinite(angle)) return [];
+  const to = Math.floor(angle / 2);
+  return [
+    { kind: "byHand", changes: [closedByHand(file, bends, to)], what: "all lips", angles: [angle, to] },
+  ];
+}
+
+function closedByHand(file: WholeFile, bends: readonly number[], to: number): KeyChange {
+  const others = (file.finishByHand ?? []).filter((one) => !bends.includes(one.bend));
+  return { path: ["finishByHand"], to: [...others, ...bends.map((bend) => ({ bend, to }))] };
 }

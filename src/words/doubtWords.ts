@@ -62,7 +62,7 @@ function measureAgain(flats: readonly number[]): string | undefined {
     : `Measure ${named} again: each of them alone decides.`;
 }
 
-function listed(words: readonly string[]): string {
+export function listed(words: readonly string[]): string {
   if (words.length < 2) return words.join("");
   return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }

@@ -7,6 +7,13 @@ import { angleWords } from "./angleWords.ts";
 import { lengthWords, placeWords } from "./lengthWords.ts";
 import { numbersWords } from "./wholeWords.ts";
 
+/** Said of a nest of blanks that are no rectangles. */
+export const TRUE_OUTLINE =
+  "Straight cuts take out the rectangle round each blank; its true outline, drawn inside, is cut after that.";
+
+export const BENDS_BOTH_WAYS =
+  "Its bends run both ways, so some lie along the grain whichever way it is laid: keep the sharpest across it, or take larger inside radii.";
+
 /** Size of the blank and what it is of. */
 export function wholeBlankTitle({ part, units }: WholeJob, { blank }: WholeAnswer): string {
   const xs = blank.outline.map(([x]) => x);

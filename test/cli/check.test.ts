@@ -54,6 +54,24 @@ describe("noseroom check", () => {
     expect(remedies.length).toBeGreaterThan(0);
   });
 
+  it("says of a whole part where it is met, and then what lets it fold", async () => {
+    const job = join(EXAMPLES, "..", "test", "wholeCases", "switch-box-meets-holder.json");
+    const { status, out, err } = await noseroom(["check", job]);
+    expect({ status, err }).toEqual({ status: 1, err: "" });
+    const at = [
+      "Does not fold in this order: at bend 3",
+      "What blocks it",
+      "Ways out, each checked again",
+      "Care:",
+    ];
+    const places = at.map((words) => out.indexOf(words));
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(places[0]).toBe(0);
+    const { remedies } = JSON.parse((await noseroom(["check", job, "--json"])).out);
+    expect(remedies.length).toBeGreaterThan(1);
+    for (const { sentence } of remedies) expect(out.replace(/\n */gu, " ")).toContain(sentence);
+  });
+
   it("reads a job from standard input", async () => {
     const { status, out } = await noseroom(["check", "-"], { input: readFileSync(bar, "utf8") });
     expect(status).toBe(0);

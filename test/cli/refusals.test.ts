@@ -8,6 +8,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { EXAMPLES, noseroom, STACK_TRACE } from "./noseroom.ts";
 
 const trough = join(EXAMPLES, "cable-trough-bar.json");
+const box = join(EXAMPLES, "whole", "end-cap.json");
+const bracket = join(EXAMPLES, "whole", "corner-bracket.json");
 const shop = join(EXAMPLES, "shop", "observatory.json");
 const pan = ["pan", "--inside", "6 x 8", "--wall", "2", "--thickness", "1/16", "--radius", "1/16"];
 const strip = ["strip", trough, "--before", "2", "--flanges", "1, 1"];
@@ -33,6 +35,12 @@ describe("noseroom refuses in a sentence", () => {
     [["chart", trough, "--paper", "b5", "--pdf", "x.pdf"], /^--paper is "b5"; it may be a4 or letter\.$/u],
     [["bar", "torn.json"], /^torn\.json: The job file: found the end of the text/u],
     [["doubt", "torn.json"], /^torn\.json: The job file/u],
+    [["chart", box], /more than a section\. A chart is of return flanges .+ with flats and bends\.$/u],
+    [["strip", box], /more than a section\. Run strip without a job, and type the K-factor/u],
+    [["bar", box], /more than a section\. A narrow brake is planned for sections: write the flats/u],
+    [["check", box, "--orders"], /^--orders lists those of a section; leave it away/u],
+    [["doubt", bracket], /^doubt misreads sizes, and a drawn pattern has none: move a corner/u],
+    [["doubt", box, "--by", "20"], /^--by is "20"; it may be .+ under 18\.00 mm, the smallest size\.$/u],
     [["nest", trough, "--sheet", "1000000 x 1000000"], /^--sheet is .+; it may be up to 100 m each way/u],
     [["nest", trough, "--sheet", "480 x 960"], /hold up to 20000 blanks\.$/u],
     [[...pan, "--set", ""], /^--set is ""; it may be finger widths with commas between/u],

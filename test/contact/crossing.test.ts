@@ -5,15 +5,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { firstCrossing, type Judge } from "../../src/contact/crossing.ts";
-import {
-  curveBend,
-  curveRate,
-  curveValue,
-  lineOverPoint,
-  makePairCurve,
-  pointFromPoint,
-  pointOverLine,
-} from "../../src/contact/pairCurve.ts";
+import { PairCurve } from "../../src/contact/pairCurve.ts";
 import { tableSwing } from "../../src/motion/swing.ts";
 
 const always: Judge = { meets: () => true };
@@ -21,9 +13,13 @@ const never: Judge = { meets: () => false };
 /** What is never deeper than this only touches (crossing.ts). */
 const TOUCH = 1e-9;
 
+function curveOf(k0: number, ...[k1 = 0, k2 = 0, k3 = 0, k4 = 0, k5 = 0, k6 = 0]: number[]): PairCurve {
+  return Object.assign(new PairCurve(), { k0, k1, k2, k3, k4, k5, k6 });
+}
+
 /** A curve that dips to c − R at φ0. */
-function dip(c: number, R: number, phi0: number): Float64Array {
-  return Float64Array.of(c, -R * Math.cos(phi0), -R * Math.sin(phi0), 0, 0, 0, 0);
+function dip(c: number, R: number, phi0: number): PairCurve {
+  return curveOf(c, -R * Math.cos(phi0), -R * Math.sin(phi0));
 }
 
 describe("firstCrossing", () => {
@@ -31,7 +27,7 @@ describe("firstCrossing", () => {
 
   it("finds a plain crossing to 1e-12", () => {
     // cos φ − 0.6 falls through −TOUCH; 0.6 is the cosine of 53.13°, the angle of a 3-4-5 triangle.
-    const k = Float64Array.of(-0.6, 1, 0, 0, 0, 0, 0);
+    const k = curveOf(-0.6, 1, 0);
     expect(Math.abs(firstCrossing(k, turning, Infinity, always) - Math.acos(0.6 - TOUCH))).toBeLessThan(
       1e-12,
     );
@@ -58,17 +54,17 @@ describe("firstCrossing", () => {
 
   it("takes what starts less than a ten millionth deep for touching, and in contact as soon as it closes in", () => {
     // c·cos φ − c falls from the start, −5e-8 or −2e-7 lower; sin φ rises.
-    const falling = (deep: number) => Float64Array.of(-9 - deep, 9, 0, 0, 0, 0, 0);
+    const falling = (deep: number) => curveOf(-9 - deep, 9, 0);
     expect(firstCrossing(falling(5e-8), turning, Infinity, always)).toBeLessThan(1e-6);
     expect(firstCrossing(falling(2e-7), turning, Infinity, always)).toBe(Infinity);
-    expect(firstCrossing(Float64Array.of(-5e-8, 0, 9, 0, 0, 0, 0), turning, 1, always)).toBe(Infinity);
+    expect(firstCrossing(curveOf(-5e-8, 0, 9), turning, 1, always)).toBe(Infinity);
   });
 
   it("asks the judge of every root and goes on to the next where it says no", () => {
     // s = 4·tan(φ/2) − 3.5·φ goes down to −1.53 and up to 5.3: 1 − s² falls through 0 at s = −1 and again at s = +1.
     const swing = tableSwing(0, 4, 3.5, 2.6);
     const slide = (phi: number) => 4 * Math.tan(phi / 2) - 3.5 * phi;
-    const k = () => Float64Array.of(1, 0, 0, 0, 0, 0, -1);
+    const k = () => curveOf(1, 0, 0, 0, 0, 0, -1);
     const first = firstCrossing(k(), swing, Infinity, always);
     expect(slide(first)).toBeCloseTo(-1, 8);
     const asked: number[] = [];
@@ -87,14 +83,14 @@ describe("firstCrossing", () => {
   });
 
   it("takes no root at or past the limit", () => {
-    const k = () => Float64Array.of(-0.6, 1, 0, 0, 0, 0, 0);
+    const k = () => curveOf(-0.6, 1, 0);
     const root = firstCrossing(k(), turning, Infinity, always);
     expect(firstCrossing(k(), turning, root - 1e-9, always)).toBe(Infinity);
     expect(firstCrossing(k(), turning, root + 1e-9, always)).toBe(root);
   });
 
   it("counts a rise through zero as no contact", () => {
-    expect(firstCrossing(Float64Array.of(0.6, -1, 0, 0, 0, 0, 0), turning, Infinity, always)).toBe(Infinity);
+    expect(firstCrossing(curveOf(0.6, -1, 0), turning, Infinity, always)).toBe(Infinity);
   });
 });
 
@@ -108,26 +104,30 @@ describe("pair curves", () => {
     fc.assert(
       fc.property(coordinate, coordinate, coordinate, coordinate, angle, angle, (U, V, x, y, phi, way) => {
         const [c, s, u] = [Math.cos(phi), Math.sin(phi), slide(phi)];
+        const slideRate = 1.6 / Math.cos(phi / 2) ** 2 - 1.9;
         const moved = { x: (U + u) * c - V * s, y: (U + u) * s + V * c };
         const [nx, ny] = [Math.cos(way), Math.sin(way)];
-        const k = makePairCurve();
-        pointOverLine(k, U, V, nx, ny, 4, 0.5);
-        expect(curveValue(k, c, s, u)).toBeCloseTo(nx * moved.x + ny * moved.y - 4 - 0.5, 8);
-        pointFromPoint(k, U, V, x, y, 9, 1);
-        expect(curveValue(k, c, s, u)).toBeCloseTo((moved.x - x) ** 2 + (moved.y - y) ** 2 - 9, 6);
-        pointFromPoint(k, U, V, x, y, 9, -1);
-        expect(curveValue(k, c, s, u)).toBeCloseTo(9 - (moved.x - x) ** 2 - (moved.y - y) ** 2, 6);
+        const k = new PairCurve();
+        k.pointOverLine(U, V, nx, ny, 4);
+        k.lower(0.5);
+        expect(k.value(c, s, u)).toBeCloseTo(nx * moved.x + ny * moved.y - 4 - 0.5, 8);
+        k.pointFromPoint(U, V, x, y, 1);
+        k.lower(9);
+        expect(k.value(c, s, u)).toBeCloseTo((moved.x - x) ** 2 + (moved.y - y) ** 2 - 9, 6);
+        k.pointFromPoint(U, V, x, y, -1);
+        k.lower(-9);
+        expect(k.value(c, s, u)).toBeCloseTo(9 - (moved.x - x) ** 2 - (moved.y - y) ** 2, 6);
         const h = 1e-4;
-        const value = (at: number) => curveValue(k, Math.cos(at), Math.sin(at), slide(at));
-        const u1 = 1.6 / Math.cos(phi / 2) ** 2 - 1.9;
+        const value = (at: number) => k.value(Math.cos(at), Math.sin(at), slide(at));
         const rate = (value(phi + h) - value(phi - h)) / (2 * h);
-        expect(Math.abs(curveRate(k, 1, c, s, u, u1) - rate)).toBeLessThan(1e-3 * (1 + Math.abs(rate)));
+        expect(Math.abs(k.rate(1, c, s, u, slideRate) - rate)).toBeLessThan(1e-3 * (1 + Math.abs(rate)));
         const bend = Math.abs(value(phi + h) - 2 * value(phi) + value(phi - h)) / (h * h);
-        if (phi > h && phi < 2.5 - h) expect(bend).toBeLessThan(curveBend(k, swing) * 1.001 + 0.1);
+        if (phi > h && phi < 2.5 - h) expect(bend).toBeLessThan(k.mostBend(swing) * 1.001 + 0.1);
         // The fixed point seen from the moving body: turned back by φ, less the slide.
-        lineOverPoint(k, x, y, nx, ny, 4, 0.5);
+        k.lineOverPoint(x, y, nx, ny, 4);
+        k.lower(0.5);
         const back = { x: x * c + y * s - u, y: y * c - x * s };
-        expect(curveValue(k, c, s, u)).toBeCloseTo(nx * back.x + ny * back.y - 4 - 0.5, 8);
+        expect(k.value(c, s, u)).toBeCloseTo(nx * back.x + ny * back.y - 4 - 0.5, 8);
       }),
       { seed: 82, numRuns: 500 },
     );

@@ -3,10 +3,8 @@
  */
 
 import { type Features, featuresOf } from "../../src/contact/features.ts";
-import { type ContactFound, firstContact } from "../../src/contact/firstContact.ts";
-import { type DistanceFound, leastDistance } from "../../src/contact/leastDistance.ts";
-import { Meeting } from "../../src/contact/meeting.ts";
-import { makePairCurve } from "../../src/contact/pairCurve.ts";
+import { FirstContactSearch } from "../../src/contact/firstContact.ts";
+import { type Distance, LeastDistanceSearch } from "../../src/contact/leastDistance.ts";
 import type { Swing } from "../../src/motion/swing.ts";
 import { filletedOutline } from "../../src/plane/fillet.ts";
 import type { Outline } from "../../src/plane/outline.ts";
@@ -31,20 +29,17 @@ export function blockAt(x0: number, y0: number, x1: number, y1: number, radius =
 
 /** First contact of a moving body with a fixed one before `limitRad`; Infinity where there is none. */
 export function contactOf(A: Features, B: Features, swing: Swing, limitRad = swing.sweepRad): number {
-  const found: ContactFound = { phiRad: Infinity, kind: "roundOnEdge", a: 0, b: 0 };
-  return firstContact(A, B, swing, limitRad, makePairCurve(), new Meeting(), found);
+  return new FirstContactSearch().find(A, B, swing, limitRad)?.phiRad ?? Infinity;
 }
 
-/** Least distance over a swing, with its angle and points; `cutOffMm` where nothing is nearer. */
-export function distanceOf(A: Features, B: Features, swing: Swing, cutOffMm = Infinity): DistanceFound {
-  const found: DistanceFound = {
-    mm: cutOffMm,
-    phiRad: 0,
-    movingX: 0,
-    movingY: 0,
-    fixedX: 0,
-    fixedY: 0,
-  };
-  leastDistance(A, B, swing, makePairCurve(), new Meeting(), found);
+/** Least distance over a swing, with its angle and points; undefined where nothing is nearer than `underMm`. */
+export function nearerThan(A: Features, B: Features, swing: Swing, underMm: number): Distance | undefined {
+  return new LeastDistanceSearch().find(A, B, swing, underMm);
+}
+
+/** The same of bodies that have a distance. */
+export function distanceOf(A: Features, B: Features, swing: Swing, underMm = Infinity): Distance {
+  const found = nearerThan(A, B, swing, underMm);
+  if (!found) throw new Error(`nothing is nearer than ${underMm} mm`);
   return found;
 }

@@ -6,9 +6,9 @@ import Flatten from "@flatten-js/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Corner, filletedOutline } from "../../src/plane/fillet.ts";
-import { libraryPolygon } from "../../src/plane/library.ts";
 import type { ArcEdge, Outline } from "../../src/plane/outline.ts";
 import { distanceBetween } from "../../src/plane/point.ts";
+import { libraryPolygon } from "./library.ts";
 import { areaOf } from "./throughLibrary.ts";
 
 function corners(...list: readonly (readonly [number, number, number?])[]): Corner[] {

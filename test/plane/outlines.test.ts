@@ -5,12 +5,13 @@ import Flatten from "@flatten-js/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boxOf } from "../../src/plane/bounding.ts";
+import { commonArea } from "../../src/plane/commonArea.ts";
 import { distanceToEdge, edgesMeet } from "../../src/plane/edge.ts";
 import { filletedOutline } from "../../src/plane/fillet.ts";
-import { commonArea, libraryPolygon } from "../../src/plane/library.ts";
 import { mirroredOutline, movedOutline, turnedOutline } from "../../src/plane/move.ts";
 import type { ArcEdge, Edge, Outline } from "../../src/plane/outline.ts";
-import { areaOf, nearestPoints, outlineHolds } from "./throughLibrary.ts";
+import { libraryPolygon } from "./library.ts";
+import { areaOf, areaShared, nearestPoints, outlineHolds } from "./throughLibrary.ts";
 
 function rounded(...list: readonly (readonly [number, number, number?])[]): Outline {
   const result = filletedOutline(list.map(([x, y, radius = 0]) => ({ x, y, radius })));
@@ -152,7 +153,15 @@ describe("the library's measures", () => {
   it("holds points, shares areas and calls touching no overlap", () => {
     expect(outlineHolds(disc, { x: 22, y: 2 })).toBe(true);
     expect(outlineHolds(disc, { x: 20.1, y: 0.1 })).toBe(false);
-    expect(commonArea(block, movedOutline(block, 10, 0))).toBe(0);
+    expect(commonArea(block, movedOutline(block, 10, 0))).toBeCloseTo(0, 9);
     expect(commonArea(block, movedOutline(block, 9, 9))).toBeCloseTo(1, 9);
+  });
+
+  it("share the area that the library finds, rounded shapes laid over each other any way", () => {
+    for (let turn = 0; turn < 36; turn++) {
+      const other = movedOutline(turnedOutline(shape, { x: 6, y: 4 }, turn / 5), (turn % 5) - 2.3, turn / 9);
+      // Chords within 0.001 mm along less than 60 mm of rim.
+      expect(Math.abs(commonArea(shape, other) - areaShared(shape, other))).toBeLessThan(0.06);
+    }
   });
 });

@@ -3,11 +3,14 @@
  */
 import { useState } from "preact/hooks";
 import { metalNames } from "../../src/metal/metals.ts";
+import { capital } from "../../src/words/stepWords.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
-import { addBend, flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
+import { hemEnd, withAddition } from "../store/bendKinds.ts";
+import { chainFlats } from "../store/chain.ts";
+import { flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { sameMetal, withMetal } from "../store/metals.ts";
 import { movedSample } from "../store/sample.ts";
@@ -18,6 +21,11 @@ import { MetalFigures } from "./metalFigures.tsx";
 import { ShapeButtons } from "./shapeButtons.tsx";
 import { Sketch } from "./sketch.tsx";
 
+const ADDITIONS = [
+  { what: "bend", words: "add a bend" },
+  { what: "hem", words: "add a hem" },
+  { what: "offset", words: "add an offset" },
+] as const;
 const OWN = "own figures";
 /** Marks a kept metal in the list, so that it may be called like one of the table. */
 const KEPT = "own: ";
@@ -146,12 +154,12 @@ export function PartPanel() {
         <ShapeButtons />
       </div>
       <p class="hint">{MEASURED[file.part.dimensions]}</p>
-      {standing.job && standing.job.part.flatsMm.length === file.part.flats.length ? (
+      {standing.job && standing.job.part.flatsMm.length === chainFlats(file.part) ? (
         <div class="part-picture">
           <FinishedPart
             job={standing.job}
             measured={measuredFlats(file, standing.job)}
-            lit={marked === null ? litLabel(look.now.lit) : `flat ${marked}`}
+            lit={marked === null ? litLabel(look.now.lit, file.part) : `flat ${marked}`}
             width={640}
             height={240}
             figures
@@ -163,16 +171,23 @@ export function PartPanel() {
       <ChainStrip onMark={setMarked} />
       <HowMeasured />
       <div class="row">
-        <button type="button" onClick={() => store.replace(addBend, "add a bend")}>
-          Add a bend
-        </button>
+        {ADDITIONS.map(({ what, words }) => (
+          <button
+            key={what}
+            type="button"
+            disabled={what === "hem" && hemEnd(file) === null}
+            onClick={() => store.replace((now) => withAddition(now, what), words)}
+          >
+            {capital(words)}
+          </button>
+        ))}
         <button
           type="button"
           disabled={!turnable}
           onClick={() =>
             store.copy(
               mirror(file, blank),
-              sample ? movedSample(sample, flatsEndForEnd(file.part.flats.length)) : undefined,
+              sample ? movedSample(sample, flatsEndForEnd(file.part)) : undefined,
               "mirror the part",
             )
           }

@@ -4,6 +4,7 @@
  */
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
+import { chainFlats } from "./chain.ts";
 import { firstJob } from "./firstJob.ts";
 import type {
   BrakeFile,
@@ -81,6 +82,7 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     "setback",
     "leastGrip",
     "leastFlange",
+    "doubts",
     "rated",
   ]);
   const bed = sieve.bag(bag.bed, "brake.bed");
@@ -88,6 +90,8 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
   sieve.unknownKeys(bed, "brake.bed", ["profile"]);
   sieve.unknownKeys(leaf, "brake.leaf", ["profile", "swing", "pivot"]);
   const pivot = leaf.pivot;
+  const doubts = bag.doubts === undefined ? undefined : sieve.bag(bag.doubts, "brake.doubts");
+  if (doubts) sieve.unknownKeys(doubts, "brake.doubts", ["overbend", "setback", "noseRadius"]);
   const rated = isBag(bag.rated) ? bag.rated : undefined;
   if (bag.rated !== undefined && rated === undefined) sieve.drop("brake.rated");
   return present<BrakeFile>({
@@ -107,6 +111,13 @@ export function adoptBrake(sieve: Sieve, value: unknown, usual: BrakeFile): Brak
     setback: sieve.typed(bag, "setback", "brake"),
     leastGrip: sieve.typed(bag, "leastGrip", "brake"),
     leastFlange: sieve.typed(bag, "leastFlange", "brake"),
+    doubts:
+      doubts &&
+      present<NonNullable<BrakeFile["doubts"]>>({
+        overbend: sieve.typed(doubts, "overbend", "brake.doubts"),
+        setback: sieve.typed(doubts, "setback", "brake.doubts"),
+        noseRadius: sieve.typed(doubts, "noseRadius", "brake.doubts"),
+      }),
     rated:
       rated &&
       present<NonNullable<BrakeFile["rated"]>>({
@@ -163,13 +174,14 @@ export function adopt(value: unknown): Adopted {
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
+  const bends = chainFlats(part) - 1;
   const file = present<JobFile>({
     noseroom: 1,
     units,
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
-    order: adoptOrder(sieve, value.order, part.bends.length),
-    finishByHand: adoptHandFinish(sieve, value.finishByHand, part.bends.length),
+    order: adoptOrder(sieve, value.order, bends),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, bends),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };

@@ -1,6 +1,7 @@
 /**
  * Takes in the part of a job file from anywhere: flats and bends that belong together, metal, and how the sheet lies.
  */
+import { HEM_KINDS } from "../../src/part/part.ts";
 import type { BendFile, CutOutFile, FlatFile, PartFile, Typed } from "./jobFile.ts";
 import { isBag, isTyped, LONGEST_WORD, MOST_BENDS, present, type Sieve } from "./sieve.ts";
 
@@ -29,10 +30,26 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
   sieve.unknownKeys(bag, "part", keys);
   const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
     if (!isBag(item)) return undefined;
-    sieve.unknownKeys(item, at, ["angle", "included", "turn", "insideRadius", "overbend", "deduction"]);
+    const keys = [
+      "angle",
+      "included",
+      "turn",
+      "insideRadius",
+      "overbend",
+      "deduction",
+      "hem",
+      "gap",
+      "offset",
+    ];
+    sieve.unknownKeys(item, at, keys);
     const included = sieve.typed(item, "included", at);
+    const hem = sieve.oneOf(item, "hem", at, HEM_KINDS);
     return present<BendFile>({
-      angle: sieve.typed(item, "angle", at) ?? (included === undefined ? 90 : angleOf(included)),
+      hem,
+      offset: sieve.typed(item, "offset", at),
+      angle: sieve.typed(item, "angle", at) ?? (included === undefined && hem === undefined ? 90 : undefined),
+      included,
+      gap: sieve.typed(item, "gap", at),
       turn: sieve.oneOf(item, "turn", at, ["up", "down"] as const) ?? "up",
       insideRadius: sieve.typed(item, "insideRadius", at),
       overbend: sieve.typed(item, "overbend", at),
@@ -67,12 +84,6 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
       adoptCutOut(sieve, item, at),
     ),
   });
-}
-
-/** The page counts angles from flat: an included angle comes in as what is left of 180°. */
-function angleOf(included: Typed): Typed {
-  const deg = typeof included === "number" ? included : Number.parseFloat(included.replace(",", "."));
-  return Number.isFinite(deg) ? 180 - deg : included;
 }
 
 const EDGES = ["outside", "inside", "tangent"] as const;

@@ -9,8 +9,15 @@ export type Typed = number | string;
 export type Vertex = readonly [x: Typed, y: Typed] | readonly [x: Typed, y: Typed, radius: Typed];
 export type Profile = readonly Vertex[];
 
+/** A bend by its angle from flat or between the flats; a hem; or an offset, two bends with a flat between. */
 export interface BendFile {
-  readonly angle: Typed;
+  readonly angle?: Typed;
+  readonly included?: Typed;
+  readonly hem?: "closed" | "open" | "teardrop";
+  /** Between the layers of a hem. */
+  readonly gap?: Typed;
+  /** Height of an offset over its outside faces. */
+  readonly offset?: Typed;
   readonly turn: "up" | "down";
   readonly insideRadius?: Typed;
   readonly overbend?: Typed;
@@ -99,6 +106,8 @@ export interface BrakeFile {
   readonly setback?: Typed;
   readonly leastGrip?: Typed;
   readonly leastFlange?: Typed;
+  /** How far readings may be off, either way: the leaf angle in degrees, nose setback and nose radius as lengths. */
+  readonly doubts?: { readonly overbend?: Typed; readonly setback?: Typed; readonly noseRadius?: Typed };
   readonly rated?: { readonly thickness: Typed; readonly length: Typed; readonly yield: Typed };
 }
 
