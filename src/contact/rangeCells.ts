@@ -76,10 +76,10 @@ export function movedMm(a: Stage, b: Stage): Mm {
   const radius = Math.abs(from.insideRadiusMm - to.insideRadiusMm);
   const turn = Math.abs(from.allowanceMm / toRad(from.angleDeg) - to.allowanceMm / toRad(to.angleDeg));
   const slide = 2 * radius * Math.tan(mostRad / 2) + turn * mostRad;
-  const setback = Math.abs(from.noseSetbackMm - to.noseSetbackMm);
+  const noseBack = Math.abs(from.noseSetbackMm - to.noseSetbackMm);
   const nose = Math.abs(a.brake.clamp.noseRunMm - b.brake.clamp.noseRunMm);
   // The clamp goes by the setback and its shape by the radius, at most twice over; the part by the tangent line between them.
-  return 2 * setback + 3 * nose + slide + chain;
+  return 2 * noseBack + 3 * nose + slide + chain;
 }
 
 /**
