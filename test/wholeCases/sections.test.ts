@@ -122,8 +122,14 @@ describe.each(jobs)("$name", ({ job, file }) => {
       const other = said.order[i]!;
       expect([other.verdict, other.load, other.unload]).toEqual([step.verdict, step.load, step.unload]);
       expect(Math.abs(other.reached - step.reached)).toBeLessThan(0.001);
-      expect(other.clearance === null).toBe(step.clearance === null);
-      expect(Math.abs((other.clearance ?? 0) - (step.clearance ?? 0))).toBeLessThan(0.001);
+      for (const figure of ["clearance", "leastClearance"] as const) {
+        expect(other[figure] === null).toBe(step[figure] === null);
+        expect(Math.abs((other[figure] ?? 0) - (step[figure] ?? 0))).toBeLessThan(0.001);
+      }
+      expect(other.failsAt === undefined).toBe(step.failsAt === undefined);
+      expect(other.foldsFor === null).toBe(step.foldsFor === null);
+      for (const end of [0, 1] as const)
+        expect(Math.abs((other.foldsFor?.[end] ?? 0) - (step.foldsFor?.[end] ?? 0))).toBeLessThan(0.001);
     }
   });
 });
