@@ -31,7 +31,7 @@ export function BoxForm() {
           <Field label="Depth" path={["part", "box", "depth"]} kind="length" note="Front to back" />
         </div>
         {SIDES.map((side) => (
-          <div key={side} class={`side ${side}${box.walls[side] === undefined ? " none" : ""}`}>
+          <div key={side} class={`side at-${side}${box.walls[side] === undefined ? " none" : ""}`}>
             {box.walls[side] === undefined ? (
               <EdgeKey
                 words={`${side} wall`}
