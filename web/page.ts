@@ -18,6 +18,8 @@ export interface Standing {
   readonly file: JobFile | null;
   readonly problems: readonly Problem[];
   readonly job: Job | null;
+  /** The file that `job` was read from: drawings tell its figures. */
+  readonly jobFile: JobFile | null;
   readonly answer: Answer | null;
   /** Ways out of this answer once they are found; null until then, or where none is wanted. */
   readonly ways: readonly Way[] | null;

@@ -1,7 +1,7 @@
 /**
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { metalNames } from "../../src/metal/metals.ts";
 import { capital } from "../../src/words/stepWords.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
@@ -57,6 +57,8 @@ export function PartPanel() {
   ];
   const metal = standing.job?.part.metal;
   const known = standing.file === file && standing.problems.length === 0 ? standing : null;
+  const { job, jobFile } = standing;
+  const measured = useMemo(() => (job && jobFile ? measuredFlats(jobFile, job) : []), [job, jobFile]);
   const blank = {
     widthMm: known?.answer?.blank.developedWidth ?? null,
     lengthMm: known?.job?.part.lengthMm ?? null,
@@ -158,7 +160,7 @@ export function PartPanel() {
         <div class="part-picture">
           <FinishedPart
             job={standing.job}
-            measured={measuredFlats(file, standing.job)}
+            measured={measured}
             lit={marked === null ? litLabel(look.now.lit, file.part) : `flat ${marked}`}
             width={640}
             height={240}
