@@ -67,20 +67,6 @@ const lettersByClass = {
   },
 };
 
-/** Gives the page its worker: as the address of a file beside it, or as text inside the one file. */
-const workerAs = (value) => ({
-  name: "worker-as",
-  setup(esbuild) {
-    esbuild.onResolve({ filter: /^noseroom:worker$/ }, (args) => ({
-      path: args.path,
-      namespace: "worker-as",
-    }));
-    esbuild.onLoad({ filter: /.*/, namespace: "worker-as" }, () => ({
-      contents: `export default ${JSON.stringify(value)}`,
-    }));
-  },
-});
-
 const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 /** Inside a script element only the element's own end tag and comment openings matter. */
 const asInlineScript = (code) => code.replaceAll("</script", "<\\/script").replaceAll("<!--", "<\\!--");
@@ -126,13 +112,9 @@ export async function buildPage(examples, build) {
   const html = await readFile("web/index.html", "utf8");
   const icon = await readFile("web/icon.svg", "utf8");
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
-  const [style, worker] = await Promise.all([
+  const [style, code] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/worker/worker.ts", [widthsOnly, readerOnly, lettersByClass]),
-  ]);
-  const [served, alone] = await Promise.all([
-    bundled("web/main.tsx", [examples, workerAs({ address: "worker.js" })]),
-    bundled("web/main.tsx", [examples, workerAs({ text: worker })]),
+    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass]),
   ]);
   await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)
@@ -145,8 +127,7 @@ export async function buildPage(examples, build) {
   const files = {
     "index.html": page,
     "style.css": style,
-    "page.js": served,
-    "worker.js": worker,
+    "page.js": code,
     "icon.svg": icon,
     "manifest.webmanifest": manifest,
   };
@@ -158,7 +139,7 @@ export async function buildPage(examples, build) {
     ),
   );
 
-  const inline = asInlineScript(alone);
+  const inline = asInlineScript(code);
   const single = withPolicy(html, {
     ...closed,
     "script-src": hashOf(inline),

@@ -9,6 +9,7 @@ import type { Job } from "../src/jobFile/job.ts";
 import type { Look } from "./look.ts";
 import type { JobFile } from "./store/jobFile.ts";
 import type { Snapshot, Store } from "./store/store.ts";
+import type { WholeShown } from "./whole/wholeShown.ts";
 import type { Asker } from "./worker/asker.ts";
 import type { Problem, Way } from "./worker/messages.ts";
 
@@ -19,6 +20,8 @@ export interface Standing {
   readonly problems: readonly Problem[];
   readonly job: Job | null;
   readonly answer: Answer | null;
+  /** The answer of a whole part; job and answer are null then. */
+  readonly whole: WholeShown | null;
   /** Ways out of this answer once they are found; null until then, or where none is wanted. */
   readonly ways: readonly Way[] | null;
   /** A sentence when the answer could not be worked out at all. */

@@ -58,7 +58,10 @@ export async function runBar(path: string, options: BarOptions): Promise<number>
   if (choice.found === null) {
     // With one part its name says nothing; --json tells the reasons as well.
     const lines = files.length === 1 ? left.map(({ because }) => because) : left.map(leftWords);
-    const text = lines.flatMap((line) => wrap(line, columns, "")).join("\n");
+    const other = files.length === 1 ? `noseroom ways ${path}` : "noseroom ways, for each of them";
+    const text = [...lines, `Another change that may help: ${other}`]
+      .flatMap((line) => wrap(line, columns, ""))
+      .join("\n");
     const refused = left[0]?.refused ?? null;
     process.stdout.write(
       options.json

@@ -7,7 +7,7 @@ import type { FaceName } from "../pattern/faceName.ts";
 import type { WholeMember } from "../pattern/strokeBodies.ts";
 import type { WholeHandling } from "../pattern/strokeHandling.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import type { HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
+import type { FailsAt, HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
 import type { WholeWay } from "./wholeWay.ts";
 
 export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
@@ -46,11 +46,19 @@ export interface WholeStepAnswer {
   readonly clampedFace: number;
   readonly markedFaceUp: boolean;
   readonly angle: Deg;
+  /** The likely leaf angle, and all that the job doubts. */
   readonly overbend: Deg;
+  readonly overbendRange: readonly [Deg, Deg];
+  /** Leaf angles around the likely one for which the stroke can be made; null where not even as likely. */
+  readonly foldsFor: readonly [Deg, Deg] | null;
+  /** Where within the doubts a stroke is stopped that is not as likely: contact and ways in and out are those there. */
+  readonly failsAt?: FailsAt;
   readonly reached: Deg;
   readonly relaxesTo: Deg;
   readonly verdict: Verdict;
   readonly clearance: Mm | null;
+  /** The least over all of the doubts for which it folds; `clearance` where nothing is doubted. */
+  readonly leastClearance: Mm | null;
   readonly clearancePoints: readonly [PlacePoint, PlacePoint] | null;
   readonly contact: WholeContactAnswer | null;
   readonly refused: "grip" | "flange" | "rated" | "length" | "pinched" | null;

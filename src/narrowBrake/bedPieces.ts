@@ -178,6 +178,10 @@ export function addLeaf(maker: PieceMaker, sizes: BrakeSizes, places: Places): v
       diameter: sizes.handleMm,
       from: [0, handleY, w] as const,
       to: [sizes.leafMm, handleY, w] as const,
+      ...(-handleY < 1.5 * sizes.handleMm && {
+        reason:
+          "the handle fills it, welded round, beyond the ends of the sheet where the leaf carries little",
+      }),
     })),
     turnsWithLeaf: true,
     weldedTo: ["leaf-ear-left", "leaf-ear-right", "handle-1", "handle-2"],

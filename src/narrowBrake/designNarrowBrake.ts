@@ -3,7 +3,7 @@
  * until nothing does. What it ends in is an assembly that passes every check, or the true reason why there is none.
  * Bound: each check's own.
  */
-import { formatLength } from "../units/length.ts";
+import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
@@ -15,7 +15,7 @@ import { mountChecks, weightOf } from "./checks/mountChecks.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
 import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
-import { freeSwing, inOnePlace } from "./freeSwing.ts";
+import { freeSwing, freeSwingBefore, inOnePlace } from "./freeSwing.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
 import { barLength, boltsClear, boltsInside, placesOf } from "./places.ts";
@@ -25,9 +25,10 @@ import {
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
+import { failureWords } from "./shopFigures.ts";
 import { type BrakeSizes, firstSizes, type Growth, grown } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
-import { checkOf, failureSentence, type StrengthCheck } from "./strengthCheck.ts";
+import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
 import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
@@ -70,7 +71,7 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
       sizes: under.sizes,
       places: under.places,
       assembly,
-      checks: [...checks, swingCheck({ ...under, assembly })],
+      checks,
       cutList: cuts,
       weightKg: weightOf({ assembly }),
       ...shopWords({ ...under, assembly }),
@@ -80,39 +81,54 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
 
 /** Sizes that pass every check, or one sentence on what stands against them. */
 function soundest(requirements: ResolvedRequirements): Sound | string {
-  const { units, leafFaceMaxMm = Number.POSITIVE_INFINITY } = requirements;
+  const { units } = requirements;
   const stock = stockIn(units);
   const wantedFaceMm = faceWanted(requirements);
   const firstLoads = governingLoads(requirements, Math.min(wantedFaceMm, 12.7));
   const barMm = barThickness(requirements, firstLoads, stock);
   if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
   const barMmLong = barLength(firstLoads.longestPartMm, units);
-  let sizes = firstSizes(
-    {
-      ...(requirements.leafFaceMaxMm !== undefined && { leafFaceMaxMm }),
-      boltsInside: boltsInside(requirements),
-    },
-    stock,
-    barMm,
-    { barMm: barMmLong, wantedFaceMm },
-  );
+  let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements) }, stock, barMm, {
+    barMm: barMmLong,
+    wantedFaceMm,
+  });
   let failed: StrengthCheck | undefined;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const under = underLoad(requirements, sizes, stock);
-    if (under === undefined) return rackEnds(failed, "no stock flat is wide enough");
+    if (under === undefined) {
+      if (sizes.held === "bench") return rackEnds(failed, roomSentence(requirements), units);
+      // So deep a leaf leaves no room for jaws under it.
+      sizes = { ...sizes, held: "bench" };
+      continue;
+    }
     const checks = checksOf(under);
     failed = checks.find(({ passes }) => !passes);
     if (failed === undefined) return goesTogether(under, checks);
     const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
       .map((growth) => {
-        const larger = growth === null ? undefined : grown(sizes, growth, stock, leafFaceMaxMm);
+        const larger = growth === null ? undefined : grown(sizes, growth, stock, requirements);
         return growth && larger ? withRoomInRow(requirements, larger, growth, stock) : undefined;
       })
       .find((larger) => larger !== undefined);
-    if (next === undefined) return rackEnds(failed, "nothing larger is on the rack");
+    if (next === undefined) return rackEnds(failed, leafRoom(failed, requirements), units);
     sizes = next;
   }
-  return rackEnds(failed, "no set of sizes came out");
+  return rackEnds(failed, "no set of sizes came out", units);
+}
+
+/** Why nothing larger would do: what hangs before the leaf, or the rack. */
+function leafRoom({ member }: StrengthCheck, requirements: ResolvedRequirements): string {
+  const { leafHighMaxMm, leafFaceMaxMm, units } = requirements;
+  if (member !== "leaf" || leafHighMaxMm === undefined) return "nothing larger is on the rack";
+  const high = `${formatLength(leafHighMaxMm, units)} ${units} high`;
+  const wide = leafFaceMaxMm === undefined ? "" : ` and ${formatLength(leafFaceMaxMm, units)} ${units} wide`;
+  return `the part wraps round the leaf, which may be ${high}${wide} at the most; longer flats there leave room for a stiffer one`;
+}
+
+function roomSentence({ holderDepthMaxMm, overhangMm, units }: ResolvedRequirements): string {
+  if (holderDepthMaxMm === undefined) return "no stock flat is wide enough";
+  const room = formatLength(overhangMm + holderDepthMaxMm, units);
+  return `the part leaves ${room} ${units} from the nose back for bar and holder, too little for bolts and heel`;
 }
 
 /** The same with so few bolts that each washer clears the next; undefined where one bolt more is what was asked and has no room. */
@@ -125,7 +141,8 @@ function withRoomInRow(
   const fewest = growth === "boltGaps" ? larger.boltGaps : 1;
   for (let boltGaps = larger.boltGaps; boltGaps >= fewest; boltGaps--) {
     const fewer = { ...larger, boltGaps };
-    if (boltsClear(placesOf(requirements, fewer, stock, 0))) return fewer;
+    const places = placesOf(requirements, fewer, stock, 0);
+    if (places === undefined || boltsClear(places)) return fewer;
   }
   return undefined;
 }
@@ -135,17 +152,37 @@ function goesTogether(under: UnderLoad, checks: readonly StrengthCheck[]): Sound
   const { pieces } = under.assembly;
   const [clash] = inOnePlace(pieces);
   if (clash) return `Put together, ${clash[0]} and ${clash[1]} would stand in one place.`;
-  const { deg, meet } = freeSwing(pieces);
-  const asked = Math.max(...under.requirements.parts.map(({ overbendDeg }) => overbendDeg));
-  if (deg >= asked) return { under, checks, swing: deg };
-  const where = meet ? `, where its ${meet[0]} meets the ${meet[1]}` : "";
-  return `The leaf would turn to ${deg}° only${where}; a bend asks for ${Number(asked.toFixed(1))}°.`;
+  const whole = freeSwing(pieces);
+  const turns = swingsAsked(under).map(({ askedDeg, forwardMm }) => {
+    const free = forwardMm === 0 ? whole : freeSwingBefore(pieces, forwardMm);
+    return { askedDeg, forwardMm, ...free };
+  });
+  const short = turns.find(({ deg, askedDeg }) => deg < askedDeg);
+  if (short === undefined) {
+    const [drawn, ...further] = turns;
+    const closest = further.sort((a, b) => a.deg - a.askedDeg - b.deg + b.askedDeg).slice(0, 1);
+    const swings = [drawn!, ...closest].map((turn) => swingCheck(turn));
+    return { under, checks: [...checks, ...swings], swing: whole.deg };
+  }
+  const where = short.meet ? `, where its ${short.meet[0]} meets the ${short.meet[1]}` : "";
+  return `The leaf would turn to ${short.deg}° only${where}; a bend asks for ${Number(short.askedDeg.toFixed(1))}°.`;
 }
 
-function rackEnds(failed: StrengthCheck | undefined, why: string): string {
-  if (failed === undefined) return `This brake can't be planned: ${why}.`;
-  const sentence = failureSentence(failed);
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1, -1)}: ${why}.`;
+/** The largest leaf angle at the place where the brake is drawn, and where the bar stands foremost for another bend. */
+function swingsAsked({ requirements: { parts }, places }: UnderLoad) {
+  const bends = parts.flatMap((part) => part.bends);
+  const drawn = { askedDeg: Math.max(...bends.map(({ overbendDeg }) => overbendDeg)), forwardMm: 0 };
+  const further = bends
+    .map(({ overbendDeg, noseSetbackMm }) => ({
+      askedDeg: overbendDeg,
+      forwardMm: -noseSetbackMm - places.noseX,
+    }))
+    .filter(({ forwardMm }) => forwardMm > 0);
+  return [drawn, ...further];
+}
+
+function rackEnds(failed: StrengthCheck | undefined, why: string, units: LengthUnit): string {
+  return `${failed === undefined ? "This brake can't be planned" : failureWords(failed, units)}: ${why}.`;
 }
 
 function underLoad(
@@ -155,7 +192,7 @@ function underLoad(
 ): UnderLoad | undefined {
   const loads = governingLoads(requirements, sizes.leafMm);
   const places = placesOf(requirements, sizes, stock, loads.turningNmm.value);
-  if (Object.values(places).some((place) => Number.isNaN(place))) return undefined;
+  if (places === undefined || Object.values(places).some((place) => Number.isNaN(place))) return undefined;
   const assembly = assemble(requirements, sizes, places, stock);
   return { requirements, loads, sizes, places, assembly, stock };
 }

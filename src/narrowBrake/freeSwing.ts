@@ -4,7 +4,7 @@
  * Separating axes for convex profiles (all of ours are); a round is taken by its box. The angle is rounded down to whole degrees.
  */
 import { type Deg, type Mm, toRad } from "../units/quantity.ts";
-import { boxOfShape, isRound, type Piece, rectangle, type Xy } from "./solid.ts";
+import { boxOfShape, isRound, type Piece, rectangle, type Xy, type Xyw } from "./solid.ts";
 
 const MOST_DEG = 135;
 const STEP_DEG = 0.25;
@@ -66,6 +66,28 @@ export function freeSwing(pieces: readonly Piece[]): FreeSwing {
   }
   return { deg: free < 0 ? 0 : Math.floor(free * STEP_DEG), ...(meet && { meet }) };
 }
+
+/** What moves back and forth with the bar when the setback screws are turned, and could meet the leaf. */
+const SET_BACK: ReadonlySet<string> = new Set(["clamp bar", "holder", "rib of the holder", "bar screw"]);
+
+/** How far the leaf turns before it meets bar or holder, these so much further forward than drawn. */
+export function freeSwingBefore(pieces: readonly Piece[], forwardMm: Mm): FreeSwing {
+  const clamp = pieces.filter(({ name }) => SET_BACK.has(name));
+  return freeSwing([...pieces.filter(({ turnsWithLeaf }) => turnsWithLeaf), ...clamp.map(moved(forwardMm))]);
+}
+
+const moved =
+  (byX: Mm) =>
+  (piece: Piece): Piece => {
+    const { shape } = piece;
+    const to = ([x, y, w]: Xyw): Xyw => [x + byX, y, w];
+    return {
+      ...piece,
+      shape: isRound(shape)
+        ? { ...shape, from: to(shape.from), to: to(shape.to) }
+        : { ...shape, profile: shape.profile.map(([x, y]): Xy => [x + byX, y]) },
+    };
+  };
 
 /** The last of the steps up to `most` at which the two are apart; -1 where they overlap at rest. */
 function stepsApart(one: Body, other: Body, most: number): number {

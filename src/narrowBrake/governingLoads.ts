@@ -39,7 +39,8 @@ function leafLeverOf(part: SheetToFold, leafFaceMm: Mm): Mm {
 /** Forces per unit length for one part, load factor included. */
 function forcesOf(part: SheetToFold, loadFactor: number, leafFaceMm: Mm): FoldingForces {
   const moment = loadFactor * foldingMoment(part.metal, part.thicknessMm);
-  return foldingForces(moment, leafLeverOf(part, leafFaceMm), part.shortestClampedMm / 2, part.overbendDeg);
+  const overbendDeg = Math.max(...part.bends.map((bend) => bend.overbendDeg));
+  return foldingForces(moment, leafLeverOf(part, leafFaceMm), part.shortestClampedMm / 2, overbendDeg);
 }
 
 /** Worst loads over the parts, for a leaf with this face. */

@@ -47,9 +47,10 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
       holderDepth: inUnit(holder.max[0] - holder.min[0]),
     },
     bed: { profile: written(bedProfile(box("cap"), box("spine"))) },
-    leaf: { profile: written(leafProfile(box("leaf"), box("handle-1"))), swing: assembly.swing },
+    leaf: { profile: written(leafProfile(box("leaf"), box("handle-1"), bar)), swing: assembly.swing },
     frame: [
       ...frameOf(assembly).map(({ name, profile }) => ({ name, profile: written(profile) })),
+      ...assembly.vise.bodies.map(({ name, profile }) => ({ name, profile: written(profile) })),
       ...stretchesOf(assembly).map(({ name, profile, along }) => ({
         name,
         profile: written(profile),
@@ -151,8 +152,10 @@ function bedProfile(cap: Box, spine: Box): Xy[] {
   ];
 }
 
-/** The leaf at rest with its handles, which turn with it. */
-function leafProfile(leaf: Box, handle: Box): Xy[] {
+/** The leaf at rest with its handles, which turn with it, unless they stand beyond the ends of the bar. */
+function leafProfile(leaf: Box, handle: Box, bar: Box): Xy[] {
+  if (handle.min[2] >= bar.max[2] || handle.max[2] <= bar.min[2])
+    return rectangle(leaf.min[0], leaf.min[1], leaf.max[0], leaf.max[1]);
   const [faceX, handleX] = [leaf.max[0], handle.max[0]];
   return [
     [leaf.min[0], leaf.max[1]],

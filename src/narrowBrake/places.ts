@@ -5,7 +5,7 @@
  */
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { ResolvedRequirements } from "./requirements.ts";
+import type { BendToFold, ResolvedRequirements } from "./requirements.ts";
 import { upToMark } from "./shopMark.ts";
 import type { BrakeSizes } from "./sizes.ts";
 import type { FlatHead, Stock } from "./stockSize.ts";
@@ -20,6 +20,8 @@ const DEEPEST_THROAT_MM = 90;
 const SPARE_TRAVEL_MM = 3;
 /** What the bar presses on behind its bolts. */
 const HEEL_MM = 10;
+/** With a shorter lever behind the bolts the heel takes all of their pull. */
+const LEAST_HEEL_LEVER_MM = 8;
 /** Fingers pull a slotted washer out between its neighbours: common practice, no source. */
 const WASHERS_APART_MM = 6;
 /** A thicker washer is no longer pulled out by a thumb; the nut makes up the rest of the opening. */
@@ -39,11 +41,17 @@ const JAW_CLEAR_MM = 6;
 /** Depth that a moving jaw takes in front of the spine: a guess, measure your vise. */
 const FRONT_JAW_MM = 40;
 
-export type Places = ReturnType<typeof placesOf>;
+export type Places = NonNullable<ReturnType<typeof placesOf>>;
 
 /** True where the bolts can stand behind the sheet, inside its length. */
 export function boltsInside({ parts }: Pick<ResolvedRequirements, "parts">): boolean {
   return Math.max(...parts.map((part) => part.deepestClampedMm)) + BOLT_CLEAR_MM <= DEEPEST_THROAT_MM;
+}
+
+/** The nose setback that the brake is drawn at: the least of those with the largest leaf angle. */
+export function drawnAt(bends: readonly BendToFold[]): Mm {
+  const most = Math.max(...bends.map(({ overbendDeg }) => overbendDeg));
+  return Math.min(...bends.filter((bend) => bend.overbendDeg === most).map((bend) => bend.noseSetbackMm));
 }
 
 /** Length of the bar. @example barLength(305, "mm") // 315 */
@@ -71,8 +79,10 @@ export function placesOf(
   const gapMm = units === "in" ? MM_PER_INCH / 64 : 0.5;
   const inside = boltsInside(requirements);
   const sheetMm = Math.min(...parts.map((part) => part.thicknessMm));
-  const noseSetbacksMm = parts.flatMap((part) => part.noseSetbacksMm);
+  const bends = parts.flatMap((part) => part.bends);
+  const noseSetbacksMm = bends.map(({ noseSetbackMm }) => noseSetbackMm);
   const [leastNoseSetback, mostNoseSetback] = [Math.min(...noseSetbacksMm), Math.max(...noseSetbacksMm)];
+  const drawnNoseSetback = drawnAt(bends);
   const middleNoseSetback = (leastNoseSetback + mostNoseSetback) / 2;
   const spread = mostNoseSetback - leastNoseSetback;
   const d = sizes.bolt.diameterMm;
@@ -97,13 +107,18 @@ export function placesOf(
     ),
   );
   const frontMm = overhangMm + boltFromHolderFront;
-  const barDepthMm = width(
+  // As deep as the heel wants it, or as the parts let it.
+  const { holderDepthMaxMm = Number.POSITIVE_INFINITY } = requirements;
+  const wantedDepthMm = width(
     frontMm + Math.max(sizes.heelShare * frontMm + HEEL_MM / 2, EDGE_IN_DIAMETERS * boltHoleMm),
   );
+  const fitting = stock.flatWidthsMm.filter((mm) => mm <= overhangMm + holderDepthMaxMm);
+  const barDepthMm = fitting.includes(wantedDepthMm) ? wantedDepthMm : (fitting.at(-1) ?? Number.NaN);
   const ribRoomMm = sizes.ribHighMm > 0 ? washerMm / 2 + 3 + sizes.ribMm + 3 : 0;
   const holderDepthMm = width(Math.max(barDepthMm - overhangMm, boltFromHolderFront + ribRoomMm));
-  const barBackMm = leastNoseSetback + barDepthMm;
+  const barBackMm = drawnNoseSetback + barDepthMm;
   const backMm = barDepthMm - HEEL_MM / 2 - frontMm;
+  if (backMm < LEAST_HEEL_LEVER_MM || holderDepthMm > holderDepthMaxMm) return undefined;
   const holderUnderY = sheetMm + sizes.barMm;
   const holderTopY = holderUnderY + sizes.holderMm;
 
@@ -122,7 +137,11 @@ export function placesOf(
   const spineFrontMm = mark(
     Math.max(boltFromEdge + (NUT_CORNERS / 2) * d + 1, earRadiusMm + sizes.restMm + 4),
   );
-  const leafHighMm = width(Math.max(sizes.leafHighMm, 2 * EDGE_IN_DIAMETERS * sizes.handleMm));
+  // What hangs before the leaf or under it must clear the handles: they stand beyond the ends of the part, in a leaf as low as it must be.
+  const handlesBeyond = requirements.leafFaceMaxMm !== undefined || requirements.leafHighMaxMm !== undefined;
+  const leafHighMm = width(
+    Math.max(sizes.leafHighMm, (handlesBeyond ? 1.5 : 2 * EDGE_IN_DIAMETERS) * sizes.handleMm),
+  );
   // Hinge: leaf ear beside bed ear.
   const restX = -earRadiusMm - sizes.restMm / 2;
   const restY = -mark(earRadiusMm + sizes.restMm / 2 + 6);
@@ -159,18 +178,23 @@ export function placesOf(
   const springW = inside ? mark(barLongMm / 2 + 1 + pocketMm / 2) : boltSpanMm / 2;
   // As far behind the holder's front as the bolts, or further where a bolt stands there.
   const springX =
-    leastNoseSetback + frontMm + (inside ? 0 : mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4));
+    drawnNoseSetback + frontMm + (inside ? 0 : mark(Math.max(boltHoleMm, washerMm) / 2 + pocketMm / 2 + 4));
   const holderLongMm =
     2 * mark(inside ? barLongMm / 2 + 20 : boltSpanMm / 2 + EDGE_IN_DIAMETERS * boltHoleMm);
-  const leafLongMm = holderLongMm + 4 * mark(1.5);
+  const handleOutMm = mark(barLongMm / 2 + sizes.handleMm / 2 + 1);
+  const leafLongMm = Math.max(
+    holderLongMm + 4 * mark(1.5),
+    handlesBeyond ? 2 * (handleOutMm + mark(EDGE_IN_DIAMETERS * sizes.handleMm)) : 0,
+  );
   const leafEndW = leafLongMm / 2;
   const capLongMm = leafLongMm - 2 * mark(sizes.weldMm + 3);
   const bedEarW = leafEndW + sizes.leafEarMm + gapMm;
 
   // Handles: as long as the turning asks for.
   const reachMm = mark(Math.max(SHORTEST_HANDLE_MM, turningNmm / (sizes.people * handForceN)));
-  const handleW = mark(0.3 * leafLongMm);
-  const handleY = -Math.floor((leafHighMm - EDGE_IN_DIAMETERS * sizes.handleMm) / markMm + 1e-4) * markMm;
+  const handleW = handlesBeyond ? handleOutMm : mark(0.3 * leafLongMm);
+  const fromBottomMm = Math.min(EDGE_IN_DIAMETERS * sizes.handleMm, leafHighMm / 2);
+  const handleY = -Math.floor((leafHighMm - fromBottomMm) / markMm + 1e-4) * markMm;
   const handleRootX = markMm;
   const screwInset = units === "in" ? MM_PER_INCH : 25;
   // Beyond the ends there is room for one screw each.
@@ -188,9 +212,7 @@ export function placesOf(
   return {
     inside,
     sheetMm,
-    noseX: -leastNoseSetback,
-    leastNoseSetback,
-    mostNoseSetback,
+    noseX: -drawnNoseSetback,
     travelMm: mark(spread + SPARE_TRAVEL_MM),
     deepestMm,
     boltHoleMm,
@@ -239,6 +261,7 @@ export function placesOf(
     washerHoleMm: Math.ceil((d + 0.6) / fineMm) * fineMm,
     footHoleMm: Math.ceil((sizes.footBolt.diameterMm + 0.6) / fineMm) * fineMm,
     flatHeadDeepMm: Math.min(mark(1.5 * flatHead.diameterMm), down(sizes.holderMm - 1)),
+    handlesBeyond,
     holderLongMm,
     leafLongMm,
     leafEndW,

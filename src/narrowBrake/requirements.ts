@@ -20,10 +20,13 @@ export interface SheetToFold {
   readonly shortestClampedMm: Mm;
   /** How far the deepest clamped side reaches back from the nose. */
   readonly deepestClampedMm: Mm;
-  /** Largest leaf angle of its bends. */
+  readonly bends: readonly BendToFold[];
+}
+
+/** How far a bend wants the leaf to go, and with the nose how far back. */
+export interface BendToFold {
   readonly overbendDeg: Deg;
-  /** Nose setbacks that its bends ask for. */
-  readonly noseSetbacksMm: readonly Mm[];
+  readonly noseSetbackMm: Mm;
 }
 
 export interface SafetyFactors {
@@ -75,6 +78,10 @@ export interface NarrowBrakeRequirements extends NarrowBrakeWishes {
   readonly frontBevelDeg: Deg;
   /** Tallest leaf face that every part clears; leave out where none limits it. */
   readonly leafFaceMaxMm?: Mm;
+  /** Highest leaf that every part clears: a flange that is bent down hangs in front of it or wraps under it. */
+  readonly leafHighMaxMm?: Mm;
+  /** Deepest holder that every part clears, from its front back: a box stands around it. */
+  readonly holderDepthMaxMm?: Mm;
   /** How far the bar must open; the deepest lip to be lifted out decides. */
   readonly liftMm?: Mm;
 }
@@ -89,6 +96,9 @@ export interface ResolvedRequirements extends NarrowBrakeRequirements {
   readonly coldFinished: Metal;
   readonly vise: Vise;
 }
+
+/** Hinges, bolts and screws find no room on a shorter brake: shorter parts are folded on one of this length. */
+export const SHORTEST_MM = { in: 76.2, mm: 80 } as const;
 
 /** All that may be lost at mid-length together, in shares of what one of them may lose. */
 export const MOST_LOST_IN_ALL = 2;
@@ -116,12 +126,15 @@ const COLD_FINISHED: Metal = {
 
 /**
  * Fills in what was left out. A steel that the person names is taken for every piece.
-
  * @throws RangeError where there is no part to make, or a size or factor is not above zero; the text names it
  */
 export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedRequirements {
   const resolved: ResolvedRequirements = {
     ...asked,
+    parts: asked.parts.map((part) => ({
+      ...part,
+      lengthMm: part.lengthMm > 0 ? Math.max(part.lengthMm, SHORTEST_MM[asked.units]) : part.lengthMm,
+    })),
     handForceN: asked.handForceN ?? 200,
     liftMm: asked.liftMm ?? 20,
     safety: { load: 1.25, yield: 1.67, bolt: 1.4, pin: 2, ...asked.safety },
@@ -138,6 +151,8 @@ export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedReq
     handForceN: resolved.handForceN,
     liftMm: resolved.liftMm,
     leafFaceMaxMm: resolved.leafFaceMaxMm ?? 1,
+    leafHighMaxMm: resolved.leafHighMaxMm ?? 1,
+    holderDepthMaxMm: resolved.holderDepthMaxMm ?? 1,
     ...resolved.safety,
     ...resolved.give,
     ...resolved.vise,
@@ -150,7 +165,7 @@ export function resolveRequirements(asked: NarrowBrakeRequirements): ResolvedReq
       [`shortestFlangeMm of ${part.name}`]: shortestFlangeMm,
       [`shortestClampedMm of ${part.name}`]: shortestClampedMm,
       [`deepestClampedMm of ${part.name}`]: deepestClampedMm,
-      [`count of noseSetbacksMm of ${part.name}`]: part.noseSetbacksMm.length,
+      [`count of bends of ${part.name}`]: part.bends.length,
     });
   }
   for (const [name, value] of Object.entries(sizes)) {

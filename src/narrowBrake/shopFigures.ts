@@ -27,6 +27,15 @@ export function checkFigures(
   return `${figure(value, unit, units)} of ${figure(limit, unit, units)}${passes ? "" : ": too much"}`;
 }
 
+/** A failed check for people. @example failureWords(check, "in") // "Holder, bending across: 41.2 ksi, and 32.1 ksi is the limit" */
+export function failureWords(
+  { member, check, value, limit, unit }: Pick<StrengthCheck, "member" | "check" | "value" | "limit" | "unit">,
+  units: LengthUnit,
+): string {
+  const who = `${member.charAt(0).toUpperCase()}${member.slice(1)}`;
+  return `${who}, ${check}: ${figure(value, unit, units)}, and ${figure(limit, unit, units)} is the limit`;
+}
+
 function figure(value: number, unit: CheckUnit, units: LengthUnit): string {
   switch (unit) {
     case "mm":

@@ -44,6 +44,9 @@ export interface BrakeSizes {
 /** What a failed check may ask to be made larger. */
 export type Growth = Exclude<keyof BrakeSizes, "heelShare" | "held" | "ribMm" | "barMm"> | "mounting";
 
+/** How wide and how high the leaf may be for what hangs before it. */
+type LeafLimits = Pick<ResolvedRequirements, "leafFaceMaxMm" | "leafHighMaxMm">;
+
 /** Bolts stand about this far apart: common practice, no source. */
 const BOLT_PITCH_MM = 152.4;
 const LARGEST_SCREW_PITCH_MM = 200;
@@ -54,14 +57,15 @@ export function firstSizes(
   {
     boltsInside,
     leafFaceMaxMm = Number.POSITIVE_INFINITY,
-  }: Pick<ResolvedRequirements, "leafFaceMaxMm"> & {
-    readonly boltsInside: boolean;
-  },
+    leafHighMaxMm = Number.POSITIVE_INFINITY,
+    holderDepthMaxMm,
+  }: LeafLimits & Pick<ResolvedRequirements, "holderDepthMaxMm"> & { readonly boltsInside: boolean },
   stock: Stock,
   barMm: Mm,
   lengths: { readonly barMm: Mm; readonly wantedFaceMm: Mm },
 ): BrakeSizes {
   const atLeast = (list: readonly Mm[], mm: Mm) => list.find((one) => one >= mm) ?? list.at(-1)!;
+  const heights = stock.flatWidthsMm.filter((mm) => mm <= leafHighMaxMm);
   const faces = stock.flatThicknessesMm.filter((t) => t <= leafFaceMaxMm);
   // A face as wide as the flange is worth having, but no wider than a bar that one can lift.
   const face = Math.min(lengths.wantedFaceMm, 12.7);
@@ -69,7 +73,7 @@ export function firstSizes(
     barMm,
     holderMm: atLeast(stock.flatThicknessesMm, 12),
     heelShare: 0.9,
-    ribMm: atLeast(stock.flatThicknessesMm, 12),
+    ribMm: atLeast(stock.flatThicknessesMm, holderDepthMaxMm === undefined ? 12 : 7.9),
     ribHighMm: boltsInside ? 0 : atLeast(stock.flatWidthsMm, 30),
     bolt: stock.bolts[0]!,
     boltGaps: boltsInside ? Math.max(1, Math.ceil((lengths.barMm - 80) / BOLT_PITCH_MM)) : 1,
@@ -79,7 +83,7 @@ export function firstSizes(
     spineMm: atLeast(stock.flatThicknessesMm, 9.5),
     spineHighMm: atLeast(stock.flatWidthsMm, 50),
     leafMm: faces.find((t) => t >= face) ?? faces.at(-1) ?? leafFaceMaxMm,
-    leafHighMm: atLeast(stock.flatWidthsMm, LEAST_LEAF_HIGH_MM),
+    leafHighMm: atLeast(heights.length > 0 ? heights : stock.flatWidthsMm.slice(0, 1), LEAST_LEAF_HIGH_MM),
     pinMm: stock.roundsMm.find((d) => d >= 10)!,
     leafEarMm: atLeast(stock.flatThicknessesMm, 9.5),
     bedEarMm: atLeast(stock.flatThicknessesMm, 12),
@@ -100,11 +104,12 @@ export function firstSizes(
 
 /** Where the leaf's height, the cap's depth and the rest end: more than this is no hand brake any more. */
 const MOST: Partial<Record<Growth, number>> = {
-  leafHighMm: 255,
-  spineHighMm: 255,
+  leafMm: 51,
+  leafHighMm: 305,
+  spineHighMm: 305,
   ribHighMm: 205,
   bedEarHighMm: 305,
-  capDepthMm: 255,
+  capDepthMm: 305,
   weldMm: 13,
   railWeldMm: 9,
   screws: 24,
@@ -116,14 +121,16 @@ export function grown(
   sizes: BrakeSizes,
   growth: Growth,
   stock: Stock,
-  leafFaceMaxMm: Mm,
+  limits: LeafLimits,
 ): BrakeSizes | undefined {
+  const { leafFaceMaxMm = Number.POSITIVE_INFINITY, leafHighMaxMm = Number.POSITIVE_INFINITY } = limits;
   if (growth === "mounting") return sizes.held === "bench" ? undefined : { ...sizes, held: "bench" };
   if (growth === "people") return sizes.people === 2 ? undefined : { ...sizes, people: 2 };
-  const most = growth === "leafMm" ? Math.min(leafFaceMaxMm, 51) : (MOST[growth] ?? Number.POSITIVE_INFINITY);
+  const mayBe = { leafMm: leafFaceMaxMm, leafHighMm: leafHighMaxMm } as Partial<Record<Growth, Mm>>;
+  const most = Math.min(MOST[growth] ?? Number.POSITIVE_INFINITY, mayBe[growth] ?? Number.POSITIVE_INFINITY);
   const next = nextOf(sizes, growth, stock);
   if (next === undefined || (typeof next === "number" && next > most))
-    return instead(sizes, growth, stock, leafFaceMaxMm);
+    return instead(sizes, growth, stock, limits);
   return { ...sizes, [growth]: next };
 }
 
@@ -166,7 +173,12 @@ const INSTEAD: Partial<Record<Growth, Growth>> = {
   screw: "screws",
 };
 
-function instead(sizes: BrakeSizes, growth: Growth, stock: Stock, leafFaceMaxMm: Mm): BrakeSizes | undefined {
+function instead(
+  sizes: BrakeSizes,
+  growth: Growth,
+  stock: Stock,
+  limits: LeafLimits,
+): BrakeSizes | undefined {
   const other = INSTEAD[growth];
-  return other && grown(sizes, other, stock, leafFaceMaxMm);
+  return other && grown(sizes, other, stock, limits);
 }

@@ -31,9 +31,3 @@ export interface StrengthCheck {
 export function checkOf(parts: Omit<StrengthCheck, "passes">): StrengthCheck {
   return { ...parts, passes: parts.value <= parts.limit };
 }
-
-/** A failed check in one sentence for people. */
-export function failureSentence({ member, check, value, limit, unit }: StrengthCheck): string {
-  const round = (figure: number) => Number(figure.toPrecision(3));
-  return `${member}, ${check}: ${round(value)} ${unit}, and ${round(limit)} ${unit} is the limit.`;
-}

@@ -5,7 +5,7 @@
 import type { Point } from "../plane/point.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import type { Ring } from "./ring.ts";
-import { Solid } from "./solid.ts";
+import { Solid, type SolidBodies } from "./solid.ts";
 import { type Fold, type Placement, placed, type Spot, turned } from "./space.ts";
 
 const SLICE_OFF_MM: Mm = 0.002;
@@ -60,17 +60,63 @@ export function unrolled(
   });
 }
 
-/** Slices of a made bend across w, its faces drawn in by `insetMm`. */
-export function bentSlices(made: MadeBend, thicknessMm: Mm, insetMm: Mm): Solid[] {
-  return bentRings(made, thicknessMm, insetMm).map(([inner, outer]) => new Solid(inner, outer));
+/** A slice as two rings of corners, near the inside of the bend and near its outside. */
+export type Slice = readonly [inner: readonly Spot[], outer: readonly Spot[]];
+
+/** Slices of a made bend as bodies, laid out only for what comes near: until then their outline will do. */
+export class BentBody implements SolidBodies {
+  readonly minW: number;
+  readonly maxW: number;
+  readonly straight = false;
+  private laid: { corners?: readonly Point[]; solids?: readonly Solid[] } = {};
+
+  /** `slices` as seen by the sheet before the bend, and where that is placed. */
+  constructor(
+    private readonly slices: readonly Slice[],
+    private readonly before: Placement,
+  ) {
+    const { origin, alongX, alongY, alongZ } = before;
+    let [low, high] = [Infinity, -Infinity];
+    for (const slice of slices) {
+      for (const ring of slice) {
+        for (const [x, y, z] of ring) {
+          const w = origin[2] + x * alongX[2] + y * alongY[2] + z * alongZ[2];
+          if (w < low) low = w;
+          if (w > high) high = w;
+        }
+      }
+    }
+    [this.minW, this.maxW] = [low, high];
+  }
+
+  get corners(): readonly Point[] {
+    this.laid.corners ??= this.slices.flatMap(([inner, outer]) =>
+      [...inner, ...outer].map((spot) => {
+        const [x, y] = this.place(spot);
+        return { x, y };
+      }),
+    );
+    return this.laid.corners;
+  }
+
+  get solids(): readonly Solid[] {
+    this.laid.solids ??= this.slices.map(
+      ([inner, outer]) =>
+        new Solid(
+          inner.map((spot) => this.place(spot)),
+          outer.map((spot) => this.place(spot)),
+        ),
+    );
+    return this.laid.solids;
+  }
+
+  private place([x, y, z]: Spot): Spot {
+    return placed(this.before, { x, y }, z);
+  }
 }
 
-/** The same as two rings each, near the inside of the bend and near its outside. */
-export function bentRings(
-  { before, fold, pieces }: MadeBend,
-  thicknessMm: Mm,
-  insetMm: Mm,
-): (readonly [inner: Spot[], outer: Spot[]])[] {
+/** Slices of a made bend in the frame of the blank as the sheet before it lies, its faces drawn in by `insetMm`. */
+export function slicesOf({ fold, pieces }: Omit<MadeBend, "before">, thicknessMm: Mm, insetMm: Mm): Slice[] {
   const inside = (fold.up > 0 ? fold.axisZ - thicknessMm : -fold.axisZ) + insetMm;
   const outside = inside + thicknessMm - 2 * insetMm;
   const step = 2 * Math.acos(1 - Math.min(0.5, SLICE_OFF_MM / outside));
@@ -81,10 +127,10 @@ export function bentRings(
     const turnedRad = (across / fold.allowanceMm) * fold.angleRad;
     const out = radius * Math.sin(turnedRad) - across;
     const z = fold.axisZ - fold.up * radius * Math.cos(turnedRad);
-    return placed(before, { x: point.x + out * fold.nx, y: point.y + out * fold.ny }, z);
+    return [point.x + out * fold.nx, point.y + out * fold.ny, z];
   };
   return pieces.flatMap((piece) =>
-    places.slice(1).flatMap((to, i) => {
+    places.slice(1).flatMap((to, i): Slice[] => {
       const [from, across] = [places[i]!, fold.allowanceMm];
       const part = between(piece, fold, from * across, to * across);
       if (part.length < 3) return [];
@@ -96,7 +142,7 @@ export function bentRings(
         [
           part.map((point) => spotAt(point, inside)),
           part.map((point) => spotAt(point, outside * bulgeAt(point))),
-        ] as const,
+        ],
       ];
     }),
   );

@@ -9,6 +9,11 @@ import type { Swing } from "../motion/swing.ts";
 import type { Rad } from "../units/quantity.ts";
 import type { Body } from "./strokeBodies.ts";
 
+/** Whether two boxes share nothing, or only touch. */
+export function boxesApart(a: Box, b: Box): boolean {
+  return a.minX >= b.maxX || b.minX >= a.maxX || a.minY >= b.maxY || b.minY >= a.maxY;
+}
+
 /** Whether a moving shape never comes near a body. */
 export function sweepsClear(
   { turning, sliding, startCut }: SeatPieces,

@@ -3,12 +3,11 @@
  * stands still, heights of the holder over the sheet, and heights of fingers that stand over its stations.
  */
 import { BlockedHeights, blockHeights } from "../contact/blockedHeights.ts";
-import type { Machine } from "../contact/machine.ts";
 import type { Spot } from "../contact/overlap.ts";
+import type { SolidBody } from "../contact/solidBody.ts";
 import type { Mm } from "../units/quantity.ts";
-import type { StrokeElements } from "./elements.ts";
-import { type Laid, overlapsBody } from "./laid.ts";
-import { fingerBodies } from "./stations.ts";
+import { Kept } from "./kept.ts";
+import { overlapsBody } from "./laid.ts";
 import type { Body, PlacedFinger } from "./strokeBodies.ts";
 import type { Lying } from "./strokeHandling.ts";
 import type { Interval } from "./strokePlan.ts";
@@ -22,38 +21,47 @@ export interface ElementRoom {
   readonly fingers: readonly (Interval & { readonly heights: BlockedHeights })[];
 }
 
-/** The room of some lying shapes round all bodies but fingers, and what fingers over them would block. */
+/** Whether an element is out of the way of everything. */
+export function blocksNothing({ overlaps, sheet, clamp, fingers }: ElementRoom): boolean {
+  return !overlaps && sheet.bounds.length === 0 && clamp.bounds.length === 0 && fingers.length === 0;
+}
+
+/** The room of some lying shapes round all bodies but fingers, and what fingers of these profiles over them would block. */
 export function elementRoom(
-  { seat }: StrokeElements,
-  machine: Machine,
+  liftMm: Mm,
   bodies: readonly Body[],
+  fingers: readonly SolidBody[],
   lying: readonly Lying[],
 ): ElementRoom {
   const spot: Spot = { x: 0, y: 0 };
-  const { liftMm } = machine.brake;
   const room = { overlaps: false, sheet: new BlockedHeights(), clamp: new BlockedHeights() };
-  const standing = bodies.filter(({ member }) => member !== "finger");
+  /** How a shape lies over an interval, if it blocks anything at all. */
+  const near = ({ minW, maxW, rough, over }: Lying, { from, to }: Interval, solid: SolidBody, up: 1 | -1) => {
+    if (minW >= to || maxW <= from) return [];
+    if (!rough) return over(from, to);
+    const heights = new BlockedHeights();
+    blockHeights(rough.features, solid, up, liftMm, heights);
+    return heights.bounds.length > 0 || overlapsBody(rough, solid, spot) ? over(from, to) : [];
+  };
   for (const shape of lying) {
-    for (const body of standing) {
-      for (const laid of over(shape, body)) {
-        room.overlaps ||= overlapsBody(laid, body.solid, spot);
-        if (body.rises) blockHeights(laid.features, body.solid, -1, liftMm, room.clamp);
-        else blockHeights(laid.features, body.solid, 1, liftMm, room.sheet);
+    for (const { member, rises, solid, from, to } of bodies) {
+      if (member === "finger") continue;
+      const up = rises ? -1 : 1;
+      for (const laid of near(shape, { from, to }, solid, up)) {
+        room.overlaps ||= overlapsBody(laid, solid, spot);
+        blockHeights(laid.features, solid, up, liftMm, rises ? room.clamp : room.sheet);
       }
     }
   }
-  const solids = fingerBodies(machine, seat.noseSetbackMm);
-  const fingers = lying.flatMap((shape) => {
-    const heights = new BlockedHeights();
-    for (const laid of shape.over(shape.minW, shape.maxW))
-      for (const solid of solids) blockHeights(laid.features, solid, -1, liftMm, heights);
-    return heights.bounds.length === 0 ? [] : [{ from: shape.minW, to: shape.maxW, heights }];
+  const over = lying.flatMap((shape) => {
+    const [heights, at] = [new BlockedHeights(), { from: shape.minW, to: shape.maxW }];
+    const ever = { from: -Infinity, to: Infinity };
+    for (const solid of fingers)
+      for (const laid of near(shape, ever, solid, -1))
+        blockHeights(laid.features, solid, -1, liftMm, heights);
+    return heights.bounds.length === 0 ? [] : [{ ...at, heights }];
   });
-  return { ...room, fingers };
-}
-
-function over(shape: Lying, { from, to }: Interval): readonly Laid[] {
-  return shape.minW < to && shape.maxW > from ? shape.over(from, to) : [];
+  return { ...room, fingers: over };
 }
 
 /** The rooms of all elements of a state together. */
@@ -63,6 +71,8 @@ export interface StateRoom {
   readonly riseMm: Mm;
   readonly clamp: BlockedHeights;
   readonly fingers: ElementRoom["fingers"];
+  /** What `frontLift` told, by the number of the setup. */
+  readonly lifts: Kept<Mm>;
 }
 
 /** Rooms put together. */
@@ -77,6 +87,7 @@ export function stateRoom(rooms: readonly ElementRoom[]): StateRoom {
     riseMm: sheet.leastFree(0),
     clamp,
     fingers: rooms.flatMap(({ fingers }) => fingers),
+    lifts: new Kept(),
   };
 }
 

@@ -3,7 +3,7 @@
  * the plane of its side's run is run; anything else is a body, or an arc where its bend runs along w.
  */
 import type { Mm } from "../units/quantity.ts";
-import { arcFrame, bentSlices, isAlongW, keptSide, type MadeBend, unrolled } from "./bentSlices.ts";
+import { arcFrame, BentBody, isAlongW, keptSide, type MadeBend, unrolled } from "./bentSlices.ts";
 import { type Ring, signedArea } from "./ring.ts";
 import { type RunPiece, RunShape, ZoneRunShape } from "./runShape.ts";
 import { ArcShape, clippedW, type Setting, type Shape, SolidShape } from "./shape.ts";
@@ -35,7 +35,7 @@ export function faceShapes(
   if (!run) {
     const { thicknessMm, insetMm } = setting;
     return pieces.map(
-      (ring) => new SolidShape(setting, [plateSolid(ring, placement, insetMm, thicknessMm - insetMm)], face),
+      (ring) => new SolidShape(setting, plateSolid(ring, placement, insetMm, thicknessMm - insetMm), face),
     );
   }
   const parts = pieces.map((ring): RunPiece => ({ ring: inSection(ring, placement), face }));
@@ -56,12 +56,12 @@ export function stripShapes(around: Surroundings, strip: LaidStrip, side: Stroke
 }
 
 function madeShapes(setting: Setting, made: MadeBend, face: number): Shape[] {
-  const { thicknessMm, insetMm } = setting;
-  if (!isAlongW(made)) return [new SolidShape(setting, bentSlices(made, thicknessMm, insetMm), face)];
+  const { before } = made;
+  if (!isAlongW(made)) return [new SolidShape(setting, new BentBody(setting.slices(made), before), face)];
   const flat = made.pieces.map((piece) =>
     unrolled(made, piece).map(({ across, w }) => ({ x: across, y: w })),
   );
-  return [new ArcShape(setting, arcFrame(made, thicknessMm), made, flat, face)];
+  return [new ArcShape(setting, arcFrame(made, setting.thicknessMm), made, flat, face)];
 }
 
 /** The stroke's own strips: flat, and as finished bends. */

@@ -7,6 +7,7 @@ import { FACE_INSET_MM } from "../contact/gaps.ts";
 import { SeatPieces } from "../contact/seatPieces.ts";
 import type { Seat } from "../motion/seat.ts";
 import type { Mm } from "../units/quantity.ts";
+import { type MadeBend, type Slice, slicesOf } from "./bentSlices.ts";
 import { faceShapes, type Surroundings, stripShapes, zoneShapes } from "./elementShapes.ts";
 import type { Setting, Shape } from "./shape.ts";
 import { beyondFold, dot, type Fold, type Placement, placed, turned } from "./space.ts";
@@ -19,6 +20,8 @@ const ONE_WAY = 1e-6;
 
 /** A face and the strips that lead to it, as they lie with the leaf at rest. */
 export interface Element {
+  /** Its number among all elements of the stroke met so far, from 1. */
+  readonly number: number;
   readonly face: number;
   readonly side: StrokeSide;
   readonly placement: Placement;
@@ -40,13 +43,17 @@ export class StrokeElements {
   readonly seat: Seat;
   readonly pieces: SeatPieces;
   readonly stretches: readonly Interval[];
-  private readonly known = new Map<string, Element>();
-  private readonly placements = new Map<string, Placement>();
+  /** By face, then by the bends that decide where it lies. */
+  private readonly known: readonly Map<BendSet, Element>[];
+  private readonly placements: readonly Map<BendSet, Placement>[];
+  private count = 0;
   private readonly drawnIn: Surroundings;
   private readonly bare: Surroundings;
   private zone: ReturnType<typeof zoneShapes> | undefined;
 
   constructor(readonly plan: StrokePlan) {
+    this.known = plan.sides.map(() => new Map());
+    this.placements = plan.sides.map(() => new Map());
     // The run's own depth moves neither seat nor swing.
     this.seat = plan.seat(1, 1);
     this.pieces = new SeatPieces(plan.seat(1, LONG_MM));
@@ -58,13 +65,16 @@ export class StrokeElements {
         }),
       )
       .sort((a, b) => a.from - b.from);
-    const setting = (insetMm: Mm, closed: boolean): Setting => ({
-      pieces: this.pieces,
-      pivot: this.seat.pivot,
-      thicknessMm: plan.part.thicknessMm,
-      insetMm,
-      closed,
-    });
+    const { thicknessMm } = plan.part;
+    const setting = (insetMm: Mm, closed: boolean): Setting => {
+      const cut = new Map<Fold, readonly Slice[]>();
+      const slices = (made: Omit<MadeBend, "before">) => {
+        const known = cut.get(made.fold) ?? slicesOf(made, thicknessMm, insetMm);
+        cut.set(made.fold, known);
+        return known;
+      };
+      return { pieces: this.pieces, pivot: this.seat.pivot, thicknessMm, insetMm, closed, slices };
+    };
     const around = (of: Setting): Surroundings => ({
       setting: of,
       stretches: this.stretches,
@@ -81,11 +91,11 @@ export class StrokeElements {
 
   /** The element of a face after these bends. */
   element(face: number, set: BendSet): Element {
-    const key = `${face}:${set & this.plan.deciding[face]!}`;
-    const known = this.known.get(key);
+    const deciding = set & this.plan.deciding[face]!;
+    const known = this.known[face]!.get(deciding);
     if (known) return known;
     const made = this.make(face, set);
-    this.known.set(key, made);
+    this.known[face]!.set(deciding, made);
     return made;
   }
 
@@ -103,13 +113,13 @@ export class StrokeElements {
   placementOf(face: number, set: BendSet): Placement {
     const link = this.plan.links[face];
     if (!link) return this.plan.laid;
-    const key = `${face}:${set & this.plan.deciding[face]!}`;
-    const known = this.placements.get(key);
+    const deciding = set & this.plan.deciding[face]!;
+    const known = this.placements[face]!.get(deciding);
     if (known) return known;
     const from = this.placementOf(link.from, set);
     const bent = link.beyond && !link.own && (set >>> link.hinge.bend) & 1;
     const placement = bent ? beyondFold(from, link.fold) : from;
-    this.placements.set(key, placement);
+    this.placements[face]!.set(deciding, placement);
     return placement;
   }
 
@@ -132,6 +142,7 @@ export class StrokeElements {
       faceShapes(around, { placement, pieces: plan.part.facePieces[face]!, run }, side, face);
     let [trueStrips, trueFaces]: (readonly Shape[] | undefined)[] = [];
     return {
+      number: ++this.count,
       face,
       side,
       placement,

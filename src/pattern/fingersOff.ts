@@ -4,12 +4,13 @@
  * along w and its depth across finds a free place; it is not turned or tilted.
  */
 import type { Mm } from "../units/quantity.ts";
+import type { StrokeElements } from "./elements.ts";
 import type { PlacedFinger } from "./strokeBodies.ts";
-import { type Lying, lyingShapes } from "./strokeHandling.ts";
+import type { Lying } from "./strokeHandling.ts";
 import type { StrokeState } from "./strokeState.ts";
 
 /** A box as seen from above. */
-interface Patch {
+export interface Patch {
   readonly x0: Mm;
   readonly x1: Mm;
   readonly w0: number;
@@ -22,25 +23,23 @@ const PLAY_MM: Mm = 0.01;
 /** Whether every finger of a row can be taken out of the part (put into it, before the bend is made). */
 export function fitThroughMouth(
   state: StrokeState,
+  above: readonly Patch[],
   row: readonly PlacedFinger[],
   depthMm: Mm,
-  finished: boolean,
 ): boolean {
-  const { seat, plan } = state.elements;
-  const above = lyingShapes(state, finished).flatMap((shape) =>
-    patchesOf(shape, plan.part.thicknessMm - seat.pivot.y),
-  );
-  return row.every(({ widthMm }) =>
-    hasRoom(above, widthMm + 2 * PLAY_MM, depthMm + 2 * PLAY_MM, insideOf(state)),
-  );
+  const inside = insideOf(state);
+  return row.every(({ widthMm }) => hasRoom(above, widthMm + 2 * PLAY_MM, depthMm + 2 * PLAY_MM, inside));
 }
 
 /** Sheet that stands over the resting run. */
-function patchesOf(shape: Lying, topY: Mm): Patch[] {
-  return shape.over(shape.minW, shape.maxW).flatMap(({ features }) => {
-    if (features.maxY <= topY + PLAY_MM) return [];
-    return [{ x0: features.minX, x1: features.maxX, w0: shape.minW, w1: shape.maxW }];
-  });
+export function patchesOver({ seat, plan }: StrokeElements, lying: readonly Lying[]): Patch[] {
+  const topY = plan.part.thicknessMm - seat.pivot.y;
+  return lying.flatMap((shape) =>
+    shape.over(shape.minW, shape.maxW).flatMap(({ features }) => {
+      if (features.maxY <= topY + PLAY_MM) return [];
+      return [{ x0: features.minX, x1: features.maxX, w0: shape.minW, w1: shape.maxW }];
+    }),
+  );
 }
 
 /** The run that lies clamped, as seen from above: a finger is over it before it is lifted out. */

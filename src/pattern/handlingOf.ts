@@ -2,9 +2,9 @@
  * The way in or out of a stroke: by the front, by an end, or with fingers that come off the holder with the part.
  */
 import type { Machine } from "../contact/machine.ts";
-import { fitThroughMouth } from "./fingersOff.ts";
+import { fitThroughMouth, patchesOver } from "./fingersOff.ts";
 import { strokeBodies, type Tooling } from "./strokeBodies.ts";
-import { overlapsBrake, strokeHandling, type WholeHandling } from "./strokeHandling.ts";
+import { lyingShapes, overlapsBrake, strokeHandling, type WholeHandling } from "./strokeHandling.ts";
 import type { StrokeState } from "./strokeState.ts";
 import { fingerDepth } from "./tooling.ts";
 
@@ -22,6 +22,7 @@ export function handlingOf(
   const way = by(tooling);
   if (way !== "blocked" || !tooling.fingers || tooling.fingers.length === 0) return way;
   if (overlapsBrake(state, bodiesOf(tooling), finished)) return "blocked";
-  if (!fitThroughMouth(state, tooling.fingers, fingerDepth(machine.brake), finished)) return "blocked";
+  const above = patchesOver(state.elements, lyingShapes(state, finished));
+  if (!fitThroughMouth(state, above, tooling.fingers, fingerDepth(machine.brake))) return "blocked";
   return by({ ...tooling, fingers: [] }) === "blocked" ? "blocked" : "fingers off";
 }

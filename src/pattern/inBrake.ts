@@ -7,7 +7,7 @@ import type { Machine } from "../contact/machine.ts";
 import { slideAt } from "../motion/slide.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
-import { bentRings } from "./bentSlices.ts";
+import { slicesOf } from "./bentSlices.ts";
 import { type Convex, convexOf } from "./convex.ts";
 import { convexPieces } from "./convexPieces.ts";
 import type { StrokeElements } from "./elements.ts";
@@ -160,9 +160,10 @@ function bend(
   thicknessMm: Mm,
   at: (spot: Spot) => Spot,
 ): Shape {
-  const slices = bentRings({ before, fold, pieces }, thicknessMm, 0).map(([inner, outer]) => [
-    inner.map(at),
-    outer.map(at),
+  const there = ([x, y, z]: Spot) => at(placed(before, { x, y }, z));
+  const slices = slicesOf({ fold, pieces }, thicknessMm, 0).map(([inner, outer]) => [
+    inner.map(there),
+    outer.map(there),
   ]) as [Spot[], Spot[]][];
   const [start, end] = [0, 1].map((along) =>
     at(placed(before, { x: -fold.ny * along, y: fold.nx * along }, 0)),

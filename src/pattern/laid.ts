@@ -4,30 +4,89 @@
  */
 import { Features } from "../contact/features.ts";
 import { bordersOverlap, type Spot, sheetOverlapsBody } from "../contact/overlap.ts";
+import type { Box } from "../contact/sector.ts";
 import type { SolidBody } from "../contact/solidBody.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { ArcFrame } from "./bentSlices.ts";
+import { boxesApart } from "./boxesApart.ts";
 
-/** A piece ready for the kernel; `hull` is its outline from the pivot where it is convex. */
-export interface Laid {
+/** A piece of sheet: the box round it and its nearest and farthest from the pivot, and what of it can touch. */
+export interface Laid extends Box {
+  readonly near: Mm;
+  readonly far: Mm;
   readonly features: Features;
+  /** Its outline from the pivot where it is convex. */
   readonly hull?: readonly Point[];
 }
 
 /** Overlaps less deep than this are touching (contact/overlap). */
 const TOUCH_MM: Mm = 1e-7;
 
-/** A convex polygon of the section, counter-clockwise. */
-export function laidHull(ring: readonly Point[], pivot: Point): Laid {
-  const hull = ring.map(({ x, y }) => ({ x: x - pivot.x, y: y - pivot.y }));
+/** A convex polygon of the section, counter-clockwise. Most are told apart by their boxes: the rest is made when asked for. */
+class LaidHull implements Laid {
+  readonly hull: readonly Point[];
+  readonly minX: Mm;
+  readonly minY: Mm;
+  readonly maxX: Mm;
+  readonly maxY: Mm;
+  readonly near: Mm;
+  readonly far: Mm;
+  private made: Features | undefined;
+
+  constructor(ring: readonly Point[], pivot: Point) {
+    const hull: Point[] = [];
+    let [minX, minY, maxX, maxY, far] = [Infinity, Infinity, -Infinity, -Infinity, 0];
+    for (const point of ring) {
+      const [x, y] = [point.x - pivot.x, point.y - pivot.y];
+      hull.push({ x, y });
+      if (x < minX) minX = x;
+      if (x > maxX) maxX = x;
+      if (y < minY) minY = y;
+      if (y > maxY) maxY = y;
+      far = Math.max(far, x * x + y * y);
+    }
+    this.hull = hull;
+    [this.minX, this.minY, this.maxX, this.maxY] = [minX, minY, maxX, maxY];
+    // Of what lies all to one side of the pivot the box is no nearer.
+    this.near = Math.hypot(Math.max(minX, -maxX, 0), Math.max(minY, -maxY, 0));
+    this.far = Math.sqrt(far);
+  }
+
+  get features(): Features {
+    this.made ??= hullFeatures(this.hull);
+    return this.made;
+  }
+}
+
+function hullFeatures(hull: readonly Point[]): Features {
   const features = new Features(hull.length, hull.length, 0);
   hull.forEach(({ x, y }, i) => {
     const next = hull[(i + 1) % hull.length]!;
     features.addSegment(x, y, next.x, next.y, 0);
     features.addCorner(x, y, 0);
   });
-  return { features, hull };
+  return features;
+}
+
+/** A convex polygon of the section, counter-clockwise. */
+export function laidHull(ring: readonly Point[], pivot: Point): Laid {
+  return new LaidHull(ring, pivot);
+}
+
+/** A piece of which all that can touch is known. */
+export function laidAs(features: Features): Laid {
+  const { minX, minY, maxX, maxY, near, far } = features;
+  return { minX, minY, maxX, maxY, near, far, features };
+}
+
+/** Whether a piece keeps nearer to the pivot, or farther from it, than all of another, by more than it slides. */
+export function isOutOfReach(
+  { near, far }: Pick<Laid, "near" | "far">,
+  fixed: Pick<Laid, "near" | "far">,
+  slideMm: Mm,
+): boolean {
+  return near - slideMm > fixed.far || far + slideMm < fixed.near;
 }
 
 /** A run of sheet flat between y = 0 and y = T; `bareStart` closes it at its start too. */
@@ -53,7 +112,7 @@ export function laidRun(
     features.addCorner(start, low, 0);
     features.addCorner(start, high, 0);
   }
-  return { features };
+  return laidAs(features);
 }
 
 /** Part of a made bend's arc, between two angles from its start, closed at both ends. */
@@ -69,9 +128,9 @@ export function laidArc(
   const [inner, outer] = [arc.insideRadiusMm + insetMm, arc.insideRadiusMm + thicknessMm - insetMm];
   const middle = arc.startRad + (arc.way * (turnedRad.from + turnedRad.to)) / 2;
   const [mx, my] = [Math.cos(middle), Math.sin(middle)];
-  const half = Math.cos((turnedRad.to - turnedRad.from) / 2);
-  features.addRound(x, y, outer, mx, my, half, 0);
-  features.addHollow(x, y, inner, mx, my, half, 0);
+  const cosHalf = Math.cos((turnedRad.to - turnedRad.from) / 2);
+  features.addRound({ x, y, mx, my, cosHalf }, outer, 0);
+  features.addHollow({ x, y, mx, my, cosHalf }, inner, 0);
   for (const end of ["from", "to"] as const) {
     const at = arc.startRad + arc.way * turnedRad[end];
     const [dx, dy] = [Math.cos(at), Math.sin(at)];
@@ -85,15 +144,15 @@ export function laidArc(
     if ((end === "from") === arc.way > 0) features.addSegment(a.x, a.y, b.x, b.y, 0);
     else features.addSegment(b.x, b.y, a.x, a.y, 0);
   }
-  return { features };
+  return laidAs(features);
 }
 
 /** Whether a piece overlaps a body of the brake where it stands. */
-export function overlapsBody({ features, hull }: Laid, body: SolidBody, spot: Spot): boolean {
-  if (!hull) return sheetOverlapsBody(features, body, spot);
+export function overlapsBody(laid: Laid, body: SolidBody, spot: Spot): boolean {
   const B = body.features;
-  if (features.minX >= B.maxX || B.minX >= features.maxX) return false;
-  if (features.minY >= B.maxY || B.minY >= features.maxY) return false;
+  if (boxesApart(laid, B)) return false;
+  const { features, hull } = laid;
+  if (!hull) return sheetOverlapsBody(features, body, spot);
   if (bordersOverlap(features, B, spot)) return true;
   // Borders that only run along each other don't cross: what of the body lies in the hull tells.
   const shared = clippedTo(hull, body);
@@ -134,6 +193,7 @@ const LEAST_AREA_MM2 = 1e-7;
 
 /** Whether two pieces of sheet overlap where they stand. */
 export function laidOverlap(a: Laid, b: Laid, spot: Spot): boolean {
+  if (boxesApart(a, b)) return false;
   if (bordersOverlap(a.features, b.features, spot)) return true;
   if (!a.hull || !b.hull || parted(a.hull, b.hull) || parted(b.hull, a.hull)) return false;
   [spot.x, spot.y] = [a.hull[0]!.x, a.hull[0]!.y];

@@ -6,7 +6,7 @@
 import { Features } from "../contact/features.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-import { type Laid, laidHull, laidRun } from "./laid.ts";
+import { type Laid, laidAs, laidHull, laidRun } from "./laid.ts";
 import type { Ring } from "./ring.ts";
 import { clippedW, finishedRing, isUpright, LaidShape, type Setting, type Swept } from "./shape.ts";
 
@@ -126,13 +126,12 @@ export class ZoneRunShape extends RunShape {
       const run = laidRun(span, thicknessMm, insetMm, pivot, !atStart || closed);
       if (pieces.startCut) markLike(run.features, start);
       swept.push({ laid: run, swing: pieces.turning, ridesLeaf: true });
-      if (atStart && !closed)
-        swept.push({ laid: { features: start }, swing: pieces.turning, ridesLeaf: true });
+      if (atStart && !closed) swept.push({ laid: laidAs(start), swing: pieces.turning, ridesLeaf: true });
       const cut = new Features(1, 2, 0);
       if (!pieces.startCut || !pieces.cutStart(cut, 0, 0, insetMm)) continue;
       cut.cutFrom = Math.max(0, span.from - this.startX);
       cut.cutTo = span.to - this.startX;
-      swept.push({ laid: { features: cut }, swing: pieces.startCut, ridesLeaf: false });
+      swept.push({ laid: laidAs(cut), swing: pieces.startCut, ridesLeaf: false });
     }
     return swept;
   }

@@ -8,10 +8,10 @@ import type { Swing } from "../motion/swing.ts";
 import { convexHull } from "../plane/convexHull.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
-import { type ArcFrame, keptSide, type MadeBend } from "./bentSlices.ts";
+import { type ArcFrame, keptSide, type MadeBend, type Slice } from "./bentSlices.ts";
 import { type Laid, laidArc, laidHull } from "./laid.ts";
 import type { Ring } from "./ring.ts";
-import { distanceTo, type Solid } from "./solid.ts";
+import { distanceTo, Solid, type SolidBodies } from "./solid.ts";
 
 /** A piece that sweeps: on which swing, and whether it also slides along the leaf's face. */
 export interface Swept {
@@ -35,8 +35,6 @@ export interface Shape {
    */
   readonly rough: Laid | undefined;
   readonly roughFinished: Laid | undefined;
-  /** Its pieces, each as a shape; itself where it has but one. */
-  readonly single: readonly Shape[];
   /** As it lies with the leaf at rest. */
   rest(from: number, to: number): readonly Laid[];
   /** What of it turns with the leaf; for the moving side alone. */
@@ -53,6 +51,8 @@ export interface Setting {
   readonly pivot: Point;
   readonly thicknessMm: Mm;
   readonly insetMm: Mm;
+  /** Slices of a made bend, each bend cut once. */
+  slices(made: Omit<MadeBend, "before">): readonly Slice[];
   /** Runs are closed at their start, for what is measured and not swept into. */
   readonly closed: boolean;
 }
@@ -84,10 +84,6 @@ export abstract class LaidShape implements Shape {
     return undefined;
   }
 
-  get single(): readonly Shape[] {
-    return [this];
-  }
-
   get roughFinished(): Laid | undefined {
     return undefined;
   }
@@ -111,11 +107,13 @@ export abstract class LaidShape implements Shape {
   }
 
   get box(): Box {
-    this.bounds ??= boxRound([
-      ...this.rest(this.minW, this.maxW),
-      ...this.swept(this.minW, this.maxW).map(({ laid }) => laid),
-    ]);
+    this.bounds ??= boxRound(this.boxed);
     return this.bounds;
+  }
+
+  protected get boxed(): readonly Laid[] {
+    const swept = this.swept(this.minW, this.maxW).map(({ laid }) => laid);
+    return [...this.rest(this.minW, this.maxW), ...swept];
   }
 
   private isWhole(from: number, to: number): boolean {
@@ -140,40 +138,40 @@ export class SolidShape extends LaidShape {
 
   constructor(
     setting: Setting,
-    private readonly solids: readonly Solid[],
+    private readonly bodies: SolidBodies,
     private readonly face: number,
   ) {
-    super(setting, Math.min(...solids.map(({ minW }) => minW)), Math.max(...solids.map(({ maxW }) => maxW)));
-    this.straight = solids.length === 1 && solids[0]!.straight;
+    super(setting, bodies.minW, bodies.maxW);
+    this.straight = bodies.straight;
   }
 
   override get rough(): Laid | undefined {
-    if (this.solids.length < 2) return undefined;
+    if (this.bodies instanceof Solid) return undefined;
     this.around.rest ??= laidHull(this.outline, this.setting.pivot);
     return this.around.rest;
   }
 
   override get roughFinished(): Laid | undefined {
-    if (this.solids.length < 2) return undefined;
+    if (this.bodies instanceof Solid) return undefined;
     this.around.finished ??= laidHull(finishedRing(this.setting, this.outline), this.setting.pivot);
     return this.around.finished;
   }
 
-  override get single(): readonly Shape[] {
-    if (this.solids.length < 2) return [this];
-    return this.solids.map((solid) => new SolidShape(this.setting, [solid], this.face));
+  protected override get boxed(): readonly Laid[] {
+    return this.rough ? [this.rough] : super.boxed;
   }
 
   private get outline(): readonly Point[] {
-    this.around.ring ??= convexHull(this.solids.flatMap(({ corners }) => corners));
+    this.around.ring ??= convexHull(this.bodies.corners);
     return this.around.ring;
   }
 
   placeOf(at: Point, from: number, to: number) {
-    const here = this.solids.filter(({ minW, maxW }) => minW <= to && maxW >= from);
+    const { solids } = this.bodies;
+    const here = solids.filter(({ minW, maxW }) => minW <= to && maxW >= from);
     const off = (solid: Solid) => distanceTo(solid.over(from, to), at);
     const [nearest] = here.map((solid) => ({ solid, mm: off(solid) })).sort((a, b) => a.mm - b.mm);
-    return { w: (nearest?.solid ?? this.solids[0]!).stationOf(at, from, to), face: this.face };
+    return { w: (nearest?.solid ?? solids[0]!).stationOf(at, from, to), face: this.face };
   }
 
   protected layRest(from: number, to: number): readonly Laid[] {
@@ -186,7 +184,7 @@ export class SolidShape extends LaidShape {
 
   private rings(from: number, to: number): (readonly Point[])[] {
     const rings: (readonly Point[])[] = [];
-    for (const solid of this.solids) {
+    for (const solid of this.bodies.solids) {
       const ring = solid.over(from, to);
       if (ring.length > 2) rings.push(ring);
     }

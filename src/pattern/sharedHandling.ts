@@ -4,106 +4,90 @@
  */
 import { BlockedHeights } from "../contact/blockedHeights.ts";
 import type { Machine } from "../contact/machine.ts";
-import { type ElementRoom, elementRoom, frontLift, type StateRoom, stateRoom } from "./elementRoom.ts";
+import type { SolidBody } from "../contact/solidBody.ts";
+import {
+  blocksNothing,
+  type ElementRoom,
+  elementRoom,
+  frontLift,
+  type StateRoom,
+  stateRoom,
+} from "./elementRoom.ts";
 import type { StrokeElements } from "./elements.ts";
-import { fitThroughMouth } from "./fingersOff.ts";
-import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
+import { fitThroughMouth, type Patch, patchesOver } from "./fingersOff.ts";
+import { Kept } from "./kept.ts";
+import type { Base, Setup } from "./setups.ts";
 import { endRise, type Lying, lyingShape, type Rise, type WholeHandling } from "./strokeHandling.ts";
 import type { StrokeState } from "./strokeState.ts";
 import { fingerDepth } from "./tooling.ts";
 
-/** The brake without fingers, placed along the part. */
-export interface Base {
-  readonly tooling: Tooling;
-  readonly bodies: readonly Body[];
-}
-
-/** The sheet of one element as it lies, and a name that it shares with all that lie alike. */
+/** The sheet of one element as it lies. */
 interface Heap {
-  readonly key: string;
+  readonly number: number;
   readonly lying: readonly Lying[];
+  readonly patches: Kept<readonly Patch[]>;
+  /** By base. */
+  readonly rooms: Kept<ElementRoom>;
+  /** Which way and on which base, or under which row: what keeps it from passing that end. */
+  readonly pastBase: Kept<Rise>;
+  readonly pastRow: Kept<Rise>;
 }
 
 export class SharedHandling {
-  private readonly heaps = new Map<string, Heap>();
-  private readonly rooms = new Map<string, ElementRoom>();
-  private readonly states = new Map<number, StateRoom>();
-  private readonly ends = new Map<string, Rise>();
-  private readonly ways = new Map<string, WholeHandling>();
-  private readonly mouths = new Map<string, boolean>();
+  private readonly heaps = new Kept<Heap>();
+  /** The heaps asked for last. */
+  private readonly last: { at: number; heaps: readonly Heap[] } = { at: -1, heaps: [] };
+  private readonly states = new Map<string, StateRoom>();
 
   constructor(
     private readonly elements: StrokeElements,
     private readonly machine: Machine,
-    private readonly bases: readonly Base[],
+    private readonly fingers: readonly SolidBody[],
   ) {}
 
   /** What all elements of a state leave free for the front; before the bend is made, or after (`finished`). */
-  room(state: StrokeState, base: number, finished: boolean): StateRoom {
-    const number = (state.made * this.bases.length + base) * 2 + (finished ? 1 : 0);
-    const known = this.states.get(number);
-    if (known) return known;
-    const made = stateRoom(this.heapsOf(state, finished).map((heap) => this.roomOf(heap, base)));
-    this.states.set(number, made);
-    return made;
-  }
-
-  /** The way in, or (`finished`) out, with a row of fingers; none: the clamp as it is. */
-  way(
-    state: StrokeState,
-    base: number,
-    row: readonly PlacedFinger[] | undefined,
-    finished: boolean,
-  ): WholeHandling {
+  room(state: StrokeState, base: Base, finished: boolean): StateRoom {
     const { liftMm } = this.machine.brake;
-    const room = this.room(state, base, finished);
-    if (frontLift(room, row ?? []) <= liftMm) return "front";
-    const key = `${base}|${state.made}|${finished}|${row ? rowKey(row) : ""}`;
-    const known = this.ways.get(key);
-    if (known) return known;
-    const way = this.otherWay(state, base, row, finished);
-    this.ways.set(key, way);
-    return way;
+    let key = String(base.number);
+    const rooms: ElementRoom[] = [];
+    for (const { number, lying, rooms: known } of this.heapsOf(state, finished)) {
+      const room = known.of(base.number, () => elementRoom(liftMm, base.bodies, this.fingers, lying));
+      if (blocksNothing(room)) continue;
+      rooms.push(room);
+      key += `,${number}`;
+    }
+    const known = this.states.get(key) ?? stateRoom(rooms);
+    this.states.set(key, known);
+    return known;
   }
 
-  private otherWay(
-    state: StrokeState,
-    base: number,
-    row: readonly PlacedFinger[] | undefined,
-    finished: boolean,
-  ): WholeHandling {
+  /** The way in, or (`finished`) out. */
+  way(state: StrokeState, setup: Setup, finished: boolean): WholeHandling {
     const { brake } = this.machine;
+    const { base, row } = setup;
     const room = this.room(state, base, finished);
+    if (room.lifts.of(setup.number, () => frontLift(room, row)) <= brake.liftMm) return "front";
     if (room.overlaps) return "blocked";
     const heaps = this.heapsOf(state, finished);
     // What has no way with all fingers away has none with some.
-    const bare = [true, false].filter(
-      (toRight) => brake.openEnds && this.passesEnd(heaps, base, toRight, undefined),
+    const bare = [true, false].filter((toRight) => brake.openEnds && this.passesEnd(heaps, base, toRight));
+    if (bare.some((toRight) => this.passesEnd(heaps, base, toRight, setup))) return "end";
+    if (row.length === 0 || (bare.length === 0 && frontLift(room, []) > brake.liftMm)) return "blocked";
+    const above = heaps.flatMap(({ patches, lying }) =>
+      patches.of(0, () => patchesOver(this.elements, lying)),
     );
-    if (bare.some((toRight) => !row || this.passesEnd(heaps, base, toRight, row))) return "end";
-    if (!row || row.length === 0) return "blocked";
-    const bareFront = frontLift(room, []) <= brake.liftMm;
-    if (bare.length === 0 && !bareFront) return "blocked";
-    const mouth = `${state.made}|${finished}|${rowKey(row)}`;
-    const fits = this.mouths.get(mouth) ?? fitThroughMouth(state, row, fingerDepth(brake), finished);
-    this.mouths.set(mouth, fits);
-    return fits ? "fingers off" : "blocked";
+    return fitThroughMouth(state, above, row, fingerDepth(brake)) ? "fingers off" : "blocked";
   }
 
-  private passesEnd(
-    heaps: readonly Heap[],
-    base: number,
-    toRight: boolean,
-    row: readonly PlacedFinger[] | undefined,
-  ): boolean {
+  private passesEnd(heaps: readonly Heap[], base: Base, toRight: boolean, setup?: Setup): boolean {
     const [sheet, clamp] = [new BlockedHeights(), new BlockedHeights()];
     const { liftMm } = this.machine.brake;
-    for (const heap of heaps) {
-      for (const rise of [
-        this.endOf(heap, base, toRight, undefined),
-        row && this.endOf(heap, base, toRight, row),
-      ]) {
-        if (!rise) continue;
+    const side = toRight ? 1 : 0;
+    for (const { lying, pastBase, pastRow } of heaps) {
+      const rises = [pastBase.of(2 * base.number + side, () => endRise(lying, base.bodies, liftMm, toRight))];
+      if (setup)
+        rises.push(pastRow.of(2 * setup.number + side, () => endRise(lying, setup.fingers, liftMm, toRight)));
+      for (const rise of rises) {
         sheet.addAll(rise.sheet);
         clamp.addAll(rise.clamp);
       }
@@ -112,56 +96,34 @@ export class SharedHandling {
     return true;
   }
 
-  /** Heights that a heap can't pass an end at: because of the brake without fingers, or of a row of them alone. */
-  private endOf(heap: Heap, base: number, toRight: boolean, row: readonly PlacedFinger[] | undefined): Rise {
-    const key = `${heap.key}|${base}|${toRight}|${row ? rowKey(row) : ""}`;
-    const known = this.ends.get(key);
-    if (known) return known;
-    const { tooling, bodies } = this.bases[base]!;
-    const { noseSetbackMm } = this.elements.seat;
-    const all = row
-      ? strokeBodies(this.machine, noseSetbackMm, { ...tooling, fingers: row }).filter(
-          ({ member }) => member === "finger",
-        )
-      : bodies.filter(({ member }) => member !== "finger");
-    const rise = endRise(heap.lying, all, this.machine.brake.liftMm, toRight);
-    this.ends.set(key, rise);
-    return rise;
-  }
-
-  private roomOf(heap: Heap, base: number): ElementRoom {
-    const key = `${base}|${heap.key}`;
-    const known = this.rooms.get(key);
-    if (known) return known;
-    const room = elementRoom(this.elements, this.machine, this.bases[base]!.bodies, heap.lying);
-    this.rooms.set(key, room);
-    return room;
-  }
-
-  private heapsOf(state: StrokeState, finished: boolean): Heap[] {
-    const heaps = state.all.map(({ face, side, strips, faces }) => {
+  private heapsOf({ all, made }: StrokeState, finished: boolean): readonly Heap[] {
+    const { last } = this;
+    const at = 2 * made + (finished ? 1 : 0);
+    if (last.at === at) return last.heaps;
+    last.at = at;
+    const heaps = all.map(({ number, side, strips, faces }) => {
       // What lies clamped lies so before and after.
       const after = finished && side === "moving";
-      return this.heap(`${face}:${state.made & state.plan.deciding[face]!}:${after}`, () =>
+      return this.heap(2 * number + (after ? 1 : 0), () =>
         [...strips, ...faces].map((shape) => lyingShape(shape, side, finished)),
       );
     });
-    const zone = this.heap(`zone:${finished}`, () => {
+    const zone = this.heap(finished ? 1 : 0, () => {
       const { flat, bent } = this.elements.ownZone();
       return (finished ? bent : flat).map((shape) => lyingShape(shape, "clamped", finished));
     });
-    return [...heaps, zone];
+    last.heaps = [...heaps, zone];
+    return last.heaps;
   }
 
-  private heap(key: string, lying: () => readonly Lying[]): Heap {
-    const known = this.heaps.get(key);
-    if (known) return known;
-    const heap = { key, lying: lying() };
-    this.heaps.set(key, heap);
-    return heap;
+  private heap(number: number, lying: () => readonly Lying[]): Heap {
+    return this.heaps.of(number, () => ({
+      number,
+      lying: lying(),
+      patches: new Kept(),
+      rooms: new Kept(),
+      pastBase: new Kept(),
+      pastRow: new Kept(),
+    }));
   }
-}
-
-function rowKey(row: readonly PlacedFinger[]): string {
-  return row.map(({ fromMm, widthMm }) => `${fromMm},${widthMm}`).join(";");
 }

@@ -12,45 +12,50 @@ import { type Placement, placed, type Spot } from "./space.ts";
 /** Edges along w, or square to it, within this: the body then looks the same over its whole length. */
 const STRAIGHT_MM: Mm = 1e-7;
 
-export class Solid {
+/** One or more solids that make up one piece of sheet. */
+export interface SolidBodies {
+  readonly minW: number;
+  readonly maxW: number;
+  /** One solid that looks the same over all of its length in w. */
+  readonly straight: boolean;
+  /** Corners in the section. */
+  readonly corners: readonly Point[];
+  readonly solids: readonly Solid[];
+}
+
+export class Solid implements SolidBodies {
   readonly minW: number;
   readonly maxW: number;
   /** Looks the same over all of its length in w. */
   readonly straight: boolean;
-  private readonly edges: readonly (readonly [number, number])[];
-  /** The first ring, then the second, in the same order. */
-  private readonly x: Float64Array;
-  private readonly y: Float64Array;
-  private readonly w: Float64Array;
   private whole: Point[] | undefined;
 
-  constructor(first: readonly Spot[], second: readonly Spot[]) {
-    const n = first.length;
-    const spots = [...first, ...second];
-    this.x = Float64Array.from(spots, ([x]) => x);
-    this.y = Float64Array.from(spots, ([, y]) => y);
-    this.w = Float64Array.from(spots, ([, , w]) => w);
-    this.minW = Math.min(...this.w);
-    this.maxW = Math.max(...this.w);
-    this.edges = Array.from({ length: n }, (_, i): [number, number][] => {
-      const next = (i + 1) % n;
-      return [
-        [i, next],
-        [n + i, n + next],
-        [i, n + i],
-      ];
-    }).flat();
-    this.straight = this.edges.every(([a, b]) => {
-      const across = Math.hypot(this.x[b]! - this.x[a]!, this.y[b]! - this.y[a]!);
-      const along = Math.abs(this.w[b]! - this.w[a]!);
-      const toEnds = along > this.maxW - this.minW - STRAIGHT_MM;
-      return across < STRAIGHT_MM ? toEnds : along < STRAIGHT_MM;
+  constructor(
+    private readonly first: readonly Spot[],
+    private readonly second: readonly Spot[],
+  ) {
+    let [low, high] = [Infinity, -Infinity];
+    for (const ring of [first, second]) {
+      for (const [, , w] of ring) {
+        if (w < low) low = w;
+        if (w > high) high = w;
+      }
+    }
+    [this.minW, this.maxW] = [low, high];
+    this.straight = this.everyEdge(([ax, ay, aw], [bx, by, bw]) => {
+      const along = Math.abs(bw - aw);
+      return Math.abs(bx - ax) + Math.abs(by - ay) < STRAIGHT_MM
+        ? along > high - low - STRAIGHT_MM
+        : along < STRAIGHT_MM;
     });
   }
 
-  /** Its corners in the section. */
+  get solids(): readonly Solid[] {
+    return [this];
+  }
+
   get corners(): Point[] {
-    return Array.from(this.x, (x, i) => ({ x, y: this.y[i]! }));
+    return [...this.first, ...this.second].map(([x, y]) => ({ x, y }));
   }
 
   /** The polygon that the body makes in the section over an interval of w, counter-clockwise; empty beside it. */
@@ -60,21 +65,27 @@ export class Solid {
       this.whole ??= convexHull(this.corners);
       return this.whole;
     }
-    const { x, y, w, edges } = this;
     const seen: Point[] = [];
-    for (let i = 0; i < x.length; i++) {
-      if (w[i]! >= from && w[i]! <= to) seen.push({ x: x[i]!, y: y[i]! });
-    }
-    for (const [a, b] of edges) {
-      const [wa, wb] = [w[a]!, w[b]!];
-      for (let i = 0; i < 2; i++) {
-        const end = i === 0 ? from : to;
-        if (wa < end === wb < end) continue;
-        const t = (end - wa) / (wb - wa);
-        seen.push({ x: x[a]! + t * (x[b]! - x[a]!), y: y[a]! + t * (y[b]! - y[a]!) });
-      }
-    }
+    for (const ring of [this.first, this.second])
+      for (const [x, y, w] of ring) if (w >= from && w <= to) seen.push({ x, y });
+    this.everyEdge((a, b) => {
+      crossingAt(a, b, from, seen);
+      crossingAt(a, b, to, seen);
+      return true;
+    });
     return convexHull(seen);
+  }
+
+  /** Whether something is so of every edge. */
+  private everyEdge(so: (a: Spot, b: Spot) => boolean): boolean {
+    const { first, second } = this;
+    const n = first.length;
+    for (let i = 0; i < n; i++) {
+      const next = i + 1 === n ? 0 : i + 1;
+      if (!so(first[i]!, first[next]!) || !so(second[i]!, second[next]!) || !so(first[i]!, second[i]!))
+        return false;
+    }
+    return true;
   }
 
   /** Where along w, within an interval, the body stands at a point of the section; the nearest place where it just misses. */
@@ -99,6 +110,13 @@ export class Solid {
 }
 
 const STATIONS = 200;
+
+/** Adds the place where an edge passes a station, if it does. */
+function crossingAt(a: Spot, b: Spot, w: number, out: Point[]): void {
+  if (a[2] < w === b[2] < w) return;
+  const t = (w - a[2]) / (b[2] - a[2]);
+  out.push({ x: a[0] + t * (b[0] - a[0]), y: a[1] + t * (b[1] - a[1]) });
+}
 
 /** Distance from a point to a convex polygon, 0 inside. */
 export function distanceTo(ring: readonly Point[], { x, y }: Point): Mm {

@@ -47,7 +47,7 @@ export function judgeStroke(
   const bodies = strokeBodies(machine, seat.noseSetbackMm, tooling);
   const refused = refusedFor(state, tooling, rules);
   const contact = refused ? undefined : strokeContact(state, bodies, machine);
-  const clearance = refused || contact ? undefined : strokeClearance(state, bodies, machine);
+  const clearance = refused || contact ? undefined : strokeClearance(state, bodies);
   const load = handlingOf(state, machine, tooling, false);
   const unload = handlingOf(state, machine, tooling, true);
   const swingShort = seat.sweepRad < seat.overbendRad;

@@ -4,14 +4,13 @@
  * bed and leaf and with each other, and against the body that carries a run its up-turned bends and the faces beyond.
  */
 import { LeastDistanceSearch } from "../contact/leastDistance.ts";
-import type { Machine } from "../contact/machine.ts";
 import type { Spot as Place } from "../contact/overlap.ts";
 import { slideAt } from "../motion/slide.ts";
 import { AT_REST, type Swing } from "../motion/swing.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { farOf, nearOf } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
-import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
+import { isOutOfReach, type Laid, laidAs, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Spot } from "./space.ts";
 import type { Body } from "./strokeBodies.ts";
@@ -29,12 +28,8 @@ export interface WholeClearance {
 const SHORTEST_MM = 0.05;
 
 /** The clearance of a stroke from shapes with true faces; undefined where nothing is left to measure. */
-export function strokeClearance(
-  state: StrokeState,
-  bodies: readonly Body[],
-  machine: Machine,
-): WholeClearance | undefined {
-  const search = new ClearanceSearch(state.elements, machine);
+export function strokeClearance(state: StrokeState, bodies: readonly Body[]): WholeClearance | undefined {
+  const search = new ClearanceSearch(state.elements);
   const [moving, clamped] = [trueShapes(state, "moving"), trueShapes(state, "clamped")];
   for (const body of bodies) {
     for (const one of moving) search.moving(one, body);
@@ -46,6 +41,8 @@ export function strokeClearance(
 
 /** Shapes that only touch along w share no station. */
 const TOUCHING_MM = 0.02;
+
+type Reaching = Pick<Laid, "features" | "near" | "far">;
 
 /** What was measured last and was least so far. */
 interface Least {
@@ -63,19 +60,17 @@ export class ClearanceSearch {
   private readonly spot: Place = { x: 0, y: 0 };
   private readonly kernel = new LeastDistanceSearch();
 
-  constructor(
-    private readonly at: Pick<StrokeElements, "seat" | "pieces">,
-    private readonly machine: Machine,
-  ) {}
+  constructor(private readonly at: Pick<StrokeElements, "seat" | "pieces">) {}
 
   moving({ shape, offSupport }: TrueShape, body: Body): void {
     if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
     if (body.member === "leaf" && offSupport) return;
     if (this.roughlyFarther(shape, body, true)) return;
+    const fixed = laidAs(body.solid.features);
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
       if (body.member === "leaf" && !ridesLeaf) continue;
       const on = body.member === "leaf" ? this.at.pieces.sliding : swing;
-      this.measure(laid, body.solid.features, on, { shape, over: body, moving: true });
+      this.measure(laid, fixed, on, { shape, over: body, moving: true });
     }
   }
 
@@ -83,11 +78,11 @@ export class ClearanceSearch {
     if (!overlap(shape, body) || (shape.run && body.member !== "frame")) return;
     if (body.member === "bed" && offSupport) return;
     if (this.roughlyFarther(shape, body, false)) return;
+    const fixed = laidAs(body.solid.features);
     for (const laid of shape.rest(body.from, body.to)) {
       const of = { shape, over: body, moving: false };
-      if (body.member === "leaf")
-        this.measure({ features: this.machine.leaf.features }, laid.features, this.at.pieces.leafTurning, of);
-      else this.measure(laid, body.solid.features, AT_REST, of);
+      if (body.member === "leaf") this.measure(fixed, laid, this.at.pieces.leafTurning, of);
+      else this.measure(laid, fixed, AT_REST, of);
     }
   }
 
@@ -106,7 +101,7 @@ export class ClearanceSearch {
       const whole = (shape: Shape) => (shape.rough ? [shape.rough] : shape.rest(shape.minW, shape.maxW));
       const fixed = whole(clamped);
       const apart = (one: Laid, other: Laid) =>
-        !laidOverlap(one, other, this.spot) && this.isFarther(one, other.features, turning);
+        !laidOverlap(one, other, this.spot) && this.isFarther(one, other, turning);
       if (whole(moving).every((one) => fixed.every((other) => apart(one, other)))) return;
     }
     this.selfOver(moving, clamped, from, to);
@@ -116,14 +111,15 @@ export class ClearanceSearch {
   private roughlyFarther({ rough }: Shape, { member, solid }: Body, moving: boolean): boolean {
     const { turning, sliding, leafTurning, startCut } = this.at.pieces;
     if (!rough || startCut || overlapsBody(rough, solid, this.spot)) return false;
-    const { features } = solid;
-    if (moving) return this.isFarther(rough, features, member === "leaf" ? sliding : turning);
-    if (member !== "leaf") return this.isFarther(rough, features, AT_REST);
-    return this.isFarther({ features: this.machine.leaf.features }, rough.features, leafTurning);
+    const body = laidAs(solid.features);
+    if (moving) return this.isFarther(rough, body, member === "leaf" ? sliding : turning);
+    if (member !== "leaf") return this.isFarther(rough, body, AT_REST);
+    return this.isFarther(body, rough, leafTurning);
   }
 
-  private isFarther({ features }: Pick<Laid, "features">, fixed: Laid["features"], swing: Swing): boolean {
-    return this.kernel.find(features, fixed, swing, this.mm) === undefined;
+  private isFarther(moving: Reaching, fixed: Reaching, swing: Swing): boolean {
+    if (isOutOfReach(moving, fixed, swing.maxSlide + this.mm)) return true;
+    return this.kernel.find(moving.features, fixed.features, swing, this.mm) === undefined;
   }
 
   /** An interval in which the sides may come nearer than so far is halved. */
@@ -132,7 +128,7 @@ export class ClearanceSearch {
     const against = clamped.rest(from, to);
     for (const { laid, swing } of moving.swept(from, to)) {
       for (const other of against)
-        this.measure(laid, other.features, swing, { shape: moving, over: { from, to }, moving: true });
+        this.measure(laid, other, swing, { shape: moving, over: { from, to }, moving: true });
     }
     if (this.mm >= mm || to - from < SHORTEST_MM || (moving.straight && clamped.straight)) return;
     [this.mm, this.least] = [mm, least];
@@ -161,12 +157,13 @@ export class ClearanceSearch {
   }
 
   private measure(
-    { features }: Pick<Laid, "features">,
-    fixed: Laid["features"],
+    turning: Reaching,
+    fixed: Reaching,
     swing: Swing,
     of: Pick<Least, "shape" | "over" | "moving">,
   ): void {
-    const nearest = this.kernel.find(features, fixed, swing, this.mm);
+    if (isOutOfReach(turning, fixed, swing.maxSlide + this.mm)) return;
+    const nearest = this.kernel.find(turning.features, fixed.features, swing, this.mm);
     if (!nearest) return;
     const { phiRad, movingX, movingY, fixedX, fixedY } = nearest;
     this.mm = nearest.mm;

@@ -11,9 +11,9 @@ import { slideAt } from "../motion/slide.ts";
 import type { Swing } from "../motion/swing.ts";
 import type { Point } from "../plane/point.ts";
 import type { Rad } from "../units/quantity.ts";
-import { leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
+import { boxesApart, leafClear, sectorsApart, sidesApart, sweepsClear } from "./boxesApart.ts";
 import type { StrokeElements } from "./elements.ts";
-import { type Laid, laidOverlap, overlapsBody } from "./laid.ts";
+import { isOutOfReach, type Laid, laidOverlap, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
 import type { Body, WholeMember } from "./strokeBodies.ts";
 import type { Interval } from "./strokePlan.ts";
@@ -78,7 +78,14 @@ export class ContactSearch {
   constructor(
     private readonly at: Pick<StrokeElements, "seat" | "pieces">,
     private readonly machine: Machine,
+    /** Not what is met first is asked, only whether anything is. */
+    private readonly anyDoes = false,
   ) {}
+
+  /** Begins anew. */
+  forget(): void {
+    this.raw = undefined;
+  }
 
   /** Whether anything is met. */
   get meets(): boolean {
@@ -102,21 +109,25 @@ export class ContactSearch {
     };
   }
 
-  /** Whether nothing can be met any sooner. */
-  private get atRest(): boolean {
-    return this.raw !== undefined && this.raw.phiRad <= 0;
+  /** Whether nothing that is met besides could tell more. */
+  private get done(): boolean {
+    return this.raw !== undefined && (this.anyDoes || this.raw.phiRad <= 0);
   }
 
   /** Lowers what is found to the first contact of a moving shape with a body. */
   moving(shape: Shape, body: Body): void {
-    if (this.atRest || !overlap(shape, body) || this.roughlyClear(shape, body, true)) return;
-    this.still(shape, body);
-    if (this.atRest || sweepsClear(this.at.pieces, shape.box, body)) return;
+    if (this.done || !overlap(shape, body)) return;
     const { pieces } = this.at;
+    const sweptClear = sweepsClear(pieces, shape.box, body);
+    if (sweptClear && boxesApart(shape.box, body.solid.features)) return;
+    if (this.roughlyClear(shape, body, true)) return;
+    this.still(shape, body);
+    if (this.done || sweptClear) return;
     for (const { laid, swing, ridesLeaf } of shape.swept(body.from, body.to)) {
+      if (isOutOfReach(laid, body.solid.features, swing.maxSlide)) continue;
       if (body.member === "leaf") {
         if (ridesLeaf) this.sweep(laid, body.solid.features, pieces.sliding, { shape, body, moving: true });
-      } else if (!sectorsApart(laid.features, swing, body.solid)) {
+      } else if (!sectorsApart(laid, swing, body.solid)) {
         this.sweep(laid, body.solid.features, swing, { shape, body, moving: true });
       }
     }
@@ -124,23 +135,24 @@ export class ContactSearch {
 
   /** The same of a clamped shape: it is met where it stands, or by the leaf. */
   clamped(shape: Shape, body: Body): void {
-    if (this.atRest || !overlap(shape, body) || this.roughlyClear(shape, body, false)) return;
+    if (this.done || !overlap(shape, body)) return;
+    const { leaf } = this.machine;
+    const leafClears = body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box);
+    if (leafClears && boxesApart(shape.box, body.solid.features)) return;
+    if (this.roughlyClear(shape, body, false)) return;
     this.still(shape, body);
-    if (this.atRest || body.member !== "leaf" || leafClear(this.machine, this.at.seat.sweepRad, shape.box))
-      return;
-    for (const { features } of shape.rest(body.from, body.to))
-      this.sweep({ features: this.machine.leaf.features }, features, this.at.pieces.leafTurning, {
-        shape,
-        body,
-        moving: false,
-      });
+    if (this.done || leafClears) return;
+    for (const laid of shape.rest(body.from, body.to)) {
+      if (isOutOfReach(laid, leaf.features, 0)) continue;
+      this.sweep(leaf, laid.features, this.at.pieces.leafTurning, { shape, body, moving: false });
+    }
   }
 
   /** The same of a moving shape with a clamped one. */
   self(moving: Shape, clamped: Shape): void {
     const from = Math.max(moving.minW, clamped.minW) + TOUCHING_MM;
     const to = Math.min(moving.maxW, clamped.maxW) - TOUCHING_MM;
-    if (to <= from || this.atRest || sidesApart(this.at.pieces, moving.box, clamped.box)) return;
+    if (to <= from || this.done || sidesApart(this.at.pieces, moving.box, clamped.box)) return;
     if (this.roughlyApart(moving, clamped)) return;
     this.selfOver(moving, clamped, from, to);
   }
@@ -180,16 +192,16 @@ export class ContactSearch {
   private selfOver(moving: Shape, clamped: Shape, from: number, to: number): void {
     const before = this.raw;
     const against = clamped.rest(from, to);
-    if (against.length === 0 || this.atRest) return;
+    if (against.length === 0 || this.done) return;
     const where = { shape: moving, moving: true, from, to };
     for (const laid of moving.rest(from, to)) {
       // Both runs lie flat at rest, side by side in the blank.
       if (moving.run && clamped.run) break;
-      for (const other of against)
-        if (!this.atRest && laidOverlap(laid, other, this.spot)) this.note(0, where);
+      for (const other of against) if (!this.done && laidOverlap(laid, other, this.spot)) this.note(0, where);
     }
-    for (const { laid, swing } of this.atRest ? [] : moving.swept(from, to)) {
+    for (const { laid, swing } of this.done ? [] : moving.swept(from, to)) {
       for (const other of against) {
+        if (isOutOfReach(laid, other, swing.maxSlide) || sidesApart(this.at.pieces, laid, other)) continue;
         if (moving.run && clamped.run && this.behindBend(other)) continue;
         this.sweep(laid, other.features, swing, where);
       }
@@ -202,9 +214,9 @@ export class ContactSearch {
   }
 
   /** Clamped run that ends at the bend: between it and the moving run lies the bend zone. */
-  private behindBend({ features }: Laid): boolean {
+  private behindBend({ maxX }: Laid): boolean {
     const { seat } = this.at;
-    return features.maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
+    return maxX <= seat.clampedTangentX - seat.pivot.x + 1e-6;
   }
 
   /** The swinging leaf itself against clamp and bed. */
@@ -230,17 +242,15 @@ export class ContactSearch {
   }
 
   private still(shape: Shape, body: Body): void {
-    const { box } = shape;
-    const B = body.solid.features;
-    if (box.minX >= B.maxX || B.minX >= box.maxX || box.minY >= B.maxY || B.minY >= box.maxY) return;
+    if (boxesApart(shape.box, body.solid.features)) return;
     for (const laid of shape.rest(body.from, body.to)) {
-      if (this.atRest || !overlapsBody(laid, body.solid, this.spot)) continue;
+      if (this.done || !overlapsBody(laid, body.solid, this.spot)) continue;
       this.note(0, { shape, body, moving: false, from: body.from, to: body.to });
     }
   }
 
   private sweep(
-    laid: Laid,
+    laid: Pick<Laid, "features">,
     fixed: Laid["features"],
     swing: Swing,
     of: { readonly shape: Shape; readonly moving: boolean; readonly body?: Body } & Partial<Interval>,

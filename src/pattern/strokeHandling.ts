@@ -9,7 +9,7 @@ import type { Spot } from "../contact/overlap.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type Laid, overlapsBody } from "./laid.ts";
 import type { Shape } from "./shape.ts";
-import { blockStanding } from "./standing.ts";
+import { blockStanding, type Rising } from "./standing.ts";
 import type { Body } from "./strokeBodies.ts";
 import type { StrokeSide } from "./strokePlan.ts";
 import { type StrokeState, sideShapes } from "./strokeState.ts";
@@ -22,14 +22,18 @@ export interface Opening {
   readonly openEnds: boolean;
 }
 
-/** A piece of sheet at one moment: how it lies over an interval of w. */
-export type Lying = Pick<Shape, "minW" | "maxW"> & { over(from: number, to: number): readonly Laid[] };
+/** A piece of sheet at one moment: how it lies over an interval of w, and one outline round all of it where it has several. */
+export type Lying = Pick<Shape, "minW" | "maxW"> & {
+  over(from: number, to: number): readonly Laid[];
+  readonly rough: Laid | undefined;
+};
 
 /** A shape of one side before the stroke's bend is made, or after (`finished`). */
 export function lyingShape(shape: Shape, side: StrokeSide, finished: boolean): Lying {
-  const over = (from: number, to: number) =>
-    finished && side === "moving" ? shape.finished(from, to) : shape.rest(from, to);
-  return { minW: shape.minW, maxW: shape.maxW, over };
+  const { minW, maxW } = shape;
+  if (finished && side === "moving")
+    return { minW, maxW, rough: shape.roughFinished, over: (from, to) => shape.finished(from, to) };
+  return { minW, maxW, rough: shape.rough, over: (from, to) => shape.rest(from, to) };
 }
 
 /** All sheet of a stroke before its bend is made, or after (`finished`). */
@@ -105,6 +109,13 @@ function passesEnd(lying: readonly Lying[], bodies: readonly Body[], liftMm: Mm,
   return endRise(lying, bodies, liftMm, toRight).fits;
 }
 
+/** Whether a piece blocks no height. */
+function standsFree(laid: Laid, solid: Body["solid"], rising: Omit<Rising, "forGood">): boolean {
+  const heights = new BlockedHeights();
+  blockStanding(laid, solid, { ...rising, forGood: true }, heights);
+  return heights.bounds.length === 0;
+}
+
 /** Heights at which the sheet can't be slid out to one side: it passes all of a body that lies on that side of it. */
 export function endRise(
   lying: readonly Lying[],
@@ -119,8 +130,11 @@ export function endRise(
     const heights = rise.heightsOf(body);
     // What lies beside the body as seen along the bend line, whatever its station, passes it.
     const { minX, maxX } = body.solid.features;
-    const near = lying.filter(({ over, minW, maxW }) =>
-      over(minW, maxW).some(({ features }) => features.minX < maxX && features.maxX > minX),
+    const near = lying.filter(
+      ({ over, minW, maxW, rough }) =>
+        (rough ? [rough] : over(minW, maxW)).some(
+          ({ features }) => features.minX < maxX && features.maxX > minX,
+        ) && !(rough && standsFree(rough, body.solid, rising)),
     );
     for (const laid of laidOver(near, body))
       blockStanding(laid, body.solid, { ...rising, forGood: true }, heights);

@@ -4,26 +4,30 @@
  * judged by itself (stroke.ts), would say no.
  */
 import type { Machine } from "../contact/machine.ts";
+import type { SolidBody } from "../contact/solidBody.ts";
+import type { Mm, Rad } from "../units/quantity.ts";
 import { liftsToTry, stationsUnder } from "./elementRoom.ts";
-import { StrokeElements } from "./elements.ts";
-import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
-import { type FingerRow, fewestFingers } from "./fingerSets.ts";
+import { type Element, StrokeElements } from "./elements.ts";
+import type { FingerSet, RowQuestion } from "./fingerRows.ts";
+import { fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
+import { Kept } from "./kept.ts";
 import { barredStretch, leastBare, type Missing, missingFinger } from "./missingFinger.ts";
-import { type Base, SharedHandling } from "./sharedHandling.ts";
-import { blockedStations, merged } from "./stations.ts";
+import { type Base, type Setup, Setups } from "./setups.ts";
+import { SharedHandling } from "./sharedHandling.ts";
+import { blockedStations, fingerBodies, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
-import { type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
+import type { PlacedFinger } from "./strokeBodies.ts";
 import { ContactSearch } from "./strokeContact.ts";
 import type { WholeHandling } from "./strokeHandling.ts";
 import type { BendSet, Interval, StrokePlan } from "./strokePlan.ts";
 import { type StrokeState, strokeState } from "./strokeState.ts";
-import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
+import { StrokeWidths } from "./strokeWidth.ts";
+import type { Along } from "./tooling.ts";
 
 /** A way in which a stroke can be made: how the brake stands to it and how the part gets in and out. */
 export interface HeldStroke {
-  readonly tooling: Tooling;
-  readonly set: FingerSet;
+  readonly setup: Setup;
   readonly load: WholeHandling;
   readonly unload: WholeHandling;
 }
@@ -44,14 +48,6 @@ export interface RowShown {
   readonly barred?: Interval & { readonly face: number };
 }
 
-/** What is known of the rows in some free stations. */
-interface Rows {
-  readonly question: RowQuestion;
-  readonly fewest: readonly FingerRow[];
-  /** By set; undefined where it has no row. */
-  readonly bySet: Map<string, FingerRow | undefined>;
-}
-
 /** So many rows are tried for a part that gets in or out by another way than the front. */
 const MOST_SLOW = 3;
 
@@ -61,12 +57,15 @@ function isOnHolder({ load, unload }: HeldStroke): boolean {
 
 export class StrokeJudge {
   readonly elements: StrokeElements;
-  private readonly bases: readonly Base[];
-  private readonly hitting = new Map<string, boolean>();
-  private readonly pairs = new Map<string, boolean>();
-  private readonly stations = new Map<string, readonly Interval[]>();
+  readonly setups: Setups;
+  private readonly widths: StrokeWidths;
   private readonly handling: SharedHandling;
-  private readonly rows = new Map<string, Rows>();
+  private readonly search: ContactSearch;
+  private readonly fingers: readonly SolidBody[];
+  /** All by the numbers of elements; by base, and of pairs by the moving one, first. */
+  private readonly hitting = new Kept<Kept<boolean>>();
+  private readonly pairs = new Kept<Kept<boolean>>();
+  private readonly stations = new Kept<readonly Interval[]>();
 
   constructor(
     readonly plan: StrokePlan,
@@ -75,44 +74,75 @@ export class StrokeJudge {
     private readonly rules: StrokeRules,
   ) {
     this.elements = new StrokeElements(plan);
-    this.bases = placedBrakes(plan, along)
-      .filter((tooling) => !tooShort(plan, tooling))
-      .map((tooling) => ({
-        tooling,
-        bodies: strokeBodies(machine, this.elements.seat.noseSetbackMm, tooling),
-      }));
-    this.handling = new SharedHandling(this.elements, machine, this.bases);
+    this.setups = new Setups(plan, machine, this.elements.seat.noseSetbackMm, along);
+    this.widths = new StrokeWidths(this.elements);
+    this.search = new ContactSearch(this.elements, machine, true);
+    this.fingers = along.fingers ? fingerBodies(machine, this.elements.seat.noseSetbackMm) : [];
+    this.handling = new SharedHandling(this.elements, machine, this.fingers);
   }
 
-  /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
-  held(made: BendSet, wished: readonly FingerSet[]): HeldStroke[] {
-    const { seat } = this.elements;
-    if (seat.sweepRad < seat.overbendRad || seat.pinched || this.plan.overload) return [];
-    const state = strokeState(this.elements, made);
-    if (!state || shortOf(state, this.rules) || this.meetsItself(state)) return [];
-    for (const base of this.bases.keys()) {
+  /**
+   * All ways to make the stroke after some bends, rows of the `wished` sets among them, no finger in the `barred` stations; none
+   * where it can't be made.
+   */
+  held(made: BendSet, wished: readonly FingerSet[], barred: readonly Interval[] = []): readonly HeldStroke[] {
+    const state = this.swings(made);
+    if (!state) return [];
+    const blocked = merged([...this.blockedFor(state), ...barred]);
+    for (const base of this.setups.bases) {
       if (this.meetsBrake(state, base)) continue;
-      const ways = this.along.fingers
-        ? this.onFingers(state, base, wished)
-        : [this.handled(state, base, [], [])];
-      const held = ways.filter((way): way is HeldStroke => way !== undefined);
+      const held = this.along.fingers
+        ? this.onFingers(state, base, blocked, wished)
+        : this.onRows(state, [this.setups.of(base, [], [])]);
       if (held.length > 0) return held;
     }
     return [];
   }
 
-  /** The row of fewest fingers that meets nothing after some bends, whatever else is in the way; undefined where none does. */
-  freeRow(made: BendSet): FreeRow | undefined {
-    const { seat } = this.elements;
+  /** Stations where no finger can stand after some bends. */
+  barred(made: BendSet): readonly Interval[] {
+    const state = this.swings(made);
+    return state ? this.blockedFor(state) : [];
+  }
+
+  /** The stroke in a given setup, its fingers in stations that are free; undefined where it can't be made so. */
+  allows(made: BendSet, setup: Setup): HeldStroke | undefined {
+    const state = this.swings(made);
+    const own = this.setups.like(setup);
+    if (!state || this.meetsBrake(state, own.base)) return undefined;
+    const stands = this.blockedFor(state).every((block) =>
+      own.fingers.every(({ from, to }) => to <= block.from || from >= block.to),
+    );
+    return stands ? this.onRows(state, [own])[0] : undefined;
+  }
+
+  /** Least distance during the stroke; exact where it is less than `enoughMm`, else that or more. */
+  widthMm(made: BendSet, setup: Setup, enoughMm: Mm): Mm {
     const state = strokeState(this.elements, made);
-    const [first] = this.bases;
-    if (!this.along.fingers || !state || !first || seat.pinched || this.plan.overload) return undefined;
-    if (shortOf(state, this.rules)) return undefined;
-    const free = this.bases.find((_, base) => !this.meetsBrake(state, base));
-    const { tooling } = free ?? first;
-    const question = rowQuestion(this.plan, this.along, tooling, this.blockedFor(state));
-    const onlyFingers = free !== undefined && !this.meetsItself(state);
-    return { state, question, onlyFingers, row: fewestFingers(question)[0]?.row };
+    return state ? this.widths.widthMm(state, setup, enoughMm) : 0;
+  }
+
+  /**
+   * How far the leaf swings in a stroke that can't be made: up to what is met first, by a row that meets nothing. Not at all
+   * where no such row is, or where the part can't be got in; under 0 where the stroke is not even begun.
+   */
+  swungRad(made: BendSet): Rad {
+    const state = this.begun(made);
+    const [first] = this.setups.bases;
+    if (!state || !first) return -1;
+    const free = this.freeRow(state);
+    if (free?.onlyFingers && !free.row) return 0;
+    const setup = this.setups.of(first, [], free?.row ?? []);
+    if (this.handling.way(state, setup, false) === "blocked") return 0;
+    const search = new ContactSearch(this.elements, this.machine);
+    for (const element of state.all) if (this.meets(element, first)) this.lookAtBrake(search, element, first);
+    for (const moving of this.plan.moving) {
+      for (const clamped of this.plan.clamped) {
+        if (this.pairMeets(state.all[moving]!, state.all[clamped]!))
+          lookAtEachOther(search, state.all[moving]!, state.all[clamped]!);
+      }
+    }
+    return search.found?.leafAngleRad ?? this.elements.seat.sweepRad;
   }
 
   /**
@@ -120,7 +150,8 @@ export class StrokeJudge {
    * where fingers alone are at fault, which one is missing or what bars them. Undefined where the stroke is not even begun.
    */
   rowAfter(made: BendSet): RowShown | undefined {
-    const found = this.freeRow(made);
+    const begun = this.begun(made);
+    const found = begun && this.freeRow(begun);
     if (!found) return undefined;
     const { state, question, onlyFingers, row } = found;
     if (row) return { row };
@@ -133,160 +164,130 @@ export class StrokeJudge {
     }
     const middle = (barred.from + barred.to) / 2;
     const face = state.all.findIndex((element) =>
-      this.blockedBy(state, element.face).some((one) => one.from <= middle && one.to >= middle),
+      this.blockedBy(element).some((one) => one.from <= middle && one.to >= middle),
     );
     return { row: leastBare(question, to - from) ?? [], barred: { ...barred, face } };
   }
 
+  /** The stroke after some bends; undefined where it is not even begun. */
+  private begun(made: BendSet): StrokeState | undefined {
+    if (this.elements.seat.pinched || this.plan.overload) return undefined;
+    const state = strokeState(this.elements, made);
+    return state && !shortOf(state, this.rules) ? state : undefined;
+  }
+
+  /** The same where the leaf swings far enough and the part doesn't meet itself. */
+  private swings(made: BendSet): StrokeState | undefined {
+    const { seat } = this.elements;
+    const state = seat.sweepRad < seat.overbendRad ? undefined : this.begun(made);
+    return state && !this.meetsItself(state) ? state : undefined;
+  }
+
+  /** The row of fewest fingers that meets nothing, whatever else is in the way; undefined where there are no fingers. */
+  private freeRow(state: StrokeState): FreeRow | undefined {
+    const [first] = this.setups.bases;
+    if (!this.along.fingers || !first) return undefined;
+    const free = this.setups.bases.find((base) => !this.meetsBrake(state, base));
+    const question = this.setups.question(free ?? first, this.blockedFor(state));
+    const onlyFingers = free !== undefined && !this.meetsItself(state);
+    return { state, question, onlyFingers, row: fewestFingers(question)[0]?.row };
+  }
+
   /** Stations where no finger can stand, whatever it is lifted by. */
-  blockedFor(state: StrokeState): Interval[] {
-    return merged(state.all.flatMap(({ face }) => this.blockedBy(state, face)));
+  private blockedFor({ all }: StrokeState): Interval[] {
+    return merged(all.flatMap((element) => this.blockedBy(element)));
   }
 
   /** The same because of one element. */
-  private blockedBy(state: StrokeState, face: number): readonly Interval[] {
-    const key = this.keyOf(state, face);
-    const known = this.stations.get(key);
-    if (known) return known;
-    const { side, strips, faces } = state.all[face]!;
-    const blocked = blockedStations(this.elements, this.machine, [...strips, ...faces], side);
-    this.stations.set(key, blocked);
-    return blocked;
-  }
-
-  /** What all judgements of an element have in common: its face, and which of the bends that decide it are made. */
-  keyOf({ made }: StrokeState, face: number): string {
-    return `${face}:${made & this.plan.deciding[face]!}`;
-  }
-
-  /** Whether anything meets a body that is no finger. */
-  private meetsBrake(state: StrokeState, base: number): boolean {
-    return this.plan.part.sheet.faces.some((_, face) => this.meets(state, face, base));
-  }
-
-  /** Whether an element meets a body that is no finger. */
-  private meets(state: StrokeState, face: number, base: number): boolean {
-    const key = `${base}:${this.keyOf(state, face)}`;
-    const known = this.hitting.get(key);
-    if (known !== undefined) return known;
-    const search = new ContactSearch(this.elements, this.machine);
-    const { side, strips, faces } = state.all[face]!;
-    for (const shape of [...strips, ...faces]) {
-      for (const body of this.bases[base]!.bodies) {
-        if (side === "clamped") search.clamped(shape, body);
-        else search.moving(shape, body);
-      }
-    }
-    if (face === this.plan.anchor) search.leafItself(this.bases[base]!.bodies);
-    this.hitting.set(key, search.meets);
-    return search.meets;
-  }
-
-  private meetsItself(state: StrokeState): boolean {
-    const { sides } = this.plan;
-    return sides.some(
-      (side, moving) =>
-        side === "moving" &&
-        sides.some((other, clamped) => other === "clamped" && this.pairMeets(state, moving, clamped)),
+  private blockedBy(element: Element): readonly Interval[] {
+    return this.stations.of(element.number, () =>
+      blockedStations(this.elements, this.machine, this.fingers, element),
     );
   }
 
-  private pairMeets(state: StrokeState, moving: number, clamped: number): boolean {
-    const key = `${this.keyOf(state, moving)}/${this.keyOf(state, clamped)}`;
-    const known = this.pairs.get(key);
-    if (known !== undefined) return known;
-    const search = new ContactSearch(this.elements, this.machine);
-    const [a, b] = [state.all[moving]!, state.all[clamped]!];
-    for (const one of [...a.strips, ...a.faces])
-      for (const other of [...b.strips, ...b.faces]) search.self(one, other);
-    this.pairs.set(key, search.meets);
+  /** Whether anything meets a body that is no finger. */
+  private meetsBrake({ all }: StrokeState, base: Base): boolean {
+    return all.some((element) => this.meets(element, base));
+  }
+
+  private meets(element: Element, base: Base): boolean {
+    return this.hitting
+      .of(base.number, () => new Kept())
+      .of(element.number, () => this.lookAtBrake(this.anyContact(), element, base));
+  }
+
+  private anyContact(): ContactSearch {
+    this.search.forget();
+    return this.search;
+  }
+
+  /** Whether an element, or the leaf with the anchor, meets a body that is no finger. */
+  private lookAtBrake(
+    search: ContactSearch,
+    { face, side, strips, faces }: Element,
+    { bodies }: Base,
+  ): boolean {
+    for (const shape of [...strips, ...faces]) for (const body of bodies) search[side](shape, body);
+    if (face === this.plan.anchor) search.leafItself(bodies);
     return search.meets;
+  }
+
+  private meetsItself({ all }: StrokeState): boolean {
+    const { moving, clamped } = this.plan;
+    return moving.some((one) => clamped.some((other) => this.pairMeets(all[one]!, all[other]!)));
+  }
+
+  private pairMeets(moving: Element, clamped: Element): boolean {
+    return this.pairs
+      .of(moving.number, () => new Kept())
+      .of(clamped.number, () => lookAtEachOther(this.anyContact(), moving, clamped));
   }
 
   private onFingers(
     state: StrokeState,
-    base: number,
+    base: Base,
+    blocked: readonly Interval[],
     wished: readonly FingerSet[],
-  ): (HeldStroke | undefined)[] {
-    const blocked = this.blockedFor(state);
-    const tried = new Set<string>();
+  ): readonly HeldStroke[] {
     let held: readonly HeldStroke[] = [];
     const under = (stations: readonly Interval[]): boolean => {
-      const zones = merged([...blocked, ...stations]);
-      const key = zones.map(({ from, to }) => `${from},${to}`).join(";");
-      if (tried.has(key)) return false;
-      tried.add(key);
-      const ways = this.onRows(state, base, this.rowsIn(base, zones, key, wished));
-      if (ways.some(isOnHolder)) {
-        held = ways.filter(isOnHolder);
-        return true;
-      }
-      if (held.length === 0) held = ways;
-      return false;
+      const zones = stations.length === 0 ? blocked : merged([...blocked, ...stations]);
+      const ways = this.onRows(state, this.setups.between(base, zones, wished));
+      const onHolder = ways.filter(isOnHolder);
+      if (onHolder.length > 0 || held.length === 0) held = onHolder.length > 0 ? onHolder : ways;
+      return onHolder.length > 0;
     };
     // Fingers that the sheet can't pass on its way may stand elsewhere.
     if (!under([])) this.liftedStations(state, base).some(under);
-    return [...held];
+    return held;
   }
 
   /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
-  private onRows(state: StrokeState, base: number, rows: readonly FingerRow[]): HeldStroke[] {
+  private onRows(state: StrokeState, setups: readonly Setup[]): HeldStroke[] {
     const held: HeldStroke[] = [];
     let slow = 0;
-    for (const { set, row } of rows) {
+    for (const setup of setups) {
       if (slow >= MOST_SLOW) break;
-      const way = this.handled(state, base, set, row);
-      if (way?.load !== "front" || way.unload !== "front") slow++;
-      if (way) held.push(way);
+      const load = this.handling.way(state, setup, false);
+      const unload = load === "blocked" ? load : this.handling.way(state, setup, true);
+      if (load !== "front" || unload !== "front") slow++;
+      if (unload !== "blocked") held.push({ setup, load, unload });
     }
     return held;
   }
 
   /** Stations that fingers lifted so far as to pass something can't have, before the bend is made or after. */
-  private liftedStations(state: StrokeState, base: number): Interval[][] {
+  private liftedStations(state: StrokeState, base: Base): Interval[][] {
     const { liftMm } = this.machine.brake;
     return [false, true].flatMap((finished) => {
       const room = this.handling.room(state, base, finished);
       return liftsToTry(room, liftMm).map((mm) => stationsUnder(room, mm));
     });
   }
+}
 
-  /** Rows with the fewest fingers, and those of the wished sets besides, each once. */
-  private rowsIn(base: number, zones: readonly Interval[], key: string, wished: readonly FingerSet[]) {
-    const known = `${base}|${key}`;
-    let rows = this.rows.get(known);
-    if (!rows) {
-      const question = rowQuestion(this.plan, this.along, this.bases[base]!.tooling, zones);
-      const fewest = fewestFingers(question);
-      rows = { question, fewest, bySet: new Map(fewest.map((one) => [one.set.join(), one])) };
-      this.rows.set(known, rows);
-    }
-    const { question, fewest, bySet } = rows;
-    if (fewest.length === 0) return [];
-    for (const set of wished) {
-      const named = set.join();
-      if (bySet.has(named)) continue;
-      const row = rowOf(question, set);
-      bySet.set(named, row && { set, row });
-    }
-    return [...bySet.values()].filter((row) => row !== undefined);
-  }
-
-  /** The stroke with a row of fingers, or undefined where the part gets in or out in no way. */
-  private handled(
-    state: StrokeState,
-    base: number,
-    set: FingerSet,
-    row: readonly PlacedFinger[],
-  ): HeldStroke | undefined {
-    const tooling: Tooling = {
-      ...this.bases[base]!.tooling,
-      ...(this.along.fingers && { fingers: row }),
-    };
-    const standing = this.along.fingers && row;
-    const load = this.handling.way(state, base, standing, false);
-    if (load === "blocked") return undefined;
-    const unload = this.handling.way(state, base, standing, true);
-    return unload === "blocked" ? undefined : { tooling, set, load, unload };
-  }
+function lookAtEachOther(search: ContactSearch, moving: Element, clamped: Element): boolean {
+  for (const one of [...moving.strips, ...moving.faces])
+    for (const other of [...clamped.strips, ...clamped.faces]) search.self(one, other);
+  return search.meets;
 }

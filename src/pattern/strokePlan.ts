@@ -56,6 +56,9 @@ export interface StrokePlan {
   readonly bend: LineBend;
   readonly markedFaceUp: boolean;
   readonly sides: readonly StrokeSide[];
+  /** The faces of each side. */
+  readonly moving: readonly number[];
+  readonly clamped: readonly number[];
   readonly own: readonly OwnHinge[];
   /** By face; the one that all others hang on has none. */
   readonly links: readonly (Link | undefined)[];
@@ -130,6 +133,8 @@ export function strokePlan(part: WholePart, brake: Brake, stroke: Stroke): PlanR
       bend,
       markedFaceUp,
       sides,
+      moving: [...sides.keys()].filter((face) => sides[face] === "moving"),
+      clamped: [...sides.keys()].filter((face) => sides[face] === "clamped"),
       own,
       ...linked(part, anchor.face, cut),
       anchor: anchor.face,

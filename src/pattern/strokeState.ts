@@ -53,22 +53,31 @@ export function trueShapes(state: StrokeState, side: Element["side"]): TrueShape
   return state.all.flatMap((element) => (element.side === side ? trueElement(state, element.face) : []));
 }
 
+/** Shapes of an element with true faces. */
+export function trueElement(state: StrokeState, face: number): TrueShape[] {
+  const element = state.all[face]!;
+  const off = isOffSupport(state, element);
+  return [
+    ...element.trueStrips().map((shape) => ({ shape, offSupport: off.strips })),
+    ...element.trueFaces().map((shape) => ({ shape, offSupport: off.faces })),
+  ];
+}
+
 /**
- * Shapes of an element with true faces. An up-turned made bend at a run's end, and the face right beyond it, are left out
- * of the clearance from the body that carries the run.
+ * Whether an element's strips and face are left out of the clearance from the body that carries its side: an up-turned made
+ * bend at a run's end, and the face right beyond it.
  */
-export function trueElement({ all, plan }: StrokeState, face: number): TrueShape[] {
-  const element = all[face]!;
+export function isOffSupport(
+  { all, plan }: StrokeState,
+  element: Element,
+): { readonly strips: boolean; readonly faces: boolean } {
   const before = (of: Element) => {
     const link = plan.links[of.face];
     return link && all[link.from];
   };
-  const bendOff = element.bentUp && (element.run || before(element)?.run === true);
+  const strips = element.bentUp && (element.run || before(element)?.run === true);
   // A run may also lie farther out, led up to by a bend at this face's other end.
-  const faceOff =
-    !element.run && (bendOff || all.some((next) => next.run && next.bentUp && before(next) === element));
-  return [
-    ...element.trueStrips().map((shape) => ({ shape, offSupport: bendOff })),
-    ...element.trueFaces().map((shape) => ({ shape, offSupport: faceOff })),
-  ];
+  const faces =
+    !element.run && (strips || all.some((next) => next.run && next.bentUp && before(next) === element));
+  return { strips, faces };
 }

@@ -3,23 +3,18 @@
  * all clear, then no fingers off, then fewest turns of the part, less sheet swung, fewest finger changes.
  */
 
-import type { Brake } from "../brake/brake.ts";
-import { Machine } from "../contact/machine.ts";
 import type { BendSet, Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { FingerSet } from "./fingerRows.ts";
-import { fewestFingers } from "./fingerSets.ts";
 import { regionArea } from "./ring.ts";
-import { judgeStroke, type StrokeRules } from "./stroke.ts";
-import type { Tooling } from "./strokeBodies.ts";
-import { type HeldStroke, StrokeJudge } from "./strokeJudge.ts";
-import { type Stroke, strokePlan } from "./strokePlan.ts";
-import { strokeState } from "./strokeState.ts";
+import type { Setup } from "./setups.ts";
+import type { StrokeRules } from "./stroke.ts";
+import type { HeldStroke } from "./strokeJudge.ts";
+import { type Stand, type StrokeOver, strokeOver } from "./strokeOver.ts";
+import type { Stroke } from "./strokePlan.ts";
 import { strokesOf } from "./strokes.ts";
-import { StrokeWidths } from "./strokeWidth.ts";
-import { type Along, placedBrakes, rowQuestion } from "./tooling.ts";
-import type { WholePart } from "./wholePart.ts";
+import type { Along } from "./tooling.ts";
 
 export interface WholeHeld extends Held {
   readonly way: HeldStroke;
@@ -42,32 +37,26 @@ export class WholeJudge implements Judge<WholeHeld> {
   readonly costGrain = 1;
   readonly wishes = 2;
   /** All the ways to split the part for a swing, in the order of `strokes`. */
-  readonly ways: readonly {
-    readonly stroke: Stroke;
-    readonly judge: StrokeJudge;
-    readonly widths: StrokeWidths;
-  }[];
-  readonly machine: Machine;
+  readonly ways: readonly { readonly stroke: Stroke; readonly judge: StrokeOver }[];
   private readonly holds: Hold[] = [];
   private readonly holdNumbers = new Map<string, number>();
   private readonly weights: Weights;
   private readonly areas: readonly number[];
   /** Finger sets that were the fewest for some stroke: tried for every other too. */
-  private readonly sets = new Map<string, FingerSet>();
+  private readonly sets: FingerSet[] = [];
+  private readonly seen = new Set<Setup>();
 
   constructor(
-    readonly part: WholePart,
-    readonly brake: Brake,
-    readonly along: Along,
-    readonly rules: StrokeRules,
+    /** Places within what the job doubts, at each of which a stroke must be possible. */
+    stands: readonly [Stand, ...Stand[]],
+    along: Along,
+    private readonly rules: StrokeRules,
   ) {
-    this.machine = new Machine(brake, part.thicknessMm);
+    const [{ part }] = stands;
     this.bends = part.sheet.pattern.bends.length;
     this.ways = strokesOf(part).flatMap((stroke) => {
-      const planned = strokePlan(part, brake, stroke);
-      if (!planned.ok) return [];
-      const judge = new StrokeJudge(planned.plan, this.machine, along, rules);
-      return [{ stroke, judge, widths: new StrokeWidths(judge.elements, this.machine) }];
+      const planned = strokeOver(stands, stroke, along, rules);
+      return planned.ok ? [{ stroke, judge: planned.over }] : [];
     });
     this.strokes = this.ways.map(({ stroke }) => stroke.bends.reduce((set, bend) => set | (1 << bend), 0));
     this.areas = this.ways.map(({ judge }) => swungArea(judge));
@@ -76,9 +65,12 @@ export class WholeJudge implements Judge<WholeHeld> {
   }
 
   held(set: BendSet, stroke: number): readonly WholeHeld[] {
-    const { judge } = this.ways[stroke]!;
-    const found = judge.held(set, [...this.sets.values()]);
-    for (const way of found) this.sets.set(way.set.join(), way.set);
+    const found = this.ways[stroke]!.judge.held(set, this.sets);
+    for (const { setup } of found) {
+      if (this.seen.has(setup)) continue;
+      this.seen.add(setup);
+      if (!this.sets.some((known) => known.join() === setup.set.join())) this.sets.push(setup.set);
+    }
     return found.map((way) => this.heldBy(stroke, way));
   }
 
@@ -96,40 +88,24 @@ export class WholeJudge implements Judge<WholeHeld> {
   }
 
   clearanceMm(set: BendSet, by: WholeHeld, enoughMm: Mm): Mm {
-    return this.ways[by.stroke]!.widths.widthMm(set, by.way.tooling, enoughMm);
+    return this.ways[by.stroke]!.judge.widthMm(set, by.way.setup, enoughMm);
   }
 
   swingRad(set: BendSet, stroke: number): number {
-    const { judge } = this.ways[stroke]!;
-    const state = strokeState(judge.elements, set);
-    if (!state) return -1;
-    const { tooling } = this.blocked(stroke).way;
-    const free = judge.freeRow(set);
-    if (free?.onlyFingers && !free.row) return 0;
-    const standing = free ? { ...tooling, fingers: free.row ?? [] } : tooling;
-    const { contact, refused, load } = judgeStroke(state, this.machine, standing, this.rules);
-    if (refused) return -1;
-    // A part that can't be got in is swung no farther than one that meets the brake at rest.
-    if (load === "blocked") return 0;
-    return contact ? contact.leafAngleRad : judge.elements.seat.sweepRad;
+    return this.ways[stroke]!.judge.swungRad(set);
   }
 
   blocked(stroke: number): WholeHeld {
-    const { judge } = this.ways[stroke]!;
-    const [base] = placedBrakes(judge.plan, this.along) as [Tooling];
-    const row = this.along.fingers
-      ? fewestFingers(rowQuestion(judge.plan, this.along, base, []))[0]
-      : undefined;
-    const tooling: Tooling = { ...base, ...(row && { fingers: row.row }) };
-    return this.heldBy(stroke, { tooling, set: row?.set ?? [], load: "blocked", unload: "blocked" });
+    const setup = this.ways[stroke]!.judge.roughly();
+    return this.heldBy(stroke, { setup, load: "blocked", unload: "blocked" });
   }
 
   private heldBy(stroke: number, way: HeldStroke): WholeHeld {
     const { plan } = this.ways[stroke]!.judge;
     const { nx, ny } = plan.own[0]!.fold;
     const wayDeg = (Math.round((Math.atan2(ny, nx) * 180) / Math.PI) + 360) % 360;
-    const hold: Hold = { markedFaceUp: plan.markedFaceUp, wayDeg, set: way.set };
-    const key = `${hold.markedFaceUp}:${wayDeg}:${way.set.join()}`;
+    const hold: Hold = { markedFaceUp: plan.markedFaceUp, wayDeg, set: way.setup.set };
+    const key = `${hold.markedFaceUp}:${wayDeg}:${way.setup.set.join()}`;
     let number = this.holdNumbers.get(key);
     if (number === undefined) {
       number = this.holds.push(hold) - 1;
@@ -147,7 +123,7 @@ function fingerChanges(a: FingerSet, b: FingerSet): number {
 }
 
 /** Sheet beyond the stroke's bend lines, in whole mm². */
-function swungArea({ plan }: StrokeJudge): number {
+function swungArea({ plan }: StrokeOver): number {
   const { sheet } = plan.part;
   const faces = sheet.faces.reduce(
     (sum, face, i) => sum + (plan.sides[i] === "moving" ? regionArea(face) : 0),

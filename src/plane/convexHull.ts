@@ -9,18 +9,20 @@ const FLAT_MM2 = 1e-12;
 /** @example convexHull([{ x: 0, y: 0 }, { x: 2, y: 0 }, { x: 1, y: 0.5 }, { x: 1, y: 2 }]).length // 3 */
 export function convexHull(points: readonly Point[]): Point[] {
   const sorted = points.toSorted((a, b) => a.x - b.x || a.y - b.y);
-  const low = halfHull(sorted);
-  const high = halfHull(sorted.reverse());
-  return [...low.slice(0, -1), ...high.slice(0, -1)];
+  const hull: Point[] = [];
+  for (const point of sorted) addTo(hull, point, 1);
+  const low = hull.length;
+  for (let i = sorted.length - 2; i >= 0; i--) addTo(hull, sorted[i]!, low);
+  // Back at the start.
+  hull.pop();
+  return hull;
 }
 
-function halfHull(sorted: readonly Point[]): Point[] {
-  const run: Point[] = [];
-  for (const point of sorted) {
-    while (run.length > 1 && turn(run.at(-2) as Point, run.at(-1) as Point, point) <= FLAT_MM2) run.pop();
-    run.push(point);
-  }
-  return run;
+/** Goes on round the hull; corners before `kept` stay. */
+function addTo(hull: Point[], point: Point, kept: number): void {
+  while (hull.length > kept && turn(hull[hull.length - 2]!, hull[hull.length - 1]!, point) <= FLAT_MM2)
+    hull.pop();
+  hull.push(point);
 }
 
 /** Twice the area to the left of a→b→c. */

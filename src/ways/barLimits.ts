@@ -1,12 +1,12 @@
 /**
  * A clamp bar for parts that it must all make: thickest that clears, least overhang in front of its holder, longest
- * leaf face, least lift. Each is closed in on with the engine, one after the other, the others kept generous or as found.
+ * leaf face, highest leaf, least lift. Each is closed in on with the engine, one after the other, the others kept generous or as found.
  * Bound: limits to 0.005 mm; a bar passes at every thickness tried from the thinnest up, 1 mm apart and less.
  */
 
 import type { LengthUnit } from "../units/length.ts";
 import { MM_PER_INCH } from "../units/length.ts";
-import type { Deg, Mm } from "../units/quantity.ts";
+import { type Deg, type Mm, toRad } from "../units/quantity.ts";
 import { THICKEST_MM } from "../words/windowWords.ts";
 import { largestPassing, smallestPassing } from "./limit.ts";
 
@@ -15,17 +15,24 @@ export interface BarTrial {
   readonly thicknessMm: Mm;
   /** Front of the holder behind the nose; null without a holder. */
   readonly overhangMm: Mm | null;
+  /** From the holder's front back; left out where its members say. */
+  readonly holderDepthMm?: Mm;
   readonly noseRadiusMm: Mm;
   readonly frontBevelDeg: Deg;
   readonly leafFaceMm: Mm;
+  readonly leafHighMm: Mm;
   readonly liftMm: Mm;
 }
 
 export interface BarLimits {
   readonly thickestMm: Mm;
   readonly overhangMm: Mm;
+  /** Null where even the deepest tried clears. */
+  readonly holderDepthMaxMm: Mm | null;
   /** Null where even the longest face tried clears. */
   readonly leafFaceMaxMm: Mm | null;
+  /** Null where even the highest leaf tried clears. */
+  readonly leafHighMaxMm: Mm | null;
   readonly liftMm: Mm;
 }
 
@@ -33,6 +40,10 @@ export interface BarLimits {
 const THINNEST_MM: Mm = 1.5;
 const SHORT_LEAF_MM: Mm = 8;
 const LONG_LEAF_MM: Mm = 60;
+const LOW_LEAF_MM: Mm = 10;
+const HIGH_LEAF_MM: Mm = 305;
+const SHALLOW_HOLDER_MM: Mm = 20;
+const DEEP_HOLDER_MM: Mm = 300;
 const MOST_OVERHANG_MM: Mm = 120;
 const LEAST_OVERHANG_MM: Mm = 6;
 const MOST_LIFT_MM: Mm = 120;
@@ -48,9 +59,11 @@ const SPARE_MM: Mm = 0.5;
 export function thinnestBar(nose: Pick<BarTrial, "noseRadiusMm" | "frontBevelDeg">): BarTrial {
   return {
     ...nose,
-    thicknessMm: Math.max(THINNEST_MM, 1.2 * nose.noseRadiusMm),
+    // The rounding ends on the front at R·(1 + sin γ).
+    thicknessMm: Math.max(THINNEST_MM, 1.1 * nose.noseRadiusMm * (1 + Math.sin(toRad(nose.frontBevelDeg)))),
     overhangMm: null,
     leafFaceMm: SHORT_LEAF_MM,
+    leafHighMm: LOW_LEAF_MM,
     liftMm: MOST_LIFT_MM,
   };
 }
@@ -83,6 +96,15 @@ export function barLimits(
   if (!makes(held)) return undefined;
   const asThick = { ...held, thicknessMm: thickestFreeMm };
   const bar = makes(asThick) ? asThick : { ...held, thicknessMm: thickest(held) };
+  const holderDepthMm =
+    SHALLOW_HOLDER_MM +
+    largestPassing({
+      passes: (more) => makes({ ...bar, holderDepthMm: SHALLOW_HOLDER_MM + more }),
+      most: DEEP_HOLDER_MM - SHALLOW_HOLDER_MM,
+      first: 40,
+      tolerance: ROUGH_MM,
+    });
+  const holderDepthMaxMm = holderDepthMm < DEEP_HOLDER_MM ? holderDepthMm - SPARE_MM : null;
   const leafFaceMm =
     SHORT_LEAF_MM +
     largestPassing({
@@ -92,11 +114,23 @@ export function barLimits(
       tolerance: TOLERANCE_MM,
     });
   const leafFaceMaxMm = leafFaceMm < LONG_LEAF_MM ? Math.max(SHORT_LEAF_MM, leafFaceMm - SPARE_MM) : null;
-  const whole = { ...bar, leafFaceMm: leafFaceMaxMm ?? LONG_LEAF_MM };
+  const wide = { ...bar, leafFaceMm: leafFaceMaxMm ?? LONG_LEAF_MM };
+  const leafHighMm =
+    LOW_LEAF_MM +
+    largestPassing({
+      passes: (more) => makes({ ...wide, leafHighMm: LOW_LEAF_MM + more }),
+      most: HIGH_LEAF_MM - LOW_LEAF_MM,
+      first: 40,
+      tolerance: ROUGH_MM,
+    });
+  const leafHighMaxMm = leafHighMm < HIGH_LEAF_MM ? Math.max(LOW_LEAF_MM, leafHighMm - SPARE_MM) : null;
+  const whole = { ...wide, leafHighMm: leafHighMaxMm ?? HIGH_LEAF_MM };
   return {
     thickestMm: bar.thicknessMm,
     overhangMm,
+    holderDepthMaxMm,
     leafFaceMaxMm,
+    leafHighMaxMm,
     liftMm: leastLift(whole, makes, units),
   };
 }

@@ -18,7 +18,8 @@ export interface BarMembers {
   readonly holderHighMm: Mm;
   readonly bedDepthMm: Mm | null;
   readonly bedHighMm: Mm;
-  readonly leafHighMm: Mm;
+  /** Front of what carries the bed, behind its edge. */
+  readonly spineFrontMm: Mm;
   /** From the holder's front back to the bolts; null where they stand beyond the ends of the part. */
   readonly boltsBehindMm: Mm | null;
 }
@@ -29,29 +30,46 @@ export const LARGE_MEMBERS: Omit<BarMembers, "boltsBehindMm"> = {
   holderHighMm: 60,
   bedDepthMm: null,
   bedHighMm: 40,
-  leafHighMm: 10,
+  spineFrontMm: 32,
 };
 
 /** As small as any, for parts that leave no room for a large one. */
-export const SMALL_MEMBERS: typeof LARGE_MEMBERS = { ...LARGE_MEMBERS, holderDepthMm: 20, holderHighMm: 20 };
+export const SMALL_MEMBERS: typeof LARGE_MEMBERS = {
+  ...LARGE_MEMBERS,
+  holderDepthMm: 20,
+  holderHighMm: 20,
+  bedHighMm: 16,
+};
+
+/** High and narrow, between bolts beyond the ends: what a box is folded round. */
+export const NARROW_MEMBERS: BarMembers = {
+  ...SMALL_MEMBERS,
+  holderDepthMm: 40,
+  holderHighMm: 60,
+  boltsBehindMm: null,
+};
 
 /** Where the bolts may stand, the nearest first: nearer ones bend the holder less; last, beyond the ends of the part. */
 export const BOLT_PLACES: readonly (Mm | null)[] = [16, 40, 65, null];
 
 const BAR_DEPTH_MM: Mm = 50;
 const BOLT_MM: Mm = 12;
+const SPINE_MM: Mm = 10;
+const LEAST_BED_DEPTH_MM: Mm = 80;
+/** From the bed's top to the foot of its spine. */
+const BED_HIGH_MM: Mm = 110;
 const SWING_DEG = 135;
 
 /** Holder, bolts, bed and leaf of a plan. */
 export function membersOf({ assembly, places }: NarrowBrakePlan): BarMembers {
   const box = (id: string) => boxOfShape(pieceOf(assembly, id).shape);
-  const [holder, cap, leaf] = [box("holder"), box("cap"), box("leaf")];
+  const [holder, cap] = [box("holder"), box("cap")];
   return {
     holderDepthMm: holder.max[0] - holder.min[0],
     holderHighMm: holder.max[1] - holder.min[1],
     bedDepthMm: cap.max[0] - cap.min[0],
     bedHighMm: cap.max[1] - cap.min[1],
-    leafHighMm: leaf.max[1] - leaf.min[1],
+    spineFrontMm: -box("spine").max[0],
     boltsBehindMm: places.inside ? holder.max[0] - box("bolt-1").max[0] : null,
   };
 }
@@ -73,11 +91,14 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
   ];
   const { overhangMm } = bar;
   const { boltsBehindMm } = members;
-  const depthMm = overhangMm === null ? BAR_DEPTH_MM : overhangMm + members.holderDepthMm;
+  const holderDepthMm = bar.holderDepthMm ?? members.holderDepthMm;
+  const depthMm = overhangMm === null ? BAR_DEPTH_MM : overhangMm + holderDepthMm;
+  const { bedHighMm, spineFrontMm } = members;
+  const bedDepthMm = members.bedDepthMm ?? Math.max(depthMm, LEAST_BED_DEPTH_MM);
   const holder = overhangMm !== null && {
     holderBack: inUnit(overhangMm),
     holderHeight: inUnit(members.holderHighMm),
-    holderDepth: inUnit(members.holderDepthMm),
+    holderDepth: inUnit(holderDepthMm),
   };
   const bolts =
     overhangMm !== null && boltsBehindMm !== null
@@ -100,8 +121,19 @@ export function barTrialBrake(bar: BarTrial, members: BarMembers, units: LengthU
       noseAngle: 90 - bar.frontBevelDeg,
       ...holder,
     },
-    bed: { profile: rectangle(-(members.bedDepthMm ?? depthMm), 0, -members.bedHighMm, 0) },
-    leaf: { profile: rectangle(0, bar.leafFaceMm, -members.leafHighMm, 0), swing: SWING_DEG },
+    bed: {
+      profile: [
+        [0, inUnit(-bedHighMm)],
+        [0, 0],
+        [inUnit(-bedDepthMm), 0],
+        [inUnit(-bedDepthMm), inUnit(-bedHighMm)],
+        [inUnit(-spineFrontMm - SPINE_MM), inUnit(-bedHighMm)],
+        [inUnit(-spineFrontMm - SPINE_MM), inUnit(-BED_HIGH_MM)],
+        [inUnit(-spineFrontMm), inUnit(-BED_HIGH_MM)],
+        [inUnit(-spineFrontMm), inUnit(-bedHighMm)],
+      ],
+    },
+    leaf: { profile: rectangle(0, bar.leafFaceMm, -bar.leafHighMm, 0), swing: SWING_DEG },
     ...(bolts.length > 0 && { frame: bolts }),
     lift: inUnit(bar.liftMm),
     openEnds: false,

@@ -1,6 +1,6 @@
 /**
  * What a part asks of a brake's strength, read off the order in which it is folded there: shortest flange on the leaf,
- * shortest flat under the bar, how far the clamped side reaches back, nose setbacks, largest leaf angle.
+ * shortest flat under the bar, how far the clamped side reaches back, leaf angle and nose setback of each bend.
  * Flanges and clamped flats count from bend tangent line to bend tangent line only, the shorter lever and so the larger
  * force: the bend itself bears on neither leaf nor bed. Exact for that order.
  */
@@ -9,7 +9,7 @@ import type { OrderedBend, Trial } from "../jobFile/change.ts";
 import { hemFolded } from "../motion/hemStrokes.ts";
 import { sceneAt } from "../motion/scene.ts";
 import { seatFor } from "../motion/seat.ts";
-import type { SheetToFold } from "../narrowBrake/requirements.ts";
+import type { BendToFold, SheetToFold } from "../narrowBrake/requirements.ts";
 import { MOST_FOLD_DEG } from "../part/hem.ts";
 import { boxOf } from "../plane/bounding.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -25,7 +25,7 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
   const flanges: Mm[] = [];
   const clampedFlats: Mm[] = [];
   const reaches: Mm[] = [];
-  const noseSetbacksMm: Mm[] = [];
+  const bends: BendToFold[] = [];
   let done = 0;
   for (const { bend: number, clamped } of order) {
     const bend = number - 1;
@@ -33,9 +33,9 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
     const [held, turned] = clamped === "start" ? [bend, bend + 1] : [bend + 1, bend];
     flanges.push(part.flatsMm[turned]!);
     clampedFlats.push(part.flatsMm[held]!);
-    const { sheet } = sceneAt(part, brake, done, bend, clamped, 0);
+    const { sheet } = sceneAt(part, brake, { bendsDone: done, bend, clamped }, 0);
     reaches.push(-seat.noseSetbackMm - boxOf(sheet).minX);
-    noseSetbacksMm.push(seat.noseSetbackMm);
+    bends.push({ overbendDeg: part.bends[bend]!.overbendDeg, noseSetbackMm: seat.noseSetbackMm });
     done |= 1 << bend;
   }
   return {
@@ -46,8 +46,7 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
     shortestFlangeMm: Math.min(...flanges),
     shortestClampedMm: Math.min(...clampedFlats),
     deepestClampedMm: Math.max(...reaches),
-    overbendDeg: Math.max(...part.bends.map((bend) => bend.overbendDeg)),
-    noseSetbacksMm,
+    bends,
   };
 }
 

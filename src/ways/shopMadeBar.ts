@@ -28,6 +28,7 @@ import {
   barTrialBrake,
   LARGE_MEMBERS,
   membersOf,
+  NARROW_MEMBERS,
   SMALL_MEMBERS,
   sameMembers,
 } from "./barTrialBrake.ts";
@@ -66,6 +67,8 @@ const GUESSED_LENGTH_MM: Mm = 300;
 const BEVEL_SPARE_DEG: Deg = 0.5;
 /** Face of the leaf where no part limits it. */
 const LONG_LEAF_MM: Mm = 60;
+/** Its height, likewise. */
+const HIGH_LEAF_MM: Mm = 305;
 /** Holder, bed and leaf mostly stay the same from the second round on. */
 const MOST_ROUNDS = 4;
 
@@ -82,14 +85,24 @@ export function shopMadeBar(
   const jobs = asked.filter((job) => job !== undefined);
   const round = new Round(files, jobs, wishes, work);
   let refused: ShopMadeBar | undefined;
-  for (const sized of [LARGE_MEMBERS, SMALL_MEMBERS]) {
-    for (const boltsBehindMm of BOLT_PLACES) {
-      const found = settled(round, { ...sized, boltsBehindMm });
-      if (found?.brake || work.isDone) return found;
-      refused ??= found;
-    }
+  for (const members of firstMembers()) {
+    const found = settled(round, members);
+    if (found?.brake || work.isDone) return found;
+    refused = nearer(refused, found);
   }
   return refused;
+}
+
+/** Of two refusals the one that comes nearer to a brake: a longer one would do. */
+function nearer(one: ShopMadeBar | undefined, other: ShopMadeBar | undefined): ShopMadeBar | undefined {
+  const longest = (bar: ShopMadeBar | undefined) => bar?.design.refused?.longestMm ?? -1;
+  return longest(other) > longest(one) ? other : (one ?? other);
+}
+
+function* firstMembers(): Generator<BarMembers> {
+  for (const sized of [LARGE_MEMBERS, SMALL_MEMBERS])
+    for (const boltsBehindMm of BOLT_PLACES) yield { ...sized, boltsBehindMm };
+  yield NARROW_MEMBERS;
 }
 
 /** A part on the thinnest bar that anybody would take, at the high end of its leaf angles; undefined where its file can't be read so. */
@@ -174,9 +187,9 @@ class Round {
     const makes = (bar: BarTrial) => this.makes((units) => barTrialBrake(bar, members, units));
     const limits = barLimits(nose, makes, this.units);
     if (limits === undefined || work.isDone) return undefined;
-    const { thickestMm, overhangMm, leafFaceMaxMm, liftMm } = limits;
-    const leafFaceMm = leafFaceMaxMm ?? LONG_LEAF_MM;
-    const trials = on(high, { ...nose, thicknessMm: thickestMm, overhangMm, leafFaceMm, liftMm });
+    const { thickestMm, overhangMm, leafFaceMaxMm, leafHighMaxMm, liftMm } = limits;
+    const leaf = { leafFaceMm: leafFaceMaxMm ?? LONG_LEAF_MM, leafHighMm: leafHighMaxMm ?? HIGH_LEAF_MM };
+    const trials = on(high, { ...nose, ...leaf, thicknessMm: thickestMm, overhangMm, liftMm });
     if (trials === undefined) return undefined;
     const guessedLengths = trials.flatMap(({ part }) => (part.lengthMm === undefined ? [part.name] : []));
     return { limits, ranges: this.ranges, ...this.designed(trials, limits), guessedLengths };
@@ -232,7 +245,7 @@ class Round {
   }
 
   private designFor(parts: readonly SheetToFold[], limits: BarLimits): NarrowBrake {
-    const { thickestMm, overhangMm, leafFaceMaxMm, liftMm } = limits;
+    const { thickestMm, overhangMm, holderDepthMaxMm, leafFaceMaxMm, leafHighMaxMm, liftMm } = limits;
     return designNarrowBrake({
       ...this.wishes,
       ...this.nose,
@@ -240,7 +253,9 @@ class Round {
       parts,
       thickestByClearanceMm: thickestMm,
       overhangMm,
+      ...(holderDepthMaxMm !== null && { holderDepthMaxMm }),
       ...(leafFaceMaxMm !== null && { leafFaceMaxMm }),
+      ...(leafHighMaxMm !== null && { leafHighMaxMm }),
       liftMm,
     });
   }

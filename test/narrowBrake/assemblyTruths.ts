@@ -5,7 +5,7 @@
 import { describe, expect, test } from "vitest";
 import type { Named } from "./designs.ts";
 import { boxOfPiece as box, named, one, piecesOf, planOf } from "./pieceBox.ts";
-import { overlaps, type PieceLike } from "./solidOverlap.ts";
+import { movedBy, overlaps, type PieceLike } from "./solidOverlap.ts";
 import { strengthTruths } from "./strengthTruths.ts";
 
 /** Registers what must hold of each of some designs, with the leaf turned in steps of so many degrees. */
@@ -21,7 +21,22 @@ export function assemblyTruths(designs: readonly Named[], stepDeg: number): void
       const found: string[] = [];
       for (let deg = 0; deg <= plan.assembly.swing; deg += stepDeg) found.push(...overlaps(pieces, deg));
       expect(found).toEqual([]);
-      expect(plan.assembly.swing).toBeGreaterThanOrEqual(part.overbendDeg);
+      expect(plan.assembly.swing).toBeGreaterThanOrEqual(
+        Math.max(...requirements.parts.flatMap(({ bends }) => bends.map(({ overbendDeg }) => overbendDeg))),
+      );
+    });
+
+    test("each bend at its own nose setback: clamp and leaf clear each other as far as it asks", () => {
+      const drawn = at("bar").x1;
+      const clamp = new Set(["clamp bar", "holder", "rib of the holder", "bar screw"]);
+      const shifted = (byX: number) =>
+        pieces
+          .filter(({ name, turnsWithLeaf }) => turnsWithLeaf || clamp.has(name))
+          .map((piece) => (piece.turnsWithLeaf ? piece : movedBy(piece, byX)));
+      for (const { overbendDeg, noseSetbackMm } of requirements.parts.flatMap(({ bends }) => bends)) {
+        const set = shifted(-noseSetbackMm - drawn);
+        for (const deg of [0, overbendDeg / 2, overbendDeg]) expect(overlaps(set, deg)).toEqual([]);
+      }
     });
 
     test("every joint names pieces that are there, and they touch", () => {

@@ -43,8 +43,7 @@ export function asked(
         shortestFlangeMm: flangeMm - 2 * thicknessMm,
         shortestClampedMm: flangeMm - 2 * thicknessMm,
         deepestClampedMm: deep ? 180 : 2 * flangeMm,
-        overbendDeg: 94,
-        noseSetbacksMm: [thicknessMm, thicknessMm + 0.6],
+        bends: [thicknessMm, thicknessMm + 0.6].map((noseSetbackMm) => ({ overbendDeg: 94, noseSetbackMm })),
       },
     ],
     thickestByClearanceMm: 25,
@@ -85,9 +84,9 @@ export function manyDesigns(): Named[] {
   }));
 }
 
-/** Two parts on one brake, every factor, force and give otherwise than taken. */
+/** Two parts on one brake, one with a slight bend before the bed's edge, little room for leaf and holder; every factor, force and give otherwise than taken. */
 function wished(): Named {
-  const [thin, , stiff] = [SHEETS[1]!, SHEETS[2]!, SHEETS[5]!];
+  const [thin, stiff] = [SHEETS[1]!, SHEETS[5]!];
   const base = asked(thin, 10, "in");
   return {
     name: "two parts, all wishes",
@@ -95,8 +94,16 @@ function wished(): Named {
       ...base,
       parts: [
         ...base.parts,
-        ...asked(stiff, 6, "in").parts.map((part) => ({ ...part, name: "Z clip", shortestFlangeMm: 9 })),
+        ...asked(stiff, 6, "in").parts.map((part) => ({
+          ...part,
+          name: "Z clip",
+          shortestFlangeMm: 9,
+          bends: [...part.bends, { overbendDeg: 33, noseSetbackMm: -0.4 }],
+        })),
       ],
+      leafFaceMaxMm: 20,
+      leafHighMaxMm: 60,
+      holderDepthMaxMm: 80,
       handForceN: 260,
       safety: { load: 1.4, yield: 1.8, bolt: 1.5, pin: 2.5 },
       give: { noseMm: 0.08, angleDeg: 1.5 },

@@ -39,6 +39,9 @@ describe("the brake made for the trough", () => {
       "setback screws",
       "screw rail",
       "heel strip",
+      "front jaw",
+      "back jaw",
+      "body of the vise",
     ]);
     expect(made.brake.leaf.profile).toHaveLength(8);
     expect(made.brake.openEnds).toBe(false);

@@ -141,3 +141,18 @@ function sharedArea(a: PieceLike, b: PieceLike, leafDeg: number): number {
   }
   return most;
 }
+
+/** The piece so much further forward. */
+export function movedBy<P extends PieceLike>(piece: P, byX: number): P {
+  const to = ([x, y, w]: readonly [number, number, number]) => [x + byX, y, w] as const;
+  const along = <R extends HoleLike>(round: R): R => ({ ...round, from: to(round.from), to: to(round.to) });
+  const { shape, holes } = piece;
+  return {
+    ...piece,
+    shape:
+      "diameter" in shape
+        ? along(shape)
+        : { ...shape, profile: shape.profile.map(([x, y]) => [x + byX, y] as const) },
+    holes: holes.map(along),
+  };
+}

@@ -14,8 +14,10 @@ export const TROUGH: SheetToFold = {
   shortestFlangeMm: 12.7,
   shortestClampedMm: 9.525,
   deepestClampedMm: 9.525,
-  overbendDeg: 92,
-  noseSetbacksMm: [0.8, 0.9],
+  bends: [
+    { overbendDeg: 92, noseSetbackMm: 0.8 },
+    { overbendDeg: 92, noseSetbackMm: 0.9 },
+  ],
 };
 
 export const TROUGH_BRAKE: NarrowBrakeRequirements = {

@@ -5,8 +5,8 @@
 import { describe, expect, it } from "vitest";
 import { inUnit } from "../../src/jobFile/inUnit.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
+import { withAddition } from "../../web/store/bendKinds.ts";
 import {
-  addBend,
   flatsAfterRemoval,
   flatsEndForEnd,
   mirror,
@@ -126,7 +126,7 @@ describe("a sample", () => {
 
   it("is turned end for end with its part", () => {
     const sample = withFlat(NOTHING_READ, 0, { doubt: 1 });
-    const from = flatsEndForEnd(3);
+    const from = flatsEndForEnd(trough.part);
     const turned = movedSample({ ...sample, overall: { ...sample.overall, flat: 2 } }, from);
     expect(turned.flats.map(({ doubt }) => doubt)).toEqual([undefined, undefined, 1]);
     expect(turned.overall.flat).toBe(0);
@@ -142,15 +142,15 @@ describe("a sample", () => {
     );
     // Bend 2 goes, and with it flat 3.
     const left = removeBend(file, 1);
-    const sample = movedSample(read, flatsAfterRemoval(5, 1));
+    const sample = movedSample(read, flatsAfterRemoval(file.part, 1));
     expect(left.part.flats).toEqual([15, 22, 22, 15]);
     expect(left.part.doubts).toEqual([1, 1.1, 1.3, 1.4]);
     expect(sample.flats.map(({ reading }) => reading)).toEqual([10, 11, 13, 14]);
     expect(sample.overall).toEqual({ reading: 40, flat: 3, square: true });
     // A size measured along the flat that went says nothing any more.
-    expect(movedSample(read, flatsAfterRemoval(5, 3)).overall.reading).toBe("");
-    expect(addBend(left).part.doubts).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
-    expect(doubtsMm(addBend(left))).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
+    expect(movedSample(read, flatsAfterRemoval(file.part, 3)).overall.reading).toBe("");
+    expect(withAddition(left, "bend").part.doubts).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
+    expect(doubtsMm(withAddition(left, "bend"))).toEqual([1, 1.1, 1.3, 1.4, 0.25]);
   });
 
   it("kept from before doubts stood in the job file brings them into it", () => {

@@ -4,6 +4,7 @@
  */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { withOffsets } from "../../src/jobFile/offsets.ts";
 import { jobFileSchema } from "../../src/jobFile/schema.ts";
 import { pageTests, press, saved, settled, type, until, words } from "./shop.ts";
 
@@ -180,6 +181,62 @@ describe("each key of the job file", () => {
     expect(await words(page.locator(".field", { hasText: "Least grip" }))).toMatch(/1\/8 in = 3\.1\d mm/);
   });
 
+  it("takes hems, offsets and protractor angles, and the answer follows", async () => {
+    await page.getByLabel("Shim over the nose", { exact: true }).fill("");
+    await press(page, "Add a hem");
+    await page.getByLabel("Bend 3 is", { exact: true }).selectOption("open");
+    await type(page, "Gap, bend 3", "1/16");
+    await page.locator('.beside [data-key="bend 2"]').click();
+    expect(await focused(page)).toBe("field-part-bends-2-hem");
+    await settled(page);
+    let { part } = await fileOf(page);
+    expect(part.bends[2]).toEqual({ hem: "open", turn: "up", gap: "1/16" });
+    // A hem is two strokes at the brake, of which the second presses it flat.
+    await until(() => words(page.locator(".steps")), /flattened/);
+    await press(page, "Add an offset");
+    await type(page, "Offset, bends 3 and 4", "3/16");
+    await type(page, "Bends 3 and 4 °", "30");
+    await settled(page);
+    ({ part } = await fileOf(page));
+    expect(part.bends[2]).toEqual({ offset: "3/16", angle: 30, turn: "up" });
+    expect(part.bends[3].hem).toBe("open");
+    expect(await words(page.locator(".field", { hasText: "Offset, bends 3 and 4" }))).toMatch(
+      /3\/16 in = 4\.76 mm/,
+    );
+    // The offset's own flat has a number of its own in the drawings, and a press on it brings the height.
+    await page.getByLabel("Flat 6", { exact: true }).waitFor();
+    await page.locator('.beside [data-key="flat 3"]').click();
+    expect(await focused(page)).toBe("field-part-bends-2-offset");
+    await press(page, "Take bends 3 and 4 away, with flat 5");
+    await press(page, "Take bend 3 away, with flat 4");
+    await page.getByLabel("Bend 1 is", { exact: true }).selectOption("included");
+    await type(page, "Bend 1 °", "89");
+    await until(() => words(page.locator(".part-picture")), /1\s*91°/);
+    expect((await fileOf(page)).part.bends[0].included).toBe(89);
+    await page.getByLabel("Bend 1 is", { exact: true }).selectOption("angle");
+    await until(() => page.getByLabel("Bend 1 °", { exact: true }).inputValue(), /^91$/);
+    await type(page, "Bend 1 °", "90");
+  });
+
+  it("says how far off the brake's readings may be, how long it is, and where a piece of its frame stands", async () => {
+    await press(page, "Add a frame piece");
+    await type(page, "Name of frame piece 1", "ear");
+    await type(page, "Ear, along the brake from", "0");
+    await type(page, "Ear, along the brake to", "1/2");
+    await type(page, "Length of the brake", "24");
+    await type(page, "Leaf angle off by °", "1");
+    await type(page, "Nose setback off by", "1/64");
+    await until(
+      () => words(page.locator('.brake-picture [data-field="field-brake-setback"]')),
+      /Nose setback auto ± 1\/64/,
+    );
+    await settled(page);
+    const { brake } = await fileOf(page);
+    expect(brake).toMatchObject({ length: 24, doubts: { overbend: 1, setback: "1/64" } });
+    expect(brake.frame[0]).toMatchObject({ name: "ear", along: [0, "1/2"] });
+    expect(brake.frame[0].profile.length).toBe(4);
+  });
+
   it("is not lost by the page: a file with all of them comes out as it went in", async () => {
     const file = await fileOf(page);
     file.part.name = "All keys";
@@ -189,8 +246,15 @@ describe("each key of the job file", () => {
     file.part.flats[1] = "rest";
     file.part.overall = { size: "1/2", along: 2 };
     file.part.bends[0].deduction = 0.05;
+    file.part.flats.push(0.5, 0.25);
+    file.part.bends.push(
+      { offset: "3/16", angle: 45, turn: "up" },
+      { hem: "teardrop", turn: "down", gap: "1/8" },
+    );
+    delete file.part.bends[1].angle;
+    file.part.bends[1].included = 88;
     file.brake.setback = "one";
-    expect(jobFileSchema.safeParse(file).success).toBe(true);
+    expect(jobFileSchema.safeParse(withOffsets(file).value).success).toBe(true);
     await page.getByLabel("Open a file", { exact: true }).setInputFiles({
       name: "all.json",
       mimeType: "application/json",

@@ -8,8 +8,8 @@ import { describe, expect, it } from "vitest";
 import { inUnit, lengthInUnit } from "../../src/jobFile/inUnit.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { adopt } from "../../web/store/adopt.ts";
+import { withAddition } from "../../web/store/bendKinds.ts";
 import {
-  addBend,
   mirror,
   removeBend,
   SHAPES,
@@ -212,7 +212,7 @@ describe("the chain", () => {
     ]);
     expect(turnOver(turnOver(file, UNKNOWN), UNKNOWN)).toEqual(file);
     const { order: _, ...plain } = file;
-    expect(removeBend(addBend(file), 2)).toEqual(plain);
+    expect(removeBend(withAddition(file, "bend"), 2)).toEqual(plain);
   });
 
   it("takes its cut-outs along when it is turned: the same metal is left", () => {

@@ -39,8 +39,13 @@ export function Choice<T extends string>({ label, options, value, onChoose, quie
 }
 
 /** A list to pick from. */
-export function Pick<T extends string>({ label, options, value, onChoose }: ChoiceProps<T>) {
-  const id = `pick-${label.replaceAll(" ", "-")}`;
+export function Pick<T extends string>({
+  label,
+  options,
+  value,
+  onChoose,
+  id = `pick-${label.replaceAll(" ", "-")}`,
+}: ChoiceProps<T> & { readonly id?: string }) {
   return (
     <div class="field pick">
       <label for={id}>{label}</label>

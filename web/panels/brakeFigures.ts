@@ -18,6 +18,8 @@ export interface Figure {
   readonly tips: readonly (readonly [...Where, number])[];
   readonly at: Where;
   readonly anchor: "start" | "middle" | "end";
+  /** How far off it may be. */
+  readonly doubt?: KeyPath;
   /** Seen only while its field is filled in, or once it holds something. */
   readonly hidden?: boolean;
 }
@@ -92,6 +94,7 @@ export const LEAF_AND_BED: readonly Figure[] = [
   {
     name: "Nose setback",
     path: ["brake", "setback"],
+    doubt: ["brake", "doubts", "setback"],
     usual: "auto",
     lines: "M390 198V108M376 182V108M350 114H376M390 114H408",
     tips: [
@@ -191,6 +194,7 @@ const NOSE: readonly Figure[] = [
   {
     name: "Nose radius",
     path: clampKey("noseRadius"),
+    doubt: ["brake", "doubts", "noseRadius"],
     lines: "M372 183L402 150",
     tips: [[372, 183, 133]],
     at: [404, 146],

@@ -2,7 +2,6 @@
  * The brake: clamp first, because it decides most, then leaf, bed and the rest. The figures are guesses until they
  * are measured, and say so; the guide shows how.
  */
-import { capital } from "../../src/words/stepWords.ts";
 import { Choice } from "../fields/choice.tsx";
 import { CornerTable } from "../fields/cornerTable.tsx";
 import { DayField } from "../fields/day.tsx";
@@ -15,6 +14,7 @@ import { setAt } from "../store/jobFile.ts";
 import { BrakePicture } from "./brakePicture.tsx";
 import { BrakeShelfPanel } from "./brakeShelfPanel.tsx";
 import { ClampFields } from "./clampFields.tsx";
+import { BrakeDoubts, FrameFields } from "./frameFields.tsx";
 import { Guide } from "./guide.tsx";
 
 const CLAMPS = [
@@ -210,7 +210,7 @@ function MoreOfTheBrake() {
   };
   return (
     <details class="more">
-      <summary>More of the brake: pivot, grip, rating, frame, corners, margin</summary>
+      <summary>More of the brake: pivot, grip, length, doubts, rating, frame, corners, margin</summary>
       <div class="fields">
         <Field
           label="Pivot x"
@@ -246,6 +246,13 @@ function MoreOfTheBrake() {
           note="Sheet that must lie on the leaf; 0 asks for none"
         />
         <Field
+          label="Length of the brake"
+          path={["brake", "length"]}
+          kind="length"
+          optional="not given"
+          note="Of bed and leaf, along the bend"
+        />
+        <Field
           label="Margin"
           path={["margin"]}
           kind="length"
@@ -273,14 +280,10 @@ function MoreOfTheBrake() {
           Add a frame piece
         </button>
       </div>
-      {frame.map((piece, i) => (
-        <CornerTable
-          key={i}
-          label={"name" in piece && piece.name !== "" ? capital(piece.name) : `Frame piece ${i + 1}`}
-          path={["brake", "frame", i, ...("profile" in piece ? ["profile"] : [])]}
-          onRemove={() => store.set(["brake", "frame"], frame.toSpliced(i, 1), "take a frame piece away")}
-        />
+      {frame.map((_, i) => (
+        <FrameFields key={i} index={i} />
       ))}
+      <BrakeDoubts />
       <CornerTable label="Leaf at rest, corners" path={["brake", "leaf", "profile"]} />
       <CornerTable label="Bed, corners" path={["brake", "bed", "profile"]} />
     </details>

@@ -25,7 +25,7 @@ export function BrakePicture() {
   const { type } = file.brake.clamp;
   const { body, figures } = SHAPES[type];
   const all: readonly Figure[] = [...figures, ...LEAF_AND_BED];
-  const shining = all.some(({ path }) => pathId(path) === lit);
+  const shining = all.some((figure) => shines(figure, lit));
   return (
     <svg
       class={`brake-picture${shining ? " one-shines" : ""}`}
@@ -50,12 +50,19 @@ export function BrakePicture() {
   );
 }
 
-/** What is typed for a figure; of a depth kept as a negative corner its amount. */
-function typedWords(file: JobFile, { path, usual, unit = "" }: Figure): string {
+/** What is typed for a figure and how far off it may be; of a depth kept as a negative corner its amount. */
+function typedWords(file: JobFile, { path, doubt, usual, unit = "" }: Figure): string {
   const value = getAt(file, path);
-  if (value === undefined || value === "") return usual ?? "";
-  return `${String(value).replace(/^[-−]/u, path[1] === "bed" || path[1] === "leaf" ? "" : "−")}${unit}`;
+  const minus = path[1] === "bed" || path[1] === "leaf" ? "" : "−";
+  const none = value === undefined || value === "";
+  const said = none ? (usual ?? "") : `${String(value).replace(/^[-−]/u, minus)}${unit}`;
+  const off = doubt && getAt(file, doubt);
+  return off === undefined || off === "" ? said : `${said} ± ${off}`;
 }
+
+/** Whether the field of a figure or of its doubt is being filled in. */
+const shines = ({ path, doubt }: Figure, lit: string | null) =>
+  lit !== null && (pathId(path) === lit || (doubt !== undefined && pathId(doubt) === lit));
 
 function FigureMark({
   figure,
@@ -71,7 +78,7 @@ function FigureMark({
   if (hidden && lit !== id && getAt(file, path) === undefined) return null;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the pointer; the field itself takes the keys
-    <g class={`figure${lit === id ? " lit" : ""}`} data-field={id} onClick={() => goToField(id)}>
+    <g class={`figure${shines(figure, lit) ? " lit" : ""}`} data-field={id} onClick={() => goToField(id)}>
       <path class="line" d={lines} />
       <path class="tip" d={tips.map(tip).join("")} />
       <text x={at[0]} y={at[1]} text-anchor={anchor} dominant-baseline="central">

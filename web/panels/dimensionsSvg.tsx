@@ -62,9 +62,9 @@ export function DimensionsSvg({
 /** Brings a field into sight with the keys in it. */
 export function goToField(id: string): void {
   const field = document.getElementById(id);
-  if (!(field instanceof HTMLInputElement)) return;
+  if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) return;
   for (let fold = field.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)
     fold.open = true;
   field.focus();
-  field.select();
+  if (field instanceof HTMLInputElement) field.select();
 }

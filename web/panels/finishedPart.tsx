@@ -7,7 +7,8 @@ import { textMeasure } from "../drafting/textWidth.ts";
 import { usePage } from "../page.ts";
 import { drawFinishedPart } from "../stage/finishedPart.ts";
 import type { MeasuredFlat } from "../stage/measured.ts";
-import { pathId, sizePath } from "../store/flats.ts";
+import { bendPath, flatPath } from "../store/chain.ts";
+import { pathId } from "../store/flats.ts";
 import { DimensionsSvg, goToField } from "./dimensionsSvg.tsx";
 
 const widthOf = textMeasure();
@@ -53,7 +54,7 @@ export function FinishedPart({
         onPress={(key) => {
           const [kind, index] = key.split(" ");
           const at = Number(index);
-          goToField(pathId(kind === "flat" ? sizePath(file, at) : ["part", "bends", at, "angle"]));
+          goToField(pathId(kind === "flat" ? flatPath(file, at) : bendPath(file, at)));
         }}
       />
     </svg>

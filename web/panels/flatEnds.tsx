@@ -3,6 +3,7 @@
  */
 import { Pick } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
+import { inChain } from "../store/chain.ts";
 import { type FlatEdge, withEdge } from "../store/flats.ts";
 
 const EDGES = [
@@ -30,27 +31,28 @@ export function FlatEnds({ index }: { readonly index: number }) {
   const { dimensions, bends } = file.part;
   if (flat === undefined) return null;
   const usual: FlatEdge = dimensions === "flat" ? "tangent" : dimensions;
+  const number = inChain(file.part, index) + 1;
   const edges: { readonly from?: FlatEdge; readonly to?: FlatEdge } = typeof flat === "object" ? flat : {};
   const ends = [
-    { end: "from", bend: index, there: index > 0 },
-    { end: "to", bend: index + 1, there: index < bends.length },
+    { end: "from", bend: number - 1, there: index > 0 },
+    { end: "to", bend: number, there: index < bends.length },
   ] as const;
   return (
     <details class="more">
-      <summary aria-label={`More of flat ${index + 1}`}>more</summary>
+      <summary aria-label={`More of flat ${number}`}>more</summary>
       {ends
         .filter(({ there }) => there)
         .map(({ end, bend }) => (
           <div key={end}>
             <Pick
-              label={`Flat ${index + 1} at bend ${bend}, to`}
+              label={`Flat ${number} at bend ${bend}, to`}
               options={EDGES}
               value={edges[end] ?? "usual"}
               onChoose={(value) =>
                 store.set(
                   ["part", "flats", index],
                   withEdge(flat, end, value === "usual" ? undefined : value),
-                  `say how flat ${index + 1} was measured`,
+                  `say how flat ${number} was measured`,
                 )
               }
             />

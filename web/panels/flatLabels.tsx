@@ -8,7 +8,8 @@ import type { Placed } from "../drafting/asked.ts";
 import { asTyped, echo } from "../fields/typed.ts";
 import { usePage } from "../page.ts";
 import type { MeasuredFlat } from "../stage/measured.ts";
-import { sizeOf, sizePath } from "../store/flats.ts";
+import { chainFlats, flatPath } from "../store/chain.ts";
+import { getAt, type Typed } from "../store/jobFile.ts";
 
 export function FlatLabels({
   labels,
@@ -21,7 +22,8 @@ export function FlatLabels({
 }) {
   const { store, snapshot } = usePage();
   const { file } = snapshot;
-  const { units, part } = file;
+  const { units } = file;
+  const flats = chainFlats(file.part);
   const [open, setOpen] = useState<number | null>(null);
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
@@ -39,7 +41,7 @@ export function FlatLabels({
         const place = {
           transform: `translate(${box.x.toFixed(1)}px, ${box.y.toFixed(1)}px) translate(-50%, -50%)`,
         };
-        if ((kind !== "flat" && kind !== "bend") || part.flats[flat] === undefined) return null;
+        if ((kind !== "flat" && kind !== "bend") || flat >= flats) return null;
         if (kind === "bend") {
           return (
             <span key={key} class="bend-label" style={{ ...size, ...place }} aria-hidden="true">
@@ -48,23 +50,20 @@ export function FlatLabels({
           );
         }
         if (open === flat) {
-          const value = sizeOf(part.flats[flat]);
+          const path = flatPath(file, flat);
+          const value = getAt(file, path) as Typed;
+          const name = path.at(-1) === "offset" ? "Offset height" : `Flat ${flat + 1}`;
           return (
             <span key={key} class="flat-label" style={place}>
               <input
                 ref={field}
                 type="text"
                 inputMode="decimal"
-                aria-label={`Flat ${flat + 1}, on the drawing. ${echo(value, "length", units)}`}
+                aria-label={`${name}, on the drawing. ${echo(value, "length", units)}`}
                 value={String(value)}
                 maxLength={80}
                 onInput={(event) =>
-                  store.set(
-                    sizePath(file, flat),
-                    asTyped(event.currentTarget.value),
-                    `change flat ${flat + 1}`,
-                    true,
-                  )
+                  store.set(path, asTyped(event.currentTarget.value), `change ${name.toLowerCase()}`, true)
                 }
                 onBlur={() => setOpen(null)}
                 onKeyDown={(event) => {

@@ -10,6 +10,8 @@ import { Choice, Pick } from "../fields/choice.tsx";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";
 import { measuredFlats } from "../stage/measured.ts";
+import { angleFromFlat } from "../store/bendKinds.ts";
+import { chainFlats, fileFlat, inChain } from "../store/chain.ts";
 import { isRest, withRest } from "../store/flats.ts";
 
 const CLOSED = [
@@ -27,30 +29,30 @@ export function HowMeasured() {
   const { part, units } = file;
   const rest = part.flats.findIndex(isRest);
   const { job } = standing;
-  const known = job && finishedPart(job).flatsMm.length === part.flats.length ? job : null;
-  const flats = part.flats.map((_, i) => ({ value: `${i}`, words: `flat ${i + 1}` }));
+  const known = job && finishedPart(job).flatsMm.length === chainFlats(part) ? job : null;
+  const flats = part.flats.map((_, i) => ({ value: `${i}`, words: `flat ${inChain(part, i) + 1}` }));
   const choose = (value: string) => {
     if (known === null) return;
     const flat = value === "none" ? null : Number(value);
     const made = finishedPart(known);
-    const along = flat ?? rest;
-    const sizeMm = overallSize(made, { flat: along }).nominalMm;
+    const sizeMm = overallSize(made, { flat: inChain(part, flat ?? rest) }).nominalMm;
     const flatMm = rest < 0 ? 0 : restMm(rest);
     store.replace(
       (now) =>
         withRest(now, flat, { size: writtenLength(sizeMm, units), rest: writtenLength(flatMm, units) }),
-      flat === null ? "measure every flat" : `work flat ${flat + 1} out`,
+      flat === null ? "measure every flat" : `work flat ${inChain(part, flat) + 1} out`,
     );
   };
   /** The length of the flat that was left over, as the part's other flats are measured. */
-  const restMm = (flat: number) => {
+  const restMm = (index: number) => {
     if (known === null) return 0;
+    const flat = inChain(part, index);
     const [low = 0, high = 0] = measuredFlats(file, known)[flat]?.pastMm ?? [];
     return (finishedPart(known).flatsMm[flat] ?? 0) + low + high;
   };
   // Open where a job says something of it; folded and unfolded by hand from then on.
   const [begun] = useState(rest >= 0 || part.closedBends !== undefined || part.allowance !== undefined);
-  const closed = part.bends.some(({ angle }) => Number(angle) > 90);
+  const closed = part.bends.some((bend) => Number(angleFromFlat(bend)) > 90);
   return (
     <details class="more" open={begun}>
       <summary>Overall size, closed bends, allowance</summary>
@@ -72,11 +74,11 @@ export function HowMeasured() {
             <Pick
               label="Measured along"
               options={flats}
-              value={`${part.overall.along - 1}`}
+              value={`${fileFlat(part, part.overall.along - 1)}`}
               onChoose={(value) =>
                 store.set(
                   ["part", "overall", "along"],
-                  Number(value) + 1,
+                  inChain(part, Number(value)) + 1,
                   "say where the overall size was measured",
                 )
               }

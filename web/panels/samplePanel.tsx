@@ -11,6 +11,7 @@ import { lengthWords } from "../../src/words/lengthWords.ts";
 import { Choice, Pick } from "../fields/choice.tsx";
 import { ReadingField } from "../fields/reading.tsx";
 import { usePage } from "../page.ts";
+import { chainFlats, inChain } from "../store/chain.ts";
 import { doubtMm, doubtOf, usualDoubt, withDoubt, withDoubts } from "../store/doubts.ts";
 import type { JobFile, Typed } from "../store/jobFile.ts";
 import {
@@ -84,7 +85,7 @@ function Readings({ sample }: { readonly sample: Sample }) {
   const { units } = file;
   const part = standing.job && standing.file === file ? standing.job.part : null;
   const known =
-    part ?? (standing.job?.part.bends.length === file.part.bends.length ? standing.job.part : null);
+    part ?? (standing.job?.part.flatsMm.length === chainFlats(file.part) ? standing.job.part : null);
   const usual = `${usualDoubt(units)} ${units}`;
   const read = (flat: number, reading: Typed, side: Side, typing: boolean) => {
     const next = withReading(sample, file, flat, { reading, side }, known);
@@ -110,7 +111,8 @@ function Readings({ sample }: { readonly sample: Sample }) {
         outside and inside.
       </p>
       <ol class="readings">
-        {file.part.flats.map((_, flat) => {
+        {file.part.flats.map((_, index) => {
+          const flat = inChain(file.part, index);
           const side = sideOf(sample, file, flat);
           const reading = readingOf(sample, file, flat, known);
           const shownDoubt = doubtShown(sample, file, flat);
@@ -162,7 +164,8 @@ function Overall({
   const { overall } = sample;
   const change = (next: Partial<Sample["overall"]>, field: string | null) =>
     store.copy(file, { ...sample, overall: { ...overall, ...next } }, "read the overall size", field);
-  const ways = file.part.flats.flatMap((_, flat) => [
+  const places = file.part.flats.map((_, index) => inChain(file.part, index));
+  const ways = places.flatMap((flat) => [
     { value: `a${flat}`, words: `along flat ${flat + 1}` },
     { value: `s${flat}`, words: `square to flat ${flat + 1}` },
   ]);

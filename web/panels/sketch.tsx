@@ -2,7 +2,10 @@
  * The live sketch: the finished section as one line, drawn straight from the figures as typed, so that it follows
  * even while the rest of the job is half entered. Mold lines stand for the flats; the drawing above is to scale.
  */
+import { withOffsets } from "../../src/jobFile/offsets.ts";
 import { lengthLabel, readMm } from "../fields/typed.ts";
+import { angleFromFlat } from "../store/bendKinds.ts";
+import { sizeOf } from "../store/flats.ts";
 import type { JobFile } from "../store/jobFile.ts";
 
 interface Spot {
@@ -11,8 +14,8 @@ interface Spot {
 }
 
 /** Corners of the section, y up, from the typed figures; an unreadable flat counts as a short one. */
-function sketchCorners(file: JobFile): readonly Spot[] {
-  const lengths = file.part.flats.map((flat) => readMm(flat, "length", file.units) ?? 0);
+function sketchCorners({ part, units }: JobFile): readonly Spot[] {
+  const lengths = part.flats.map((flat) => readMm(sizeOf(flat), "length", units) ?? 0);
   const longest = Math.max(...lengths, 1);
   const corners: Spot[] = [{ x: 0, y: 0 }];
   let heading = 0;
@@ -20,8 +23,8 @@ function sketchCorners(file: JobFile): readonly Spot[] {
     const from = corners[i]!;
     const run = Math.min(Math.max(length, longest * 0.04), 1e6);
     corners.push({ x: from.x + run * Math.cos(heading), y: from.y + run * Math.sin(heading) });
-    const bend = file.part.bends[i];
-    const angle = bend === undefined ? 0 : Number(bend.angle);
+    const bend = part.bends[i];
+    const angle = bend === undefined ? 0 : Number(bend.hem ? 180 : angleFromFlat(bend));
     const turn = Number.isFinite(angle) ? Math.min(Math.max(angle, 0), 180) : 90;
     heading += ((bend?.turn === "down" ? -turn : turn) * Math.PI) / 180;
   });
@@ -32,7 +35,8 @@ const WIDTH = 320;
 const HEIGHT = 150;
 const ROOM = 34;
 
-export function Sketch({ file, marked }: { readonly file: JobFile; readonly marked: number | null }) {
+export function Sketch({ file: typed, marked }: { readonly file: JobFile; readonly marked: number | null }) {
+  const file = withOffsets(typed).value as JobFile;
   const corners = sketchCorners(file);
   const xs = corners.map((c) => c.x);
   const ys = corners.map((c) => c.y);
@@ -51,7 +55,7 @@ export function Sketch({ file, marked }: { readonly file: JobFile; readonly mark
   const points = corners.map(at);
   const path = points.map((p, i) => `${i === 0 ? "M" : "L"}${p.x.toFixed(1)} ${p.y.toFixed(1)}`).join("");
   const names = file.part.flats.map((flat, i) => {
-    const mm = readMm(flat, "length", file.units);
+    const mm = readMm(sizeOf(flat), "length", file.units);
     return `flat ${i + 1} ${mm === undefined ? "not readable yet" : lengthLabel(mm, file.units)}`;
   });
   const centre = { x: WIDTH / 2, y: HEIGHT / 2 };

@@ -57,7 +57,7 @@ export function StagePanel() {
   const [playing, setPlaying] = useState(false);
   const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
   const measured = useMemo(() => (job ? measuredFlats(file, job) : []), [file, job]);
-  const shines = litLabel(lit);
+  const shines = litLabel(lit, file.part);
   const current = useRef({ pose, count: answer?.order.length ?? 0, step });
   const shown = useRef<string>("");
   current.current = { pose, count: answer?.order.length ?? 0, step };

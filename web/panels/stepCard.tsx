@@ -28,7 +28,8 @@ function leafWords({ overbend, angle, stroke, from }: StepAnswer): string {
 export function StepCard({
   step,
   place,
-  count,
+  inOrder,
+  last,
   job,
   own,
   orderable,
@@ -38,7 +39,9 @@ export function StepCard({
   readonly step: StepAnswer;
   /** From 0. */
   readonly place: number;
-  readonly count: number;
+  /** Its place in the order of the file, and whether it is the last there. */
+  readonly inOrder: number;
+  readonly last: boolean;
   readonly job: Job;
   readonly own: boolean;
   readonly orderable: boolean;
@@ -64,7 +67,7 @@ export function StepCard({
           <Field
             label={`Leave bend ${step.bend} at`}
             unit="°"
-            path={["order", place, "to"]}
+            path={["order", inOrder, "to"]}
             kind="angle"
             note="As it lies when it is taken out"
           />
@@ -82,7 +85,7 @@ export function StepCard({
         <button
           type="button"
           class="quiet"
-          disabled={!orderable || place === 0}
+          disabled={!orderable || inOrder === 0}
           onClick={handles.earlier}
           aria-label={`${named} earlier`}
           title="Earlier"
@@ -92,7 +95,7 @@ export function StepCard({
         <button
           type="button"
           class="quiet"
-          disabled={!orderable || place === count - 1}
+          disabled={!orderable || last}
           onClick={handles.later}
           aria-label={`${named} later`}
           title="Later"

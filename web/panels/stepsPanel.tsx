@@ -6,17 +6,23 @@ import { useRef, useState } from "preact/hooks";
 import type { StepAnswer } from "../../src/jobFile/answer.ts";
 import { ordersSentence } from "../../src/words/ordersWords.ts";
 import { usePage } from "../page.ts";
+import { chainFlats } from "../store/chain.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { inOneStroke, inTwoStrokes, movedStep, otherEnd } from "../store/orderEdits.ts";
 import { HandFinishes } from "./handFinishes.tsx";
 import { Sign } from "./sign.tsx";
 import { StepCard } from "./stepCard.tsx";
 
+/** A hem is one step of the file: that it is flattened goes with its fold. */
+const isOrdered = ({ stroke }: StepAnswer) => stroke !== "flatten";
+
 /** The order that stands in an answer, as the file writes it; angles as the person typed them. */
 function asOrder(steps: readonly StepAnswer[], own: readonly OrderFile[] | undefined): readonly OrderFile[] {
-  return steps.map(({ bend, clamped, stroke, angle }, i) =>
-    stroke === "begin" ? { bend, clamped, to: own?.[i]?.to ?? angle } : { bend, clamped },
-  );
+  return steps
+    .filter(isOrdered)
+    .map(({ bend, clamped, stroke, angle }, i) =>
+      stroke === "begin" ? { bend, clamped, to: own?.[i]?.to ?? angle } : { bend, clamped },
+    );
 }
 
 export function StepsPanel() {
@@ -28,17 +34,19 @@ export function StepsPanel() {
   const [dragged, setDragged] = useState<number | null>(null);
   if (answer === null || job === null) return null;
   const steps = answer.order;
-  const orderable = problems.length === 0 && file.part.bends.length === job.part.bends.length;
+  const orderable = problems.length === 0 && chainFlats(file.part) === job.part.flatsMm.length;
 
   const put = (order: readonly OrderFile[], did: string) => store.set(["order"], order, did);
   const order = asOrder(steps, file.order);
+  /** Where a step shown stands in the order of the file. */
+  const placeOf = (shown: number) => steps.slice(0, shown + 1).filter(isOrdered).length - 1;
   const move = (from: number, to: number) => {
-    if (to < 0 || to >= steps.length || from === to) return;
+    if (to < 0 || to >= order.length || from === to) return;
     put(movedStep(order, from, to), `move bend ${order[from]!.bend}`);
-    if (look.now.step === from) look.set({ step: to });
+    if (placeOf(look.now.step) === from) look.set({ step: to });
   };
   const strokesOf = ({ bend, angle, stroke }: StepAnswer, at: number) => {
-    if (stroke === "finish") return null;
+    if (stroke === "finish" || stroke === "fold" || stroke === "flatten") return null;
     return stroke === "begin"
       ? () => put(inOneStroke(order, at), `make bend ${bend} in one stroke`)
       : () => put(inTwoStrokes(order, at, halfOf(angle)), `make bend ${bend} in two strokes`);
@@ -80,7 +88,7 @@ export function StepsPanel() {
                 setDragged(i);
               }}
               onPointerUp={(event) => {
-                if (dragged !== null) move(dragged, placeAt(event.clientY));
+                if (dragged !== null) move(placeOf(dragged), placeOf(placeAt(event.clientY)));
                 setDragged(null);
               }}
               onPointerCancel={() => setDragged(null)}
@@ -90,18 +98,19 @@ export function StepsPanel() {
             <StepCard
               step={step}
               place={i}
-              count={steps.length}
+              inOrder={placeOf(i)}
+              last={placeOf(i) === order.length - 1}
               job={job}
               own={own}
               orderable={orderable}
               shown={look.now.step === i}
               handles={{
                 show: () => look.set({ step: i }),
-                earlier: () => move(i, i - 1),
-                later: () => move(i, i + 1),
+                earlier: () => move(placeOf(i), placeOf(i) - 1),
+                later: () => move(placeOf(i), placeOf(i) + 1),
                 otherEnd: () =>
                   put(otherEnd(order, step.bend), `put the other end in the throat for bend ${step.bend}`),
-                strokes: strokesOf(step, i),
+                strokes: strokesOf(step, placeOf(i)),
               }}
             />
           </li>

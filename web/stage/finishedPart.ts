@@ -129,9 +129,10 @@ export function drawFinishedPart(
     joints.push([one.to, other.from]);
     const key = `bend ${i}`;
     const deg = (arc.turnRad * 180) / Math.PI;
-    words[key] = !figures || Math.abs(deg - 90) < 0.05 ? "" : angleWords(deg);
-    // Into the corner, where the dimension lines don't run.
-    const middle = flats[i]!.heading + (arc.up * arc.turnRad) / 2 + (arc.up * Math.PI) / 2;
+    words[key] = !figures || bends[i]!.hem || Math.abs(deg - 90) < 0.05 ? "" : angleWords(deg);
+    // Into the corner, where the dimension lines don't run; a hem has no room there.
+    const side = bends[i]!.hem ? -arc.up : arc.up;
+    const middle = flats[i]!.heading + (arc.up * arc.turnRad) / 2 + (side * Math.PI) / 2;
     const wide = widthOf(`${i + 1}`) + (words[key] === "" ? 0 : widthOf(words[key]) + 6) + 8;
     return {
       kind: "note",

@@ -1,43 +1,30 @@
 /**
- * Edits of the whole chain: add and take away a bend, mirror it, turn it over; and the shapes to start from.
+ * Edits of the whole chain: take a bend away, mirror it, turn it over; and the shapes to start from.
  * A user's order, doubts and cut-outs are kept where they still have a meaning and dropped where they have none.
  */
+import { chainFlats, inChain } from "./chain.ts";
 import { type BlankSize, turnedCutOuts } from "./cutOuts.ts";
 import { movedDoubts } from "./doubts.ts";
 import { turnedEnd } from "./flats.ts";
 import type { BendFile, FlatFile, JobFile, PartFile, Typed } from "./jobFile.ts";
 import { present } from "./sieve.ts";
 
-/** Which flat of before each flat is after a change; null for a new one. */
+/** Which flat of the chain before each flat is after a change; null for a new one. */
 export type FlatsFrom = readonly (number | null)[];
 
-/** @example flatsAfterRemoval(4, 1) // [0, 1, 3] */
-export function flatsAfterRemoval(flats: number, bend: number): FlatsFrom {
-  return Array.from({ length: flats - 1 }, (_, i) => (i > bend ? i + 1 : i));
+/** The flats that are left when bend `bend` of the file is taken away with the flat after it. */
+export function flatsAfterRemoval(part: PartFile, bend: number): FlatsFrom {
+  const after = inChain(part, bend + 1);
+  const own = part.bends[bend]?.offset === undefined ? after : after - 1;
+  return flatsOf(part).filter((flat) => flat !== after && flat !== own);
 }
 
-/** @example flatsAfterAdding(2) // [0, 1, null] */
-function flatsAfterAdding(flats: number): FlatsFrom {
-  return [...Array.from({ length: flats }, (_, i) => i), null];
+/** The flats of a part turned end for end. */
+export function flatsEndForEnd(part: PartFile): FlatsFrom {
+  return flatsOf(part).toReversed();
 }
 
-/** @example flatsEndForEnd(3) // [2, 1, 0] */
-export function flatsEndForEnd(flats: number): FlatsFrom {
-  return Array.from({ length: flats }, (_, i) => flats - 1 - i);
-}
-
-/** A new flat and bend at the end of the part. */
-export function addBend(file: JobFile): JobFile {
-  const { flats, bends } = file.part;
-  const last = bends.at(-1);
-  const bend: BendFile = {
-    angle: 90,
-    turn: last?.turn ?? "up",
-    ...(last?.overbend === undefined ? {} : { overbend: last.overbend }),
-  };
-  const flat: FlatFile = flats.at(-1) ?? (file.units === "in" ? "1/2" : 12);
-  return withChain(file, [...flats, flat], [...bends, bend], flatsAfterAdding(flats.length));
-}
+const flatsOf = (part: PartFile): number[] => Array.from({ length: chainFlats(part) }, (_, i) => i);
 
 /** Takes bend `index` away with the flat after it; one bend always stays. */
 export function removeBend(file: JobFile, index: number): JobFile {
@@ -47,29 +34,30 @@ export function removeBend(file: JobFile, index: number): JobFile {
     file,
     flats.filter((_, i) => i !== index + 1),
     bends.filter((_, i) => i !== index),
-    flatsAfterRemoval(flats.length, index),
+    flatsAfterRemoval(file.part, index),
   );
 }
 
 /** The part turned end for end: flat 1 becomes the last; a user's order, doubts and cut-outs go along. */
 export function mirror(file: JobFile, blank: BlankSize): JobFile {
   const { flats, bends, cutOuts, overall } = file.part;
+  const last = chainFlats(file.part);
   const part = present({
     ...file.part,
     flats: flats.toReversed().map(turnedEnd),
-    overall: overall && { ...overall, along: flats.length + 1 - overall.along },
-    bends: bends.toReversed(),
-    doubts: movedDoubts(file, flatsEndForEnd(flats.length)),
+    overall: overall && { ...overall, along: last + 1 - overall.along },
+    // An offset begins with its other bend when it is read from the other end.
+    bends: bends.toReversed().map((bend) => (bend.offset === undefined ? bend : turned(bend))),
+    doubts: movedDoubts(file, flatsEndForEnd(file.part)),
     cutOuts: cutOuts && turnedCutOuts(cutOuts, blank, file.units, true),
   });
   const mirrored: JobFile = { ...file, part };
-  const last = bends.length + 1;
   const byHand = file.finishByHand?.map((one) => ({ ...one, bend: last - one.bend }));
   if (byHand) Object.assign(mirrored, { finishByHand: byHand });
   if (file.order === undefined) return mirrored;
   const order = file.order.map((step) => ({
     ...step,
-    bend: bends.length + 1 - step.bend,
+    bend: last - step.bend,
     clamped: step.clamped === "start" ? ("end" as const) : ("start" as const),
   }));
   return { ...mirrored, order };
@@ -78,22 +66,28 @@ export function mirror(file: JobFile, blank: BlankSize): JobFile {
 /** The marked face on the other side: every bend turns the other way, and the blank begins at its other end. */
 export function turnOver(file: JobFile, blank: BlankSize): JobFile {
   const { cutOuts } = file.part;
-  const bends = file.part.bends.map((bend) => ({
-    ...bend,
-    turn: bend.turn === "up" ? ("down" as const) : ("up" as const),
-  }));
-  const turned = cutOuts && turnedCutOuts(cutOuts, blank, file.units, false);
-  return { ...file, part: present({ ...file.part, bends, cutOuts: turned }) };
+  const bends = file.part.bends.map(turned);
+  const moved = cutOuts && turnedCutOuts(cutOuts, blank, file.units, false);
+  return { ...file, part: present({ ...file.part, bends, cutOuts: moved }) };
 }
 
-function withChain(
+const turned = (bend: BendFile): BendFile => ({ ...bend, turn: bend.turn === "up" ? "down" : "up" });
+
+/** The file with another chain; `from` says where its flats come from. */
+export function withChain(
   file: JobFile,
   flats: readonly FlatFile[],
   bends: readonly BendFile[],
   from: FlatsFrom,
 ): JobFile {
   const { order: _order, finishByHand: _byHand, ...rest } = file;
-  return { ...rest, part: present({ ...file.part, flats, bends, doubts: movedDoubts(file, from) }) };
+  const { overall } = file.part;
+  const along = overall && from.indexOf(overall.along - 1) + 1;
+  const moved = { overall: overall && { ...overall, along: along || overall.along } };
+  return {
+    ...rest,
+    part: present({ ...file.part, flats, bends, ...moved, doubts: movedDoubts(file, from) }),
+  };
 }
 
 export interface Shape {

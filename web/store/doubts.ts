@@ -3,6 +3,7 @@
  */
 import { usualDoubtMm } from "../../src/part/sample.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";
+import { chainFlats } from "./chain.ts";
 import { type JobFile, setAt, type Typed } from "./jobFile.ts";
 
 /** The doubt of a reading that says nothing of it, as the file writes it: what callipers give. */
@@ -10,7 +11,7 @@ export function usualDoubt(units: LengthUnit): Typed {
   return units === "in" ? "1/64" : usualDoubtMm(units);
 }
 
-/** The doubt of one flat; the usual one where the file has none. */
+/** The doubt of one flat of the chain; the usual one where the file has none. */
 export function doubtOf({ part, units }: JobFile, flat: number): Typed {
   const { doubts } = part;
   if (doubts === undefined) return usualDoubt(units);
@@ -20,7 +21,7 @@ export function doubtOf({ part, units }: JobFile, flat: number): Typed {
 /** The file with the doubt of one flat as typed; an empty box means the usual one. */
 export function withDoubt(file: JobFile, flat: number, typed: Typed): JobFile {
   const next = String(typed).trim() === "" ? usualDoubt(file.units) : typed;
-  const all = file.part.flats.map((_, i) => (i === flat ? next : doubtOf(file, i)));
+  const all = Array.from({ length: chainFlats(file.part) }, (_, i) => (i === flat ? next : doubtOf(file, i)));
   return setAt(file, ["part", "doubts"], all);
 }
 

@@ -1,18 +1,13 @@
 /**
  * A flat's size in a job as it is held on the page: the entry itself, or its `size` where it was measured from edge to edge.
  */
+import { inChain } from "./chain.ts";
 import type { FlatFile, JobFile, KeyPath, Typed } from "./jobFile.ts";
 
 /** The size as typed. @example sizeOf({ size: "3/8", from: "inside" }) // "3/8" */
 export function sizeOf(flat: FlatFile | undefined): Typed {
   if (flat === undefined) return "";
   return typeof flat === "object" ? flat.size : flat;
-}
-
-/** Where the size of flat `index` stands in the file. */
-export function sizePath({ part }: JobFile, index: number): KeyPath {
-  const path = ["part", "flats", index];
-  return typeof part.flats[index] === "object" ? [...path, "size"] : path;
 }
 
 export type FlatEdge = "outside" | "inside" | "tangent";
@@ -37,7 +32,7 @@ export function withRest(
 ): JobFile {
   const { overall, ...part } = file.part;
   const flats = part.flats.map((flat, i) => (i === rest ? "rest" : isRest(flat) ? known.rest : flat));
-  const kept = overall ?? { size: known.size, along: (rest ?? 0) + 1 };
+  const kept = overall ?? { size: known.size, along: inChain(part, rest ?? 0) + 1 };
   return { ...file, part: { ...part, flats, ...(rest === null ? {} : { overall: kept }) } };
 }
 

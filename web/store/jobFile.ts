@@ -3,14 +3,20 @@
  * It is the contract's shape, not a checked job: the engine's reader says what is wrong with it, key by key.
  */
 
-/** A figure as typed: a number, or words such as "3/8", "1 1/2 in", "20 ga steel". */
-export type Typed = number | string;
+import type { FingerFile, WholeKeys } from "./wholeFile.ts";
+import type { Profile, Typed, Vertex } from "./written.ts";
 
-export type Vertex = readonly [x: Typed, y: Typed] | readonly [x: Typed, y: Typed, radius: Typed];
-export type Profile = readonly Vertex[];
+export type { Profile, Typed, Vertex } from "./written.ts";
 
+/** A bend by its angle from flat or between the flats; a hem; or an offset, two bends with a flat between. */
 export interface BendFile {
-  readonly angle: Typed;
+  readonly angle?: Typed;
+  readonly included?: Typed;
+  readonly hem?: "closed" | "open" | "teardrop";
+  /** Between the layers of a hem. */
+  readonly gap?: Typed;
+  /** Height of an offset over its outside faces. */
+  readonly offset?: Typed;
   readonly turn: "up" | "down";
   readonly insideRadius?: Typed;
   readonly overbend?: Typed;
@@ -33,7 +39,8 @@ export interface OwnMetalFile {
   readonly ultimate?: Typed;
 }
 
-export interface PartFile {
+/** Of a box or a pattern the lists of flats and bends are empty; they are not written. */
+export interface PartFile extends WholeKeys {
   readonly name: string;
   readonly material: string | OwnMetalFile;
   readonly thickness: Typed;
@@ -77,6 +84,11 @@ export interface ClampFile {
   readonly holderDepth?: Typed;
   readonly shim?: Typed;
   readonly profiles?: readonly Profile[];
+  /** Fingers that the shop owns, and the longest bare length between them. */
+  readonly fingers?: readonly FingerFile[];
+  readonly fingerGap?: Typed;
+  /** Of one clamp without fingers, from the brake's left end. */
+  readonly length?: Typed;
 }
 
 /** A fixed piece of the brake: its profile, or that with a name and the stretch of the brake along which it stands. */
@@ -99,6 +111,8 @@ export interface BrakeFile {
   readonly setback?: Typed;
   readonly leastGrip?: Typed;
   readonly leastFlange?: Typed;
+  /** How far readings may be off, either way: the leaf angle in degrees, nose setback and nose radius as lengths. */
+  readonly doubts?: { readonly overbend?: Typed; readonly setback?: Typed; readonly noseRadius?: Typed };
   readonly rated?: { readonly thickness: Typed; readonly length: Typed; readonly yield: Typed };
 }
 
@@ -158,9 +172,15 @@ export function getAt(value: unknown, path: KeyPath): unknown {
   return at;
 }
 
+/** The job as the contract has it: a box and a pattern are written without flats and bends. */
+export function written(file: JobFile): object {
+  const { flats, bends, ...part } = file.part;
+  return part.box || part.pattern ? { ...file, part } : file;
+}
+
 /** The job file's text, the same to the letter as a file that the command reads. */
 export function fileText(file: JobFile): string {
-  return `${JSON.stringify(file, null, 2)}\n`;
+  return `${JSON.stringify(written(file), null, 2)}\n`;
 }
 
 /** A file name for a job: its own name, with what file systems dislike taken out. @example fileName("Trough 3/8") // "trough-3-8.json" */

@@ -12,7 +12,7 @@ interface Mounted {
 
 const SAME_MM = 0.002;
 /** Keys whose figures are no lengths. */
-const NO_LENGTH = new Set(["noseAngle", "swing", "yield"]);
+const NO_LENGTH = new Set(["noseAngle", "swing", "yield", "overbend"]);
 
 export function sameFigures(one: Mounted, other: Mounted): boolean {
   const whole = ({ brake }: Mounted) => ({

@@ -8,9 +8,9 @@ import { writtenLength } from "../../src/jobFile/writtenLength.ts";
 import { insideBendSetback, outsideBendSetback } from "../../src/part/bendSetback.ts";
 import type { Part } from "../../src/part/part.ts";
 import { type LengthUnit, parseLength } from "../../src/units/length.ts";
+import { flatPath } from "./chain.ts";
 import { doubtOf, usualDoubt } from "./doubts.ts";
-import { sizeOf, sizePath } from "./flats.ts";
-import { type JobFile, setAt, type Typed } from "./jobFile.ts";
+import { getAt, type JobFile, setAt, type Typed } from "./jobFile.ts";
 
 export type Side = "outside" | "inside";
 
@@ -68,7 +68,7 @@ function beyond(how: JobFile["part"]["dimensions"], flat: number, { bends, thick
 
 /** The reading of a flat: as it was typed, or worked out from the job's own figure. */
 export function readingOf(sample: Sample, file: JobFile, flat: number, part: Bends | null): Typed {
-  const own = sizeOf(file.part.flats[flat]);
+  const own = getAt(file, flatPath(file, flat)) as Typed;
   const side = sideOf(sample, file, flat);
   if (side === file.part.dimensions || part === null) return own;
   const typed = sample.flats[flat]?.reading;
@@ -95,7 +95,7 @@ export function withReading(
     ? reading
     : writtenLength(readMm + beyond(file.part.dimensions, flat, part) - beyond(side, flat, part), file.units);
   return {
-    file: setAt(file, sizePath(file, flat), own),
+    file: setAt(file, flatPath(file, flat), own),
     sample: withFlat(sample, flat, { ...sample.flats[flat], side, reading }),
   };
 }

@@ -66,8 +66,7 @@ export function usualWishes(): Readonly<Record<WishKey, number>> {
     shortestFlangeMm: 1,
     shortestClampedMm: 1,
     deepestClampedMm: 1,
-    overbendDeg: 90,
-    noseSetbacksMm: [1],
+    bends: [{ overbendDeg: 90, noseSetbackMm: 1 }],
   };
   const any = { units: "mm" as const, parts: [sheet], thickestByClearanceMm: 1, overhangMm: 1 };
   const taken = resolveRequirements({ ...any, noseRadiusMm: 1, frontBevelDeg: 1 });

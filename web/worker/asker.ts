@@ -3,7 +3,6 @@
  * when a newer one comes is given a moment, then stopped with its worker, so that typing never waits for a search.
  * A worker that has died or gone silent is told of and replaced, and its question asked once more.
  */
-import source from "noseroom:worker";
 import type { Question, Reply } from "./messages.ts";
 import { ownScript } from "./ownScript.ts";
 
@@ -32,10 +31,13 @@ interface Waiting {
   readonly again?: boolean;
 }
 
-/** Starts a worker, from a file beside the page or from text inside it. */
+/** The element that this script stands in, known only while it is first run; the worker, which runs it too, has none. */
+const element = typeof document === "undefined" ? null : document.currentScript;
+
+/** Starts a worker on this same script: its file, or the text of the one that has all in it. */
 function startWorker(): Worker {
-  if ("address" in source) return new Worker(ownScript(source.address));
-  const address = URL.createObjectURL(new Blob([source.text], { type: "text/javascript" }));
+  if (element?.hasAttribute("src")) return new Worker(ownScript("page.js"));
+  const address = URL.createObjectURL(new Blob([element?.textContent ?? ""], { type: "text/javascript" }));
   const worker = new Worker(ownScript(address));
   URL.revokeObjectURL(address);
   return worker;

@@ -8,6 +8,7 @@ import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { dataOf } from "../../src/jobFile/jsonText.ts";
 import { problemSentence, type Problem as Slip } from "../../src/jobFile/problem.ts";
+import { readAnyJob } from "../../src/jobFile/readAnyJob.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
 import { isWayOut } from "../../src/jobFile/wayOut.ts";
@@ -15,6 +16,7 @@ import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { drawBlank } from "../../src/pictures/blankDrawing.ts";
 import { applied, waysOut } from "../../src/ways/waysOut.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import { wholeReply } from "../whole/wholeReplies.ts";
 import { chartShown } from "./chartShown.ts";
 import { fitShown } from "./fitShown.ts";
 import type { Problem, Question, Reply, Way } from "./messages.ts";
@@ -82,9 +84,13 @@ function answer(question: Question): Reply {
   }
   if (question.kind === "fit") return { id, kind: "fit", fit: fitShown(question.jobs, question.brakes) };
   if (question.kind === "narrowBrake") return narrowBrake(question);
-  const read = readJob(question.text);
+  const read = readAnyJob(question.text);
   if (!read.ok) {
     return { id, kind: "problems", problems: problemsOf(read.problems) };
+  }
+  if (read.kind === "whole") {
+    const reply = wholeReply(question, read, watchFor(id));
+    return reply ?? { id, kind: "failed", sentence: "This is for a part of one section only." };
   }
   if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
   if (question.kind === "orders") return { id, kind: "orders", orders: ordersShown(read.job) };
@@ -110,12 +116,16 @@ function answer(question: Question): Reply {
   return { id, kind: "ways", ways };
 }
 
-post.onmessage = (event) => {
-  const { data } = event;
-  try {
-    post.postMessage(answer(data));
-  } catch {
-    const sentence = "These figures could not be worked through. The job is safe; change a figure to go on.";
-    post.postMessage({ id: data.id, kind: "failed", sentence });
-  }
-};
+/** Answers whatever the page asks; the page runs the same script and leaves this alone. */
+export function startWorking(): void {
+  post.onmessage = (event) => {
+    const { data } = event;
+    try {
+      post.postMessage(answer(data));
+    } catch {
+      const sentence =
+        "These figures could not be worked through. The job is safe; change a figure to go on.";
+      post.postMessage({ id: data.id, kind: "failed", sentence });
+    }
+  };
+}

@@ -11,11 +11,33 @@ import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
 import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
 import { allowed, measured, type UnderLoad, WELDED_COLD } from "./under.ts";
 
+/** A leaf that the part wraps under can't be higher: it may lose so much more of what leaf, bed and holder lose together. */
+const LOW_LEAF_SHARE = 1.5;
 /** What one person, and two, can still swing. */
 const LONGEST_HANDLE_MM = { 1: 1000, 2: 1500 } as const;
 
 export function leafChecks(under: UnderLoad): StrengthCheck[] {
-  return [...beamChecks(under), ...handleChecks(under)];
+  return [...beamChecks(under), ...clearanceChecks(under), ...handleChecks(under)];
+}
+
+/** A leaf that something hangs before or wraps under is as low as the parts ask. */
+function clearanceChecks(under: UnderLoad): StrengthCheck[] {
+  const { leafHighMaxMm } = under.requirements;
+  if (leafHighMaxMm === undefined) return [];
+  return [
+    checkOf({
+      member: "leaf",
+      check: "height for clearance",
+      value: measured(under, "leaf").highMm,
+      limit: leafHighMaxMm,
+      unit: "mm",
+      formula: "h ≤ h of the highest leaf that every part clears",
+      source: "contact engine, section 6 of the model",
+      assumptions: ["section is the same along the whole bend"],
+      pieces: ["leaf"],
+      grows: null,
+    }),
+  ];
 }
 
 function beamChecks(under: UnderLoad): StrengthCheck[] {
@@ -80,7 +102,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       member: "leaf",
       check: "bend angle lost at mid-length",
       value: toDeg(Math.atan2(sagMm, loads.leafLeverMm)) + twistDeg,
-      limit: give.angleDeg,
+      limit: give.angleDeg * (requirements.leafHighMaxMm === undefined ? 1 : LOW_LEAF_SHARE),
       unit: "deg",
       formula: "Δθ = atan(δ/a) + m·L²/(8·G·J), δ = w·L·(8·S³ − 4·S·L² + L³)/(384·E·I)",
       source: `${STATICS}; ${GERE_BEAM}; ${ROARK_TORSION}`,

@@ -36,7 +36,7 @@ export function noseDetail(
   ];
   const words = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const told = paragraph(
-    `Nose of the clamp bar, ${ENLARGED}:1, closed on the thinnest sheet. Radius ${words(noseRadiusMm)} all along, no flats. The front leans back ${frontBevelDeg}° from square. Foremost point ${words(places.leastNoseSetback)} behind the cap's edge, set with the setback screws: the sheet's own setback is in the check of each part.`,
+    `Nose of the clamp bar, ${ENLARGED}:1, closed on the thinnest sheet. Radius ${words(noseRadiusMm)} all along, no flats. The front leans back ${frontBevelDeg}° from square. Foremost point ${words(Math.abs(places.noseX))} ${places.noseX > 0 ? "in front of" : "behind"} the cap's edge, set with the setback screws: the sheet's own setback is in the check of each part.`,
     WORDS_MM,
     widthMm - WIDE_MM - 8,
   );
