@@ -1,6 +1,7 @@
 /**
  * Every command as the command line offers it: what it answers, its argument, its options. Each is loaded when it is
  * asked for, so that the others cost a start nothing. Exit statuses and examples are in manual.ts.
+ * Longer than 300 lines because it is one table of all commands.
  */
 import type { Command } from "commander";
 
