@@ -47,8 +47,16 @@ export function unseenWords(bend: number, unseenMm: Mm, units: LengthUnit): stri
  * @example rangeBlockWords(step, "finger", "mm") // "with the leaf past 92.7° the end of flat 1 meets the finger, and springback may ask for up to 93.5°"
  */
 export function rangeBlockWords(step: JudgedStep, clamp: ClampKind, units: LengthUnit): string {
+  return rangeStopWords(step, stopWords(step, clamp), units);
+}
+
+/** The same from what stops it, as a half sentence. */
+export function rangeStopWords(
+  step: Pick<JudgedStep, "failsAt" | "foldsFor" | "overbend" | "overbendRange">,
+  stops: string,
+  units: LengthUnit,
+): string {
   const { failsAt, foldsFor, overbendRange } = step;
-  const stops = stopWords(step, clamp);
   const nose = [
     ...offWords(failsAt?.noseSetbackBy ?? 0, "farther back", "farther forward", units),
     ...offWords(failsAt?.noseRadiusBy ?? 0, "rounder", "sharper", units),
