@@ -59,7 +59,7 @@ const widthsOnly = {
 };
 
 /** Of the library that reads drawings only its reader. */
-const readerOnly = {
+export const readerOnly = {
   name: "reader-only",
   setup(esbuild) {
     esbuild.onResolve({ filter: /^dxf$/ }, ({ resolveDir }) => ({
