@@ -40,7 +40,11 @@ export function addBed(
     holes: boltWs.map((w) =>
       upright(-places.boltFromEdge, w, [-sizes.capMm, 0], sizes.bolt.diameterMm, { tapped: sizes.bolt.name }),
     ),
-    weldedTo: ["spine", ...railsOf(places, screwWs).map(({ id }) => id)],
+    weldedTo: [
+      "spine",
+      ...(places.legHighMm > 0 ? ["leg"] : []),
+      ...railsOf(places, screwWs).map(({ id }) => id),
+    ],
     boltedTo: [...boltWs.flatMap((_, i) => [`bolt-${i + 1}`, `lower-nut-${i + 1}`])],
   });
   const spineEndW = places.bedEarW;
@@ -54,6 +58,23 @@ export function addBed(
     },
     weldedTo: ["cap", "bed-ear-left", "bed-ear-right", ...feet],
   });
+  if (places.legHighMm > 0) {
+    maker.add("leg", {
+      name: "back leg",
+      stock: maker.flat(sizes.spineMm, places.legHighMm, "hot-rolled"),
+      shape: {
+        profile: rectangle(
+          -capDepthMm,
+          -sizes.capMm - places.legHighMm,
+          -capDepthMm + sizes.spineMm,
+          -sizes.capMm,
+        ),
+        from: -places.capLongMm / 2,
+        to: places.capLongMm / 2,
+      },
+      weldedTo: ["cap"],
+    });
+  }
   for (const rail of railsOf(places, screwWs)) {
     maker.add(rail.id, {
       name: "screw rail",

@@ -33,6 +33,10 @@ import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
 const MOST_ROUNDS = 400;
+/** Shorter beds are stiff enough on their spine. */
+const LEAST_WITH_LEG_MM = 300;
+/** What a bolt more or so weighs. */
+const LEAST_KG = 0.05;
 
 interface Sound {
   readonly under: UnderLoad;
@@ -79,8 +83,21 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   };
 }
 
-/** Sizes that pass every check, or one sentence on what stands against them. */
+/** The lighter brake of a bed on its spine alone and one with a back leg too, or one sentence on what stands against both. */
 function soundest(requirements: ResolvedRequirements): Sound | string {
+  const alone = soundWith(requirements, false);
+  if (longestPart(requirements) < LEAST_WITH_LEG_MM) return alone;
+  const withLeg = soundWith(requirements, true);
+  if (typeof withLeg === "string") return alone;
+  return typeof alone === "string" || weightOf(withLeg.under) < weightOf(alone.under) ? withLeg : alone;
+}
+
+function longestPart({ parts }: Pick<ResolvedRequirements, "parts">): Mm {
+  return Math.max(...parts.map(({ lengthMm }) => lengthMm));
+}
+
+/** Sizes that pass every check, or one sentence on what stands against them. */
+function soundWith(requirements: ResolvedRequirements, backLeg: boolean): Sound | string {
   const { units } = requirements;
   const stock = stockIn(units);
   const wantedFaceMm = faceWanted(requirements);
@@ -88,7 +105,7 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
   const barMm = barThickness(requirements, firstLoads, stock);
   if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
   const barMmLong = barLength(firstLoads.longestPartMm, units);
-  let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements) }, stock, barMm, {
+  let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements), backLeg }, stock, barMm, {
     barMm: barMmLong,
     wantedFaceMm,
   });
@@ -104,16 +121,33 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     const checks = checksOf(under);
     failed = checks.find(({ passes }) => !passes);
     if (failed === undefined) return goesTogether(under, checks);
-    const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
-      .map((growth) => {
-        const larger = growth === null ? undefined : grown(sizes, growth, stock, requirements);
-        return growth && larger ? withRoomInRow(requirements, larger, growth, stock) : undefined;
-      })
-      .find((larger) => larger !== undefined);
+    const next = lightest(failed, under);
     if (next === undefined) return rackEnds(failed, leafRoom(failed, requirements), units);
     sizes = next;
   }
   return rackEnds(failed, "no set of sizes came out", units);
+}
+
+/** Of all that helps against a failed check what does so with the least weight. */
+function lightest(failed: StrengthCheck, { requirements, places, stock, assembly, ...under }: UnderLoad) {
+  // Grown from what stands there, which may be more than was asked for.
+  const { capDepthMm, leafHighMm, bedEarHighMm } = places;
+  const sizes = { ...under.sizes, capDepthMm, leafHighMm, bedEarHighMm };
+  const larger = [failed.grows, ...(failed.orGrows ?? [])].flatMap((growth) => {
+    const one = growth === null ? undefined : grown(sizes, growth, stock, requirements);
+    return (growth && one && withRoomInRow(requirements, one, growth, stock)) ?? [];
+  });
+  if (larger.length < 2) return larger[0];
+  const kg = weightOf({ assembly });
+  const gain = (one: BrakeSizes) => {
+    const under = underLoad(requirements, one, stock);
+    const same = ({ member, check }: StrengthCheck) => member === failed.member && check === failed.check;
+    const value = under && checksOf(under).find(same)?.value;
+    if (value === undefined) return Number.NEGATIVE_INFINITY;
+    return (failed.value - value) / Math.max(weightOf(under!) - kg, LEAST_KG);
+  };
+  const gains = larger.map(gain);
+  return larger[gains.indexOf(Math.max(...gains))];
 }
 
 /** Why nothing larger would do: what hangs before the leaf, or the rack. */
@@ -262,7 +296,7 @@ function longestThatDoes(requirements: ResolvedRequirements): Mm {
       })),
     }) !== "string";
   let low = 0;
-  let high = Math.ceil(Math.max(...requirements.parts.map((part) => part.lengthMm)) / stepMm);
+  let high = Math.ceil(longestPart(requirements) / stepMm);
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (does(middle)) low = middle;

@@ -241,6 +241,7 @@ export function placesOf(
     spineFrontMm,
     spineHighMm,
     spineBottomY,
+    legHighMm: Math.min(sizes.legHighMm, spineHighMm),
     leafHighMm,
     restX,
     restY,
