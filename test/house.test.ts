@@ -129,6 +129,19 @@ function strangersIn(text: string): string[] {
   return [...used].filter((name) => !declared.has(name) && !LANGUAGE.has(name));
 }
 
+/** Functions that take more than five things one after the other: `place(a, b, c, d, e, f)`. */
+function longLists({ path, text }: SourceFile): string[] {
+  const found: string[] = [];
+  const tree = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const walk = (node: ts.Node): void => {
+    if (ts.isFunctionLike(node) && node.parameters.length > 5)
+      found.push(`${path}: ${node.name?.getText() ?? "a function"} takes ${node.parameters.length}`);
+    ts.forEachChild(node, walk);
+  };
+  walk(tree);
+  return found;
+}
+
 /** The text without comments and quoted words, so that names alone are left. */
 function namesIn(text: string): string {
   return text
@@ -215,6 +228,10 @@ describe("files", () => {
         !file.text.slice(0, 1200).includes("Longer than 300 lines because"),
     );
     expect(long.map((file) => file.path)).toEqual([]);
+  });
+
+  it("hold no function of more than five parameters", () => {
+    expect(engine.flatMap(longLists)).toEqual([]);
   });
 
   it("start with a header that says what they are", () => {

@@ -9,6 +9,7 @@ import type { Job } from "../src/jobFile/job.ts";
 import type { Look } from "./look.ts";
 import type { JobFile } from "./store/jobFile.ts";
 import type { Snapshot, Store } from "./store/store.ts";
+import type { WholeShown } from "./whole/wholeShown.ts";
 import type { Asker } from "./worker/asker.ts";
 import type { Problem, Way } from "./worker/messages.ts";
 
@@ -18,7 +19,11 @@ export interface Standing {
   readonly file: JobFile | null;
   readonly problems: readonly Problem[];
   readonly job: Job | null;
+  /** The file that `job` was read from: drawings tell its figures. */
+  readonly jobFile: JobFile | null;
   readonly answer: Answer | null;
+  /** The answer of a whole part; job and answer are null then. */
+  readonly whole: WholeShown | null;
   /** Ways out of this answer once they are found; null until then, or where none is wanted. */
   readonly ways: readonly Way[] | null;
   /** A sentence when the answer could not be worked out at all. */

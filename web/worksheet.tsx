@@ -3,6 +3,7 @@
  * to do if it does not fold. On a wide screen answer and drawing stay at the left while the card scrolls.
  */
 import { CAUTIONS } from "../src/words/cautions.ts";
+import { usePage } from "./page.ts";
 import { AnswerPanel, WarningsPanel } from "./panels/answerPanel.tsx";
 import { BlankPanel } from "./panels/blankPanel.tsx";
 import { BrakePanel } from "./panels/brakePanel.tsx";
@@ -21,8 +22,12 @@ import { StagePanel } from "./panels/stagePanel.tsx";
 import { StepsPanel } from "./panels/stepsPanel.tsx";
 import { WaysPanel } from "./panels/waysPanel.tsx";
 import { Welcome } from "./panels/welcome.tsx";
+import { isWhole } from "./store/wholeFile.ts";
+import { WholeWorksheet } from "./whole/wholeWorksheet.tsx";
 
 export function Worksheet() {
+  const { snapshot } = usePage();
+  if (isWhole(snapshot.file.part)) return <WholeWorksheet />;
   return (
     <>
       <a class="skip" href="#part-heading">

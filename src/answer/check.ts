@@ -10,6 +10,7 @@ import { finishedPart, type HandFinish, type Job } from "../jobFile/job.ts";
 import type { Watch } from "../order/judge.ts";
 import { searchSection } from "../section/searchSection.ts";
 import { oddSentence } from "../words/oddWords.ts";
+import { unseenWords } from "../words/rangeWords.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
 import { flangeAfter } from "./flangeAfter.ts";
 import { layoutWarnings } from "./layoutWarnings.ts";
@@ -62,6 +63,11 @@ export function check(job: Job, watch?: Watch): Answer {
     warnings: [
       ...(job.odd ?? []).map((odd) => oddSentence(odd, job.units)),
       ...(doubts?.warning === undefined ? [] : [doubts.warning]),
+      ...steps.flatMap(({ stage, verdict, unseenMm }) =>
+        unseenMm === undefined || verdict === "hits"
+          ? []
+          : [unseenWords(stage.bend + 1, unseenMm, job.units)],
+      ),
       ...warningsFor(
         job,
         steps.map(({ likely }) => likely),

@@ -1,17 +1,21 @@
 /**
  * One judged stroke of a whole part as the answer tells it: degrees, bends, faces and fingers from 1.
  */
+import type { FailsAt } from "../jobFile/answer.ts";
 import type { MissingFinger, WholeContactAnswer, WholeStepAnswer } from "../jobFile/wholeAnswer.ts";
 import type { WholeJob, WholeStep } from "../jobFile/wholeJob.ts";
 import { innerPoint } from "../pattern/innerPoint.ts";
 import type { Missing } from "../pattern/missingFinger.ts";
 import type { JudgedStroke } from "../pattern/stroke.ts";
 import type { RowShown } from "../pattern/strokeJudge.ts";
+import type { FailingStroke, RangedStroke } from "../pattern/strokeRange.ts";
 import { toDeg } from "../units/quantity.ts";
 
 /** A stroke to be told. */
 export interface Shown {
   readonly judged: JudgedStroke;
+  /** Over what the job doubts, where it can be made as likely. */
+  readonly ranged?: RangedStroke;
   /** The user's own point, where there is one. */
   readonly clampedAt?: WholeStep["clampedAt"];
   /** No row of the owned fingers holds the bend down. */
@@ -23,8 +27,10 @@ export interface Shown {
 /** The stroke as plain data. */
 export function wholeStepAnswer(
   job: WholeJob,
-  { judged: stroke, clampedAt, missing, barred }: Shown,
+  { judged: stroke, ranged, clampedAt, missing, barred }: Shown,
 ): WholeStepAnswer {
+  // What stops it within the doubts is told where nothing does as likely.
+  const stops = ranged?.failing?.judged ?? stroke;
   const { state, contact, clearance, tooling } = stroke;
   const { seat, plan } = state.elements;
   const { angleDeg, overbendDeg } = plan.bend;
@@ -44,21 +50,33 @@ export function wholeStepAnswer(
     markedFaceUp: plan.markedFaceUp,
     angle: angleDeg,
     overbend: overbendDeg,
+    overbendRange: plan.bend.overbendRangeDeg ?? [overbendDeg, overbendDeg],
+    foldsFor: ranged?.foldsForDeg ?? null,
+    ...(ranged?.failing && { failsAt: failsAt(job, ranged.failing) }),
     reached,
     relaxesTo: (reached * angleDeg) / overbendDeg,
-    verdict: stroke.verdict,
+    verdict: ranged?.verdict ?? stroke.verdict,
     clearance: contact ? 0 : (clearance?.mm ?? null),
+    leastClearance: contact ? 0 : ((ranged ? ranged.leastMm : clearance?.mm) ?? null),
     clearancePoints: clearance?.points ?? null,
-    contact: stroke.refused ? null : contactAnswer(stroke),
-    refused: stroke.refused ?? null,
+    contact: stops.refused ? null : contactAnswer(stops),
+    refused: stops.refused ?? null,
     fingers: (tooling.fingers ?? []).map(({ widthMm, fromMm }) => ({ width: widthMm, from: fromMm })),
     bareLength: stroke.bareMm,
-    load: stroke.load,
-    unload: stroke.unload,
+    load: stops.load,
+    unload: stops.unload,
     setback: seat.noseSetbackMm,
     ...(tooling.placedMm !== undefined && { placed: tooling.placedMm }),
     ...(missing && { missing: missingAnswer(missing, stroke) }),
     ...(barred && { barred: { from: barred.from, to: barred.to, face: barred.face + 1 } }),
+  };
+}
+
+function failsAt({ brake }: WholeJob, { off, judged }: FailingStroke): FailsAt {
+  return {
+    overbend: judged.state.plan.bend.overbendDeg,
+    noseSetbackBy: off.noseSetbackMm,
+    noseRadiusBy: off.nose * (brake.doubts?.noseRadius?.mm ?? 0),
   };
 }
 

@@ -10,14 +10,17 @@ import type { JudgedStroke } from "../pattern/stroke.ts";
 import { formatLength } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { brakeRemarkWords } from "../words/brakeRemarkWords.ts";
-import { BRAKE_AS_WRITTEN, LIKELY_ANGLES_ONLY, unreadWords } from "../words/unreadWords.ts";
+import { leafRangeSentences } from "../words/rangeWords.ts";
+import { unreadWords } from "../words/unreadWords.ts";
 import { bendNames, bendRemarks, sharpBendWords } from "../words/warningWords.ts";
+
+import type { Shown } from "./wholeStep.ts";
 
 /** Grip or flange under so many times the least asks for care. */
 const SCANT = 2;
 
 /** Warnings on a whole part's strokes, sheet and brake. */
-export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): string[] {
+export function wholeWarnings(job: WholeJob, shown: readonly Shown[]): string[] {
   const { part, brake, along, units } = job;
   const say = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const { bends } = part.sheet.pattern;
@@ -29,12 +32,16 @@ export function wholeWarnings(job: WholeJob, strokes: readonly JudgedStroke[]): 
         words: sharpBendWords(one, part.metal.name, units),
       })),
     ),
-    ...strokes.flatMap((stroke) => strokeWarnings(job, stroke, say)),
+    ...shown.flatMap(({ judged }) => strokeWarnings(job, judged, say)),
+    ...leafRangeSentences(
+      shown.flatMap(({ judged, ranged }) =>
+        judged.state.plan.stroke.bends.map((bend) => ({
+          bend: bend + 1,
+          foldsFor: ranged?.foldsForDeg ?? null,
+        })),
+      ),
+    ),
     ...(job.unread ?? []).map(unreadWords),
-    ...(brake.doubts ? [BRAKE_AS_WRITTEN] : []),
-    ...(bends.some(({ overbendRangeDeg: range }) => range !== undefined && range[1] > range[0])
-      ? [LIKELY_ANGLES_ONLY]
-      : []),
     ...brakeRemarks(brake, part.thicknessMm).map((remark) => brakeRemarkWords(remark, units)),
     ...(along.fingers && brake.clamp.kind === "bar"
       ? ["The clamp is a bar but has fingers: the fingers are taken as pieces of the bar."]

@@ -55,8 +55,8 @@ export interface BrakeDoubts {
   /** Of every leaf angle, also of one that is given; absent: the range of a reckoned springback. */
   readonly overbendDeg?: Deg;
   readonly noseSetbackMm?: Mm;
-  /** The clamp with its nose so much sharper and so much rounder. */
-  readonly noseRadius?: { readonly mm: Mm; readonly clamps: readonly [sharper: Clamp, rounder: Clamp] };
+  /** The clamp with its nose from so much sharper to so much rounder, in even steps; as said in the middle. */
+  readonly noseRadius?: { readonly mm: Mm; readonly clamps: readonly Clamp[] };
 }
 
 export interface Brake {

@@ -15,20 +15,33 @@ import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
 import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
 
-/** Up to so many bends the whole check stays well under a second; Ctrl-C waits for its end. */
+/** Up to so many bends a check, and with its ways out, stays well under a second; Ctrl-C waits for its end. */
+const CHECKED_ON_THE_SPOT = 8;
 const ON_THE_SPOT = 4;
 
-/** What the thread sends: how far it is, or the result. */
-export type TaskNews = { readonly fraction: number } | { readonly result: unknown };
+/** What the thread sends: how far it is, the answer before its ways out, the result. */
+export type TaskNews =
+  | { readonly fraction: number }
+  | { readonly judged: Answer }
+  | { readonly result: unknown };
+
+/** Told the answer as soon as it is known, while ways out are still to be looked for. */
+type Judged = (answer: Answer) => Promise<void>;
 
 /** The answer to a job; with its file also the ways out, on the shop's `brakes` too. */
-export function answerJob(
+export async function answerJob(
   job: Job,
   file?: JobFile,
   more: Pick<JobTask, "brakes" | "pairs"> = {},
+  judged?: Judged,
 ): Promise<Answer> {
-  const task = { kind: "answer", job, ...(file && { file }), ...more } as const;
-  return worked(task, job.part.bends.length);
+  const task: JobTask = { kind: "answer", job, ...(file && { file }), ...more };
+  const bends = job.part.bends.length;
+  if (bends > CHECKED_ON_THE_SPOT) return inThread(task, judged);
+  const answer = done<JobTask>({ kind: "answer", job });
+  await breath();
+  await judged?.(answer);
+  return file && answer.verdict !== "clear" ? worked({ ...task, answer }, bends) : answer;
 }
 
 /** The answer to a whole part's job. */
@@ -71,22 +84,30 @@ async function worked<T extends Task>(task: T, bends: number): Promise<Done<T>> 
   return result;
 }
 
-async function inThread<T extends Task>(task: T): Promise<Done<T>> {
+async function inThread<T extends Task>(task: T, judged?: Judged): Promise<Done<T>> {
   const { Worker } = await import("node:worker_threads");
   return new Promise((resolve, reject) => {
     const progress = progressLine(process.stderr);
     const worker = new Worker(new URL("./searchThread.mjs", import.meta.url), { workerData: task });
+    const fails = (reason: unknown) => {
+      progress.clear();
+      reject(reason);
+      worker.terminate();
+    };
+    let told = Promise.resolve();
     worker.on("message", (news: TaskNews) => {
       if ("fraction" in news) {
         progress.show(news.fraction);
         return;
       }
       progress.clear();
-      resolve(news.result as Done<T>);
+      if ("judged" in news) {
+        told = judged?.(news.judged) ?? told;
+        told.catch(fails);
+        return;
+      }
+      told.then(() => resolve(news.result as Done<T>), fails);
     });
-    worker.on("error", (reason) => {
-      progress.clear();
-      reject(reason);
-    });
+    worker.on("error", fails);
   });
 }

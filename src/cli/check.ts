@@ -4,14 +4,13 @@
 import { join } from "node:path";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
+import type { JobFile } from "../jobFile/schema.ts";
 import { answerJob } from "./answerJob.ts";
 import { answerJson } from "./answerJson.ts";
 import { inkFor } from "./ink.ts";
 import { type Chosen, openJobsOrWhole } from "./openJob.ts";
 import { orderListData, orderListLines } from "./orderList.ts";
-import { reportLines } from "./report.ts";
-import { writeStepPictures } from "./stepPictures.ts";
-import { checkWholeJob } from "./wholeCheck.ts";
+import { laterLines, verdictLines } from "./report.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
@@ -29,41 +28,70 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
 }
 
 /**
- * Runs the command and gives its exit status; of a shop file's jobs, 1 where any does not fold. Pictures are written
- * first: where that fails, nothing is printed.
+ * Runs the command and gives its exit status; of a shop file's jobs, 1 where any does not fold. A job's pictures are written
+ * before anything of it is printed, its verdict before ways out are looked for.
  * @throws Refusal for input that cannot be worked with
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
   const read = await openJobsOrWhole(path, options);
-  if ("whole" in read) return checkWholeJob(read, options);
+  if ("whole" in read) return (await import("./wholeCheck.ts")).checkWholeJob(read, options);
   const { jobs, ofShop } = read;
-  const pieces: string[] = [];
+  const data: string[] = [];
   let status: 0 | 1 = 0;
   for (const [i, { job, file }] of jobs.entries()) {
-    const answer = await answerJob(job, options.orders ? undefined : file);
-    if (options.orders) {
-      pieces.push(
-        options.json
-          ? JSON.stringify(orderListData(job, answer), null, 2)
-          : orderListLines(job, answer, columnsOf(process.stdout)).join("\n"),
-      );
-      if (statusOf(answer.verdict) === 1) status = 1;
-      continue;
-    }
-    const folder = options.svg !== undefined && ofShop ? join(options.svg, `job-${i + 1}`) : options.svg;
-    const pictures = folder === undefined ? [] : await writeStepPictures(folder, job, answer, options);
-    pieces.push(options.json ? answerJson(answer) : reportText(job, answer, pictures, ofShop));
-    if (statusOf(answer.verdict) === 1) status = 1;
+    const print = (lines: readonly string[]) => process.stdout.write(`${lines.join("\n")}\n`);
+    if (i > 0 && !options.json) print(["", ""]);
+    const { verdict } = await (options.orders
+      ? listed(job, options, print, data)
+      : reported({ job, file, i, ofShop }, options, print, data));
+    if (statusOf(verdict) === 1) status = 1;
   }
-  const all = options.json && ofShop ? `[\n${pieces.join(",\n")}\n]` : pieces.join("\n\n\n");
-  process.stdout.write(`${all}\n`);
+  if (options.json) process.stdout.write(`${ofShop ? `[\n${data.join(",\n")}\n]` : data.join("")}\n`);
   return status;
 }
 
-/** The answer for the person at the brake; of several jobs each under its name. */
-function reportText(job: Job, answer: Answer, pictures: readonly string[], named: boolean): string {
+type Print = (lines: readonly string[]) => void;
+
+/** The orders that work; as data where that is asked for. */
+async function listed(job: Job, { json }: CheckOptions, print: Print, data: string[]): Promise<Answer> {
+  const answer = await answerJob(job);
+  if (json) data.push(JSON.stringify(orderListData(job, answer), null, 2));
+  else print(orderListLines(job, answer, columnsOf(process.stdout)));
+  return answer;
+}
+
+interface Opened {
+  readonly job: Job;
+  readonly file: JobFile;
+  readonly i: number;
+  readonly ofShop: boolean;
+}
+
+/** The report for the person at the brake, each of several jobs under its name; as data where that is asked for. */
+async function reported(
+  { job, file, i, ofShop }: Opened,
+  options: CheckOptions,
+  print: Print,
+  data: string[],
+): Promise<Answer> {
   const ink = inkFor(process.stdout, process.env);
-  const head = named ? [ink.strong(job.part.name.toUpperCase()), ""] : [];
-  const drawn = pictures.length > 0 ? ["", "Pictures", ...pictures.map((file) => `  ${file}`)] : [];
-  return [...head, ...reportLines(job, answer, ink, columnsOf(process.stdout)), ...drawn].join("\n");
+  const columns = columnsOf(process.stdout);
+  const folder = options.svg !== undefined && ofShop ? join(options.svg, `job-${i + 1}`) : options.svg;
+  let pictures: readonly string[] = [];
+  const answer = await answerJob(job, file, {}, async (judged) => {
+    if (folder !== undefined) {
+      // Only who draws loads the pens, which cost more than a check of few bends.
+      const { writeStepPictures } = await import("./stepPictures.ts");
+      pictures = await writeStepPictures(folder, job, judged, options);
+    }
+    if (options.json) return;
+    const head = ofShop ? [ink.strong(job.part.name.toUpperCase()), ""] : [];
+    print([...head, ...verdictLines(job, judged, ink, columns)]);
+  });
+  if (options.json) data.push(answerJson(answer));
+  else {
+    const drawn = pictures.length > 0 ? ["", "Pictures", ...pictures.map((path) => `  ${path}`)] : [];
+    print([...laterLines(job, answer, ink, columns), ...drawn]);
+  }
+  return answer;
 }

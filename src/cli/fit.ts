@@ -24,7 +24,7 @@ export async function runFit(path: string, options: { readonly json?: boolean })
   if (options.json) process.stdout.write(`${JSON.stringify({ sentence, ...fit }, null, 2)}\n`);
   else {
     const ink = inkFor(process.stdout, process.env);
-    const lines = fitLines(fit, sentence, units, ink, columnsOf(process.stdout), path);
+    const lines = fitLines(fit, sentence, units, path, { ink, columns: columnsOf(process.stdout) });
     process.stdout.write(`${lines.join("\n")}\n`);
   }
   return fit.unmade.length === 0 ? 0 : 1;
@@ -35,9 +35,8 @@ function fitLines(
   fit: ShopFit,
   sentence: string,
   units: LengthUnit,
-  ink: Ink,
-  columns = Number.POSITIVE_INFINITY,
-  path = "SHOP",
+  path: string,
+  { ink, columns }: { readonly ink: Ink; readonly columns: number },
 ): string[] {
   const headings = ["", ...fit.brakes];
   const rows = fit.parts.map((part, i) => [

@@ -20,4 +20,4 @@ const watch = {
   // Stopping ends the whole process, thread and all.
   stopped: () => false,
 };
-send({ result: done(workerData as Task, watch) });
+send({ result: done(workerData as Task, watch, (judged) => send({ judged })) });

@@ -31,6 +31,8 @@ export interface JobTask {
   readonly brakes?: WaysOutOptions["brakes"];
   /** Whether pairs of changes are tried too. */
   readonly pairs?: boolean;
+  /** The answer, where it is known and only the ways out are wanted. */
+  readonly answer?: Answer;
 }
 
 export interface ShopTask {
@@ -78,18 +80,19 @@ export type Done<T extends Task> = T extends JobTask
           ? WholeDoubts
           : DoubtsAnswer;
 
-/** Does the work; `watch` is told how far a search is. */
-export function done<T extends Task>(task: T, watch?: Watch): Done<T> {
-  return resultOf(task, watch) as Done<T>;
+/** Does the work; `watch` is told how far a search is, `judged` the answer to a job before ways out are looked for. */
+export function done<T extends Task>(task: T, watch?: Watch, judged?: (answer: Answer) => void): Done<T> {
+  return resultOf(task, watch, judged) as Done<T>;
 }
 
-function resultOf(task: Task, watch?: Watch): Done<Task> {
+function resultOf(task: Task, watch?: Watch, judged?: (answer: Answer) => void): Done<Task> {
   if (task.kind === "fit") return fitShop(task.shop);
   if (task.kind === "whole") return checkWhole(task.job, watch);
   if (task.kind === "wholeWays") return wholeWays(task.file, task.job, task.answer, watch);
   if (task.kind === "wholeDoubt") return wholeDoubts(task.file, task.answer, task.byMm, watch);
   if (task.kind === "doubt") return judgeDoubts(task.job, task.order, task.doubtsMm);
   const { job, file, brakes = [], pairs = false } = task;
-  const answer = check(job, watch);
+  const answer = task.answer ?? check(job, watch);
+  if (file !== undefined) judged?.(answer);
   return file === undefined ? answer : { ...answer, remedies: waysOut(file, job, answer, { brakes, pairs }) };
 }

@@ -85,7 +85,7 @@ export class Beyond {
   letsPass(finished: boolean): boolean {
     const { x, y, r } = this;
     const at = this.moving && finished ? this.checks.pieces.finishedPoint(x, y) : { x, y };
-    return this.checks.blocksNoHeight(at.x - r, at.y - r, at.y + r);
+    return this.checks.blocksNoHeight({ minX: at.x - r, minY: at.y - r, maxY: at.y + r });
   }
 
   /** A distance that all there keeps from the brake over the whole sweep; 0 where none is known. */

@@ -77,65 +77,53 @@ export function blockHeights(
   out: BlockedHeights,
 ): void {
   const passing = { body, up, liftMm, out };
-  if (addsNothing(passing, piece.minX, piece.minY, piece.maxY)) return;
+  if (addsNothing(passing, piece)) return;
   for (let i = 0; i < piece.segments; i++) {
     const [x, y, length] = [piece.segX[i]!, piece.segY[i]!, piece.segLength[i]!];
-    edge(passing, x, y, x + length * piece.segUx[i]!, y + length * piece.segUy[i]!);
+    edge(passing, { x1: x, y1: y, x2: x + length * piece.segUx[i]!, y2: y + length * piece.segUy[i]! });
   }
-  for (let i = 0; i < piece.rounds; i++) {
-    const r = piece.roundR[i]!;
-    if (r === 0) continue;
-    arc(
-      passing,
-      piece.roundX[i]!,
-      piece.roundY[i]!,
-      r,
-      piece.roundMx[i]!,
-      piece.roundMy[i]!,
-      piece.roundCos[i]!,
-      false,
-    );
-  }
-  for (let i = 0; i < piece.hollows; i++) {
-    const [x, y, r] = [piece.hollowX[i]!, piece.hollowY[i]!, piece.hollowR[i]!];
-    arc(passing, x, y, r, piece.hollowMx[i]!, piece.hollowMy[i]!, piece.hollowCos[i]!, true);
-  }
+  for (let i = 0; i < piece.rounds; i++) if (piece.roundR[i]! > 0) arc(passing, piece, i, false);
+  for (let i = 0; i < piece.hollows; i++) arc(passing, piece, i, true);
+}
+
+/** What a box of sheet must be known by. */
+type SheetBox = Pick<Features, "minX" | "minY" | "maxY">;
+
+/** A straight edge of the sheet, material to its left. */
+interface SheetEdge {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
 }
 
 /** Whether a box of sheet is right of the body, or already past it, or out of its reach: then it blocks no height. */
 export function outOfTheWay(
-  body: SolidBody,
+  { features: B }: SolidBody,
   up: number,
   liftMm: number,
-  minX: number,
-  minY: number,
-  maxY: number,
+  { minX, minY, maxY }: SheetBox,
 ): boolean {
-  const B = body.features;
   if (minX >= B.maxX) return true;
   if (up > 0) return minY >= B.maxY || maxY + liftMm <= B.minY;
   return maxY <= B.minY || minY - liftMm >= B.maxY;
 }
 
 /** Whether a box of sheet is out of the way, or what it may block at most is blocked already. */
-function addsNothing(p: Passing, minX: number, minY: number, maxY: number): boolean {
-  if (outOfTheWay(p.body, p.up, p.liftMm, minX, minY, maxY)) return true;
+function addsNothing(p: Passing, box: SheetBox): boolean {
+  if (outOfTheWay(p.body, p.up, p.liftMm, box)) return true;
   const B = p.body.features;
-  const least = p.up > 0 ? B.minY - maxY : minY - B.maxY;
+  const least = p.up > 0 ? B.minY - box.maxY : box.minY - B.maxY;
   return p.out.blocksAll(Math.max(-1, least), p.liftMm);
 }
 
-function arc(
-  p: Passing,
-  x: number,
-  y: number,
-  r: number,
-  mx: number,
-  my: number,
-  cosHalf: number,
-  hollow: boolean,
-): void {
-  if (addsNothing(p, x - r, y - r, y + r)) return;
+/** Round or hollow `i` of the sheet, as short straight edges. */
+function arc(p: Passing, piece: Features, i: number, hollow: boolean): void {
+  const [x, y] = hollow ? [piece.hollowX[i]!, piece.hollowY[i]!] : [piece.roundX[i]!, piece.roundY[i]!];
+  const r = hollow ? piece.hollowR[i]! : piece.roundR[i]!;
+  if (addsNothing(p, { minX: x - r, minY: y - r, maxY: y + r })) return;
+  const [mx, my] = hollow ? [piece.hollowMx[i]!, piece.hollowMy[i]!] : [piece.roundMx[i]!, piece.roundMy[i]!];
+  const cosHalf = hollow ? piece.hollowCos[i]! : piece.roundCos[i]!;
   const half = Math.acos(cosHalf);
   const n = arcPieces(r, 2 * half);
   // Turn by equal steps from the arc's start; the start is the middle direction turned back by half the sweep.
@@ -146,23 +134,24 @@ function arc(
   for (let i = 0; i < n; i++) {
     const [ex, ey] = [dx * c - dy * s, dx * s + dy * c];
     // A hollow is run the other way round, so that its material too lies to the left.
-    if (hollow) edge(p, x + r * ex, y + r * ey, x + r * dx, y + r * dy);
-    else edge(p, x + r * dx, y + r * dy, x + r * ex, y + r * ey);
+    const [from, to] = hollow
+      ? [[ex, ey] as const, [dx, dy] as const]
+      : [[dx, dy] as const, [ex, ey] as const];
+    edge(p, { x1: x + r * from[0], y1: y + r * from[1], x2: x + r * to[0], y2: y + r * to[1] });
     dx = ex;
     dy = ey;
   }
 }
 
 /**
- * One straight edge of the sheet, material to its left. Sliding, an edge that faces left meets one of the body that faces
- * right first; rising, one that faces up meets one that faces down. No other pairs need be looked at.
+ * Sliding, an edge of the sheet that faces left meets one of the body that faces right first; rising, one that faces up
+ * meets one that faces down. No other pairs need be looked at.
  */
-function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): void {
-  const minX = Math.min(px1, px2);
-  const minY = Math.min(py1, py2);
-  const maxY = Math.max(py1, py2);
-  if (addsNothing(p, minX, minY, maxY)) return;
-  if (py1 > py2) {
+function edge(p: Passing, sheet: SheetEdge): void {
+  const { x1, y1, x2, y2 } = sheet;
+  const box = { minX: Math.min(x1, x2), minY: Math.min(y1, y2), maxY: Math.max(y1, y2) };
+  if (addsNothing(p, box)) return;
+  if (y1 > y2) {
     const { facingRight } = p.body;
     for (let f = 0; f < facingRight.length; f += 4) {
       const [qx1, qy1, qx2, qy2] = [
@@ -171,44 +160,37 @@ function edge(p: Passing, px1: number, py1: number, px2: number, py2: number): v
         facingRight[f + 2]!,
         facingRight[f + 3]!,
       ];
-      if (qx1 <= minX && qx2 <= minX) continue;
+      if (qx1 <= box.minX && qx2 <= box.minX) continue;
       // The body's edge runs up: heights between the two edges, the way they pass.
-      const least = p.up > 0 ? qy1 - maxY : minY - qy2;
-      const most = p.up > 0 ? qy2 - minY : maxY - qy1;
+      const least = p.up > 0 ? qy1 - box.maxY : box.minY - qy2;
+      const most = p.up > 0 ? qy2 - box.minY : box.maxY - qy1;
       if (most <= TOUCH_MM || least >= p.liftMm) continue;
       if (p.out.blocksAll(Math.max(-1, least), Math.min(most, p.liftMm))) continue;
-      slide(px1, py1, px2, py2, qx1, qy1, qx2, qy2, p.up, p.out);
+      slide(p, sheet, facingRight, f);
     }
   }
   // An edge with its material to the left faces up where it runs to the left.
-  if (p.up > 0 ? px1 <= px2 : px1 >= px2) return;
-  if (Math.max(px1, px2) <= p.body.features.minX) return;
+  if (p.up > 0 ? x1 <= x2 : x1 >= x2) return;
+  if (Math.max(x1, x2) <= p.body.features.minX) return;
   const against = p.up > 0 ? p.body.facingDown : p.body.facingUp;
-  for (let f = 0; f < against.length; f += 4) {
-    rise(px1, py1, px2, py2, against[f]!, against[f + 1]!, against[f + 2]!, against[f + 3]!, p.up, p.out);
-  }
+  for (let f = 0; f < against.length; f += 4) rise(p, sheet, against, f);
 }
 
-/** What two straight edges block for sliding: the image of the part of a square where q is right of p. */
+/** What two straight edges block for sliding, the body's at `f`: the image of the part of a square where q is right of p. */
 function slide(
-  px1: number,
-  py1: number,
-  px2: number,
-  py2: number,
-  qx1: number,
-  qy1: number,
-  qx2: number,
-  qy2: number,
-  up: number,
-  out: BlockedHeights,
+  { up, out }: Passing,
+  { x1, y1, x2, y2 }: SheetEdge,
+  body: ArrayLike<number>,
+  f: number,
 ): void {
+  const [qx1, qy1, qx2, qy2] = [body[f]!, body[f + 1]!, body[f + 2]!, body[f + 3]!];
   let [lo, hi] = [Infinity, -Infinity];
   // Round the corners of the square: which end of the sheet's edge, which end of the body's.
-  let d = qx1 - px2;
-  let h = up * (qy1 - py2);
+  let d = qx1 - x2;
+  let h = up * (qy1 - y2);
   for (let corner = 0; corner < 4; corner++) {
-    const d2 = (corner === 0 || corner === 3 ? qx1 : qx2) - (corner < 2 ? px1 : px2);
-    const h2 = up * ((corner === 0 || corner === 3 ? qy1 : qy2) - (corner < 2 ? py1 : py2));
+    const d2 = (corner === 0 || corner === 3 ? qx1 : qx2) - (corner < 2 ? x1 : x2);
+    const h2 = up * ((corner === 0 || corner === 3 ? qy1 : qy2) - (corner < 2 ? y1 : y2));
     if (d > 0 !== d2 > 0 && d !== d2) {
       const at = h + ((h2 - h) * d) / (d - d2);
       if (at < lo) lo = at;
@@ -225,24 +207,14 @@ function slide(
 }
 
 /** Where one edge stands straight above the other, rising stops for good at their least height. */
-function rise(
-  px1: number,
-  py1: number,
-  px2: number,
-  py2: number,
-  qx1: number,
-  qy1: number,
-  qx2: number,
-  qy2: number,
-  up: number,
-  out: BlockedHeights,
-): void {
-  const from = Math.max(Math.min(px1, px2), Math.min(qx1, qx2));
-  const to = Math.min(Math.max(px1, px2), Math.max(qx1, qx2));
+function rise({ up, out }: Passing, { x1, y1, x2, y2 }: SheetEdge, body: ArrayLike<number>, f: number): void {
+  const [qx1, qy1, qx2, qy2] = [body[f]!, body[f + 1]!, body[f + 2]!, body[f + 3]!];
+  const from = Math.max(Math.min(x1, x2), Math.min(qx1, qx2));
+  const to = Math.min(Math.max(x1, x2), Math.max(qx1, qx2));
   if (to - from <= TOUCH_MM) return;
-  const pRise = (py2 - py1) / (px2 - px1);
+  const pRise = (y2 - y1) / (x2 - x1);
   const qRise = (qy2 - qy1) / (qx2 - qx1);
-  const atFrom = up * (qy1 + (from - qx1) * qRise - py1 - (from - px1) * pRise);
-  const atTo = up * (qy1 + (to - qx1) * qRise - py1 - (to - px1) * pRise);
+  const atFrom = up * (qy1 + (from - qx1) * qRise - y1 - (from - x1) * pRise);
+  const atTo = up * (qy1 + (to - qx1) * qRise - y1 - (to - x1) * pRise);
   if (Math.max(atFrom, atTo) > TOUCH_MM) out.add(Math.max(0, Math.min(atFrom, atTo)), Infinity);
 }

@@ -12,6 +12,24 @@ import type { Mm } from "../units/quantity.ts";
 /** A cone test that every direction passes: for sharp corners. */
 const ANY_DIRECTION = -2;
 
+/** A straight edge from its start, unit direction and length, the material to its left. */
+interface StraightEdge {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly ux: number;
+  readonly uy: number;
+  readonly length: Mm;
+}
+
+/** An arc about (x, y); (mx, my) is its middle direction, `cosHalf` the cosine of half its sweep. */
+interface Arc {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly mx: number;
+  readonly my: number;
+  readonly cosHalf: number;
+}
+
 /** How the start of the moving flat is cut while the bend zone grows into it (src/model.md, section 5). */
 export type CutRule = "none" | "pastZone" | "onlyUncut" | "onlyCut";
 
@@ -119,11 +137,11 @@ export class Features {
   /** A straight edge with the material to the left of its direction; shorter than a nanometre it is left out. */
   addSegment(x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {
     const length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
-    this.addEdge(x1, y1, (x2 - x1) / length, (y2 - y1) / length, length, tag);
+    this.addEdge({ x: x1, y: y1, ux: (x2 - x1) / length, uy: (y2 - y1) / length, length }, tag);
   }
 
-  /** The same from its start, unit direction and length. */
-  addEdge(x: Mm, y: Mm, ux: number, uy: number, length: Mm, tag: number): void {
+  /** The same by its direction. */
+  addEdge({ x, y, ux, uy, length }: StraightEdge, tag: number): void {
     if (!(length >= 1e-6)) return;
     const i = this.segments++;
     this.segX[i] = x;
@@ -152,8 +170,8 @@ export class Features {
     this.maxY = Math.max(this.maxY, y, y2);
   }
 
-  /** A convex arc of radius r about (x, y); (mx, my) is the middle direction, `cosHalf` the cosine of half its sweep. */
-  addRound(x: Mm, y: Mm, r: Mm, mx: number, my: number, cosHalf: number, tag: number): void {
+  /** A convex arc. */
+  addRound({ x, y, mx, my, cosHalf }: Arc, r: Mm, tag: number): void {
     const i = this.rounds++;
     const reach = Math.sqrt(x * x + y * y);
     this.roundX[i] = x;
@@ -171,11 +189,11 @@ export class Features {
 
   /** A sharp convex corner. */
   addCorner(x: Mm, y: Mm, tag: number): void {
-    this.addRound(x, y, 0, 0, 0, ANY_DIRECTION, tag);
+    this.addRound({ x, y, mx: 0, my: 0, cosHalf: ANY_DIRECTION }, 0, tag);
   }
 
   /** A concave arc: the material is outside its circle. */
-  addHollow(x: Mm, y: Mm, r: Mm, mx: number, my: number, cosHalf: number, tag: number): void {
+  addHollow({ x, y, mx, my, cosHalf }: Arc, r: Mm, tag: number): void {
     const i = this.hollows++;
     const reach = Math.sqrt(x * x + y * y);
     this.hollowX[i] = x;
@@ -219,9 +237,10 @@ export function featuresOf(outline: Outline, by: Point): Features {
     } else {
       const middle = edge.startRad + edge.sweepRad / 2;
       const [x, y] = [edge.center.x + by.x, edge.center.y + by.y];
-      const [mx, my, half] = [Math.cos(middle), Math.sin(middle), Math.cos(edge.sweepRad / 2)];
-      if (edge.sweepRad > 0) features.addRound(x, y, edge.radius, mx, my, half, tag);
-      else features.addHollow(x, y, edge.radius, mx, my, half, tag);
+      const [mx, my, cosHalf] = [Math.cos(middle), Math.sin(middle), Math.cos(edge.sweepRad / 2)];
+      const arc = { x, y, mx, my, cosHalf };
+      if (edge.sweepRad > 0) features.addRound(arc, edge.radius, tag);
+      else features.addHollow(arc, edge.radius, tag);
     }
     const next = edges[(i + 1) % edges.length]!;
     const [ax, ay] = endDirection(edge, "to");

@@ -1,26 +1,20 @@
 /**
- * An order judged over all that the job doubts: what is likely, then the ends of the doubts in every mix and, for springback,
- * the middles to either end. Where some of them hit, the leaf angle up to which the bend still folds is closed in on by halving,
- * to a millionth of the range. Between those places nothing is looked at.
+ * An order judged over all that the job doubts: what is likely, the ends of the doubts in every mix, then boxes of them, halved until
+ * nothing can be met in one that is not met where it was looked at (rangeCells.ts), or nothing moves by more than 0.02 mm in it. The flat on
+ * the leaf against a clamp that leans over it, and getting in and out, are looked at in the same places and not proved between
+ * them. Where a bend fails, the place from which it does is closed in on by halving, to a millionth of the doubt.
  */
-import type { Brake } from "../brake/brake.ts";
+import type { Brake, Clamp } from "../brake/brake.ts";
 import { type OrderStep, type Stage, stagesOf } from "../motion/stages.ts";
-import {
-  AS_LIKELY,
-  isReckoned,
-  leafAngleAt,
-  type Off,
-  type Variant,
-  variantAt,
-  variantsOf,
-} from "../motion/variants.ts";
+import { AS_LIKELY, leafAngleAt, type Off, type Variant, variantAt, variantsOf } from "../motion/variants.ts";
 import { LEAST_FOLD_DEG, MOST_FOLD_DEG } from "../part/hem.ts";
 import type { Part } from "../part/part.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
 import { Machine } from "./machine.ts";
+import { type Cell, clampKeepsOff, cornersOf, halved, lookAt, movedMm, wholeCell } from "./rangeCells.ts";
 import { judgeStage, type Step, type Verdict } from "./step.ts";
 
-/** Where within the doubts a bend does not fold that folds as likely. */
+/** Where within the doubts a bend does not fold that folds as likely: from there on. */
 export interface Failing {
   readonly off: Off;
   readonly stage: Stage;
@@ -36,15 +30,22 @@ export interface RangedStep {
   readonly leastMm: Mm | undefined;
   /** Absent where it folds over all of the doubts, or not even as likely. */
   readonly failing?: Failing;
+  /** What moves between two places that were looked at, where that is more than what we look for and nothing failed. */
+  readonly unseenMm?: Mm;
   /** Leaf angles around the likely one for which it folds, where these were asked for and it folds as likely. */
   readonly foldsForDeg?: readonly [Deg, Deg];
 }
 
 const HALVINGS = 22;
+/** Contact that comes and goes while nothing moves by more than this is not looked for. */
+const SEEN_MM: Mm = 0.02;
+/** So many boxes are halved for an answer, and for one of many trials. */
+const MOST_HALVED = { answer: 1000, trial: 12 };
 
 /** A part in its brake with its doubts, for orders to be judged on. */
 export class OverRange {
-  private readonly machines = new Map<Brake, Machine>();
+  private readonly machines = new Map<Clamp, Machine>();
+  private readonly steps = new WeakMap<Stage, Step>();
   private readonly ends: readonly Variant[];
 
   constructor(
@@ -53,36 +54,75 @@ export class OverRange {
     private readonly marginMm: Mm,
     machine?: Machine,
   ) {
-    if (machine) this.machines.set(brake, machine);
+    if (machine) this.machines.set(brake.clamp, machine);
     this.ends = variantsOf(part, brake);
   }
 
   /**
-   * Each stage of the order over the ends of the doubts.
+   * Each stage of the order over the doubts.
    * @throws RangeError where a bend begun would eat a whole flat
    */
-  judge(asked: readonly OrderStep[], between: readonly Off[] = []): readonly RangedStep[] {
+  judge(asked: readonly OrderStep[], mostHalved = MOST_HALVED.trial): readonly RangedStep[] {
+    const looked = new Looked((off) => this.stages(variantAt(this.part, this.brake, off), order));
     const order = this.folded(asked);
-    const variants = [...this.ends, ...between.map((off) => variantAt(this.part, this.brake, off))];
-    const stages = variants.map((variant) => this.stages(variant, order));
-    return stages[0]!.map((stage, i) => {
+    const stages = looked.at(AS_LIKELY);
+    const so = stages.map((stage): RangedStep => {
       const likely = this.stepOf(stage);
-      const judged: RangedStep = { stage, likely, verdict: likely.verdict, leastMm: likely.clearanceMm };
-      if (likely.verdict === "hits") return judged;
-      return stages.slice(1).reduce((so, of, v) => this.worse(so, of[i]!, variants[v + 1]!.off), judged);
+      return { stage, likely, verdict: likely.verdict, leastMm: likely.clearanceMm };
+    });
+    for (const { off } of this.ends) {
+      for (const [i, stage] of looked.at(off).entries())
+        if (so[i]!.likely.verdict !== "hits") so[i] = this.worse(so[i]!, stage, off);
+    }
+    this.lookBetween(so, looked, mostHalved);
+    return so;
+  }
+
+  /** The same, with where a failing bend begins to fail, and the leaf angles that each folds for around the likely one. */
+  judgeWhole(asked: readonly OrderStep[]): readonly RangedStep[] {
+    const order = this.folded(asked);
+    return this.judge(order, MOST_HALVED.answer).map((ranged, i): RangedStep => {
+      if (ranged.likely.verdict === "hits") return ranged;
+      const bend = ranged.stage.part.bends[ranged.stage.bend]!;
+      const failing = ranged.failing && this.firstFailing(order, i, ranged.failing);
+      const to = (way: 1 | -1) => leafAngleAt(bend, failing ? this.limit(order, i, failing, way) : way);
+      return { ...ranged, ...(failing && { failing }), foldsForDeg: [to(-1), to(1)] };
     });
   }
 
-  /** The same with the middles, and the leaf angles that each bend folds for around the likely one. */
-  judgeWhole(asked: readonly OrderStep[]): readonly RangedStep[] {
-    const order = this.folded(asked);
-    const between = isReckoned(this.part) ? [spring(0.5), spring(-0.5)] : [];
-    return this.judge(order, between).map((ranged, i): RangedStep => {
-      if (ranged.likely.verdict === "hits") return ranged;
-      const bend = ranged.stage.part.bends[ranged.stage.bend]!;
-      const to = (way: 1 | -1) => leafAngleAt(bend, ranged.failing ? this.limit(order, i, way) : way);
-      return { ...ranged, foldsForDeg: [to(-1), to(1)] };
-    });
+  /** Looks between the ends of the doubts, at the largest boxes first. */
+  private lookBetween(so: RangedStep[], looked: Looked, mostHalved: number): void {
+    const whole = wholeCell(this.part, this.brake);
+    const open: [cell: Cell, stages: readonly number[]][] = whole ? [[whole, [...so.keys()]]] : [];
+    for (let halvedSo = 0; ; halvedSo++) {
+      const next = open.shift();
+      if (!next) return;
+      const [cell, stages] = next;
+      const off = lookAt(cell);
+      const corners = cornersOf(cell).map((corner) => looked.at(corner));
+      const left = stages.filter((i) => {
+        if (so[i]!.verdict === "hits") return false;
+        const stage = looked.at(off)[i]!;
+        so[i] = this.worse(so[i]!, stage, off);
+        if (so[i].verdict === "hits") return false;
+        const moves = Math.max(...corners.map((at) => movedMm(stage, at[i]!)));
+        if (moves <= SEEN_MM) return false;
+        const wished = so[i].verdict === "clear" ? this.marginMm : 0;
+        if (this.staysClear(this.stepOf(stage), moves + wished, stage.brake)) return false;
+        if (halvedSo >= mostHalved) so[i] = { ...so[i], unseenMm: Math.max(so[i].unseenMm ?? 0, moves) };
+        return true;
+      });
+      if (left.length === 0 || halvedSo >= mostHalved) continue;
+      const between = (from: Off, to: Off) =>
+        Math.max(...left.map((i) => movedMm(looked.at(from)[i]!, looked.at(to)[i]!)));
+      for (const half of halved(cell, between)) open.push([half, left]);
+    }
+  }
+
+  /** Whether nothing is met while everything moves by so much. */
+  private staysClear({ clearanceMm, seat, flattens }: Step, byMm: Mm, brake: Brake): boolean {
+    if (clearanceMm !== undefined && clearanceMm < byMm) return false;
+    return flattens === true || clampKeepsOff(seat, this.machineFor(brake).clampAt(seat.noseSetbackMm), byMm);
   }
 
   /** The order with each hem folded as far as the leaf gets without meeting anything, in tenths of a degree. */
@@ -118,21 +158,29 @@ export class OverRange {
     };
   }
 
-  /** How far a bend's springback may go one way, as a share of its range. */
-  private limit(order: readonly OrderStep[], index: number, way: 1 | -1): number {
+  /** On the straight way from what is likely to where a bend fails, the first place where it does. */
+  private firstFailing(order: readonly OrderStep[], index: number, { off }: Failing): Failing {
+    const at = (share: number): Failing => {
+      const so = {
+        spring: share * off.spring,
+        noseSetbackMm: share * off.noseSetbackMm,
+        nose: share * off.nose,
+      };
+      const stage = this.stages(variantAt(this.part, this.brake, so), order)[index]!;
+      return { off: so, stage, step: this.stepOf(stage) };
+    };
+    return at(between(0, 1, (share) => at(share).step.verdict !== "hits").bad);
+  }
+
+  /** How far a bend's springback alone may go one way, as a share of its range. */
+  private limit(order: readonly OrderStep[], index: number, { off }: Failing, way: 1 | -1): number {
     const folds = (share: number) => {
       const stages = this.stages(variantAt(this.part, this.brake, spring(way * share)), order);
       return this.stepOf(stages[index]!).verdict !== "hits";
     };
-    const first = [0.5, 1].find((share) => !folds(share));
-    if (first === undefined) return way;
-    let [good, bad] = [first - 0.5, first];
-    for (let i = 0; i < HALVINGS; i++) {
-      const middle = (good + bad) / 2;
-      if (folds(middle)) good = middle;
-      else bad = middle;
-    }
-    return way * good;
+    const alone = off.noseSetbackMm === 0 && off.nose === 0 && off.spring * way > 0;
+    if (alone) return way * between(0, Math.abs(off.spring), folds).good;
+    return folds(1) ? way : way * between(0, 1, folds).good;
   }
 
   private stages({ off, part, brake }: Variant, order: readonly OrderStep[]): Stage[] {
@@ -140,17 +188,53 @@ export class OverRange {
       return stagesOf(part, brake, order);
     } catch (fault) {
       // A flat that a bend begun just leaves over as likely, and eats by a hundredth at one end: the likely part stands for it.
-      if (!(fault instanceof RangeError) || off.spring === 0) throw fault;
+      if (!(fault instanceof RangeError) || isLikely(off)) throw fault;
       return stagesOf(this.part, brake, order);
     }
   }
 
-  private stepOf(stage: Stage): Step {
-    const { brake } = stage;
-    const machine = this.machines.get(brake) ?? new Machine(brake, this.part.thicknessMm);
-    this.machines.set(brake, machine);
-    return judgeStage(stage, this.marginMm, machine);
+  private machineFor({ clamp }: Brake): Machine {
+    // Under a hem the clamp of the same brake lifts less: such a stage has a machine of its own.
+    const machine = this.machines.get(clamp) ?? new Machine({ ...this.brake, clamp }, this.part.thicknessMm);
+    this.machines.set(clamp, machine);
+    return machine;
   }
+
+  private stepOf(stage: Stage): Step {
+    const known = this.steps.get(stage);
+    if (known) return known;
+    const step = judgeStage(stage, this.marginMm, this.machineFor(stage.brake));
+    this.steps.set(stage, step);
+    return step;
+  }
+}
+
+/** The stages of one order wherever it was looked at. */
+class Looked {
+  private readonly known = new Map<string, readonly Stage[]>();
+
+  constructor(private readonly stagesAt: (off: Off) => readonly Stage[]) {}
+
+  at(off: Off): readonly Stage[] {
+    const key = `${off.spring} ${off.noseSetbackMm} ${off.nose}`;
+    const stages = this.known.get(key) ?? this.stagesAt(off);
+    this.known.set(key, stages);
+    return stages;
+  }
+}
+
+/** Closes in between a place that is good and one that is bad. */
+function between(good: number, bad: number, isGood: (at: number) => boolean) {
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (good + bad) / 2;
+    if (isGood(middle)) good = middle;
+    else bad = middle;
+  }
+  return { good, bad };
+}
+
+function isLikely({ spring, noseSetbackMm, nose }: Off): boolean {
+  return spring === 0 && noseSetbackMm === 0 && nose === 0;
 }
 
 function lesser(a: Mm | undefined, b: Mm | undefined): Mm | undefined {

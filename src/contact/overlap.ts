@@ -62,12 +62,10 @@ function boxesMeet(A: Features, B: Features): boolean {
 
 function bordersCross(A: Features, B: Features, at: Spot): boolean {
   for (let a = 0; a < A.segments; a++) {
-    const [x, y, ux, uy, length] = [A.segX[a]!, A.segY[a]!, A.segUx[a]!, A.segUy[a]!, A.segLength[a]!];
-    if (lineCrossesBorder(x, y, ux, uy, length, B, at)) return true;
+    if (lineCrossesBorder(lineOf(A, a), B, at)) return true;
   }
   for (let b = 0; b < B.segments; b++) {
-    const [x, y, ux, uy, length] = [B.segX[b]!, B.segY[b]!, B.segUx[b]!, B.segUy[b]!, B.segLength[b]!];
-    if (lineCrossesArcs(x, y, ux, uy, length, A, at)) return true;
+    if (lineCrossesArcs(lineOf(B, b), A, at)) return true;
   }
   if (A.hasCore && coreCrosses(A, B, at)) return true;
   if (B.hasCore && coreCrosses(B, A, at)) return true;
@@ -78,18 +76,25 @@ function bordersCross(A: Features, B: Features, at: Spot): boolean {
 function coreCrosses(A: Features, B: Features, at: Spot): boolean {
   const [dx, dy] = [A.coreX2 - A.coreX1, A.coreY2 - A.coreY1];
   const length = Math.sqrt(dx * dx + dy * dy);
-  return length > TOUCH && lineCrossesBorder(A.coreX1, A.coreY1, dx / length, dy / length, length, B, at);
+  const core = { x: A.coreX1, y: A.coreY1, ux: dx / length, uy: dy / length, length };
+  return length > TOUCH && lineCrossesBorder(core, B, at);
 }
 
-function lineCrossesBorder(
-  x: number,
-  y: number,
-  ux: number,
-  uy: number,
-  length: number,
-  B: Features,
-  at: Spot,
-): boolean {
+/** A straight edge by its start, direction and length. */
+interface Line {
+  readonly x: number;
+  readonly y: number;
+  readonly ux: number;
+  readonly uy: number;
+  readonly length: number;
+}
+
+function lineOf(F: Features, i: number): Line {
+  return { x: F.segX[i]!, y: F.segY[i]!, ux: F.segUx[i]!, uy: F.segUy[i]!, length: F.segLength[i]! };
+}
+
+function lineCrossesBorder(line: Line, B: Features, at: Spot): boolean {
+  const { x, y, ux, uy, length } = line;
   for (let b = 0; b < B.segments; b++) {
     const [bx, by, vx, vy] = [B.segX[b]!, B.segY[b]!, B.segUx[b]!, B.segUy[b]!];
     const from = ux * (by - y) - uy * (bx - x);
@@ -103,64 +108,33 @@ function lineCrossesBorder(
     at.y = y + t * uy;
     return true;
   }
-  return lineCrossesArcs(x, y, ux, uy, length, B, at);
+  return lineCrossesArcs(line, B, at);
 }
 
-function lineCrossesArcs(
-  x: number,
-  y: number,
-  ux: number,
-  uy: number,
-  length: number,
-  B: Features,
-  at: Spot,
-): boolean {
+function lineCrossesArcs(line: Line, B: Features, at: Spot): boolean {
   for (let b = 0; b < B.rounds; b++) {
-    const r = B.roundR[b]!;
-    if (
-      r > 0 &&
-      lineCrossesArc(
-        x,
-        y,
-        ux,
-        uy,
-        length,
-        B.roundX[b]!,
-        B.roundY[b]!,
-        r,
-        B.roundMx[b]!,
-        B.roundMy[b]!,
-        B.roundCos[b]!,
-        at,
-      )
-    ) {
-      return true;
-    }
+    if (B.roundR[b]! > 0 && lineCrossesArc(line, B, b, false, at)) return true;
   }
-  for (let b = 0; b < B.hollows; b++) {
-    const [r, mx, my] = [B.hollowR[b]!, B.hollowMx[b]!, B.hollowMy[b]!];
-    if (lineCrossesArc(x, y, ux, uy, length, B.hollowX[b]!, B.hollowY[b]!, r, mx, my, B.hollowCos[b]!, at))
-      return true;
-  }
+  for (let b = 0; b < B.hollows; b++) if (lineCrossesArc(line, B, b, true, at)) return true;
   return false;
 }
 
+/** Whether a line crosses round or hollow `b` of a body. */
 function lineCrossesArc(
-  x: number,
-  y: number,
-  ux: number,
-  uy: number,
-  length: number,
-  cx: number,
-  cy: number,
-  r: number,
-  mx: number,
-  my: number,
-  cosHalf: number,
+  { x, y, ux, uy, length }: Line,
+  B: Features,
+  b: number,
+  hollow: boolean,
   at: Spot,
 ): boolean {
+  const cx = hollow ? B.hollowX[b]! : B.roundX[b]!;
+  const cy = hollow ? B.hollowY[b]! : B.roundY[b]!;
+  const r = hollow ? B.hollowR[b]! : B.roundR[b]!;
   const off = ux * (cy - y) - uy * (cx - x);
   if (Math.abs(off) >= r - TOUCH) return false;
+  const mx = hollow ? B.hollowMx[b]! : B.roundMx[b]!;
+  const my = hollow ? B.hollowMy[b]! : B.roundMy[b]!;
+  const cosHalf = hollow ? B.hollowCos[b]! : B.roundCos[b]!;
   const foot = ux * (cx - x) + uy * (cy - y);
   const half = Math.sqrt(r * r - off * off);
   for (let side = -1; side <= 1; side += 2) {

@@ -94,9 +94,8 @@ export class SeatPieces {
     const { seat } = this;
     const { fromRad } = seat;
     const cutMm = Math.max(0, this.cutTan * Math.tan(fromRad / 2) - this.startX - slideAt(seat, fromRad));
-    const stands = this.moving.standAt(this.poses.begun);
-    if (!this.runFrom(F, stands, k, formed, cutMm, look.insetMm))
-      this.element(F, { side: "moving", k, formed }, look, "begun");
+    const element = { side: "moving", k, formed } as const;
+    if (!this.runFrom(F, element, "begun", cutMm, look.insetMm)) this.element(F, element, look, "begun");
   }
 
   /** Most that the moving side is shifted before it is turned, in the sweep or to the finished angle. */
@@ -126,15 +125,14 @@ export class SeatPieces {
     const { parts, insetMm, openCorners } = look;
     const strip = this.stripOf(side).standAt(side === "clamped" ? this.inThroat : this.poses[pose]);
     const { chain } = strip;
-    const flat = chain.flatNumber[k]!;
-    const freeEnd = k === chain.joints;
+    const of = { insetMm, flat: chain.flatNumber[k]!, freeEnd: k === chain.joints };
     F.clear();
     strip.walkTo(k - 1, formed);
     if (k === 0) {
       if (!(parts & FLAT)) return;
       // The clamped flat ends at its tangent line for good; the moving one's start is looked at by itself (movingStart).
       const start = openCorners || side === "clamped" ? 1 : 0;
-      strip.addStraight(F, chain.flatMm[0]!, insetMm, flat, start, freeEnd);
+      strip.addStraight(F, chain.flatMm[0]!, of, start);
       if (side === "moving" && pose === "rest") this.markCut(F, "pastZone");
       return;
     }
@@ -143,8 +141,7 @@ export class SeatPieces {
     if (jointFormed) {
       if (parts & JOINT) strip.addBend(F, k - 1, insetMm, openCorners ? (parts & FLAT ? 1 : 3) : 0);
       else strip.turnJoint(k - 1);
-      if (parts & FLAT)
-        strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, parts & JOINT ? 0 : corners, freeEnd);
+      if (parts & FLAT) strip.addStraight(F, chain.flatMm[k]!, of, parts & JOINT ? 0 : corners);
       // Where the bend zone takes the whole run before a bend, the bend's own start lies bare. Last of all, since the
       // first edges stand for the straight (overlap.ts).
       if (!openCorners && parts & JOINT && side === "moving" && this.runCutMm(k - 1, formed) > 0) {
@@ -156,41 +153,36 @@ export class SeatPieces {
     if (side === "moving" && pose === "rest" && (formed & ((1 << k) - 1)) === 0) this.markCut(F, "pastZone");
     const stripMm = chain.allowanceMm[k - 1]!;
     if ((parts & (JOINT | FLAT)) === (JOINT | FLAT)) {
-      strip.addStraight(F, stripMm + chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
+      strip.addStraight(F, stripMm + chain.flatMm[k]!, of, corners);
     } else if (parts & JOINT) {
-      strip.addStraight(F, stripMm, insetMm, flat, openCorners ? 3 : 0, false);
+      strip.addStraight(F, stripMm, { ...of, freeEnd: false }, openCorners ? 3 : 0);
     } else {
       strip.x += stripMm * strip.c;
       strip.y += stripMm * strip.s;
-      strip.addStraight(F, chain.flatMm[k]!, insetMm, flat, corners, freeEnd);
+      strip.addStraight(F, chain.flatMm[k]!, of, corners);
     }
   }
 
   /** Element k of the moving side as it lies at rest, without what is bend zone then. */
   movingAtRest(F: Features, k: number, formed: number, insetMm: number): void {
-    const stands = this.moving.standAt(this.poses.rest);
-    if (this.runFrom(F, stands, k, formed, Math.max(0, -this.startX), insetMm)) return;
-    this.element(F, { side: "moving", k, formed }, { ...FOR_CONTACT, insetMm });
+    const element = { side: "moving", k, formed } as const;
+    if (this.runFrom(F, element, "rest", Math.max(0, -this.startX), insetMm)) return;
+    this.element(F, element, { ...FOR_CONTACT, insetMm });
   }
 
-  /** Element k where `stands` is, less what of it lies in the first `cutMm` of the flat run; false where it is not in the run. */
-  private runFrom(
-    F: Features,
-    stands: Strip,
-    k: number,
-    formed: number,
-    cutMm: number,
-    insetMm: number,
-  ): boolean {
+  /** A moving element less what of it lies in the first `cutMm` of the flat run; false where it is not in the run. */
+  private runFrom(F: Features, { k, formed }: Element, pose: Pose, cutMm: number, insetMm: number): boolean {
     const endMm = this.runMm(k, formed);
     if (endMm === 0) return false;
     const fromMm = Math.max(cutMm, k === 0 ? 0 : this.runMm(k - 1, formed));
     F.clear();
     if (fromMm >= endMm) return true;
+    const stands = this.moving.standAt(this.poses[pose]);
     const { chain } = stands;
     stands.walkTo(-1, 0);
     stands.x += fromMm;
-    stands.addStraight(F, endMm - fromMm, insetMm, chain.flatNumber[k]!, 0, k === chain.joints);
+    const of = { insetMm, flat: chain.flatNumber[k]!, freeEnd: k === chain.joints };
+    stands.addStraight(F, endMm - fromMm, of, 0);
     return true;
   }
 
@@ -264,10 +256,11 @@ export class SeatPieces {
       return;
     }
     const middle = -Math.PI / 2 + seat.angleRad / 2;
-    const [mx, my, half] = [Math.cos(middle), Math.sin(middle), Math.cos(seat.angleRad / 2)];
     const r = seat.insideRadiusMm;
-    F.addRound(x, y + T + r, r + T - FACE_INSET_MM, mx, my, half, tag);
-    F.addHollow(x, y + T + r, r + FACE_INSET_MM, mx, my, half, tag);
+    const cosHalf = Math.cos(seat.angleRad / 2);
+    const arc = { x, y: y + T + r, mx: Math.cos(middle), my: Math.sin(middle), cosHalf };
+    F.addRound(arc, r + T - FACE_INSET_MM, tag);
+    F.addHollow(arc, r + FACE_INSET_MM, tag);
   }
 
   private markCut(F: Features, rule: Features["cutRule"]): void {

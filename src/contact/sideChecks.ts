@@ -5,7 +5,6 @@
  */
 import type { Seat } from "../motion/seat.ts";
 import type { Swing } from "../motion/swing.ts";
-import type { Mm } from "../units/quantity.ts";
 import { outOfTheWay } from "./blockedHeights.ts";
 import { FOR_CONTACT, type Side } from "./element.ts";
 import type { Features } from "./features.ts";
@@ -173,10 +172,10 @@ export class SideChecks {
   }
 
   /** Whether a box of sheet blocks no height of sheet or clamp (blockedHeights.ts). */
-  blocksNoHeight(minX: Mm, minY: Mm, maxY: Mm): boolean {
+  blocksNoHeight(box: Pick<Features, "minX" | "minY" | "maxY">): boolean {
     const { liftMm } = this.machine.brake;
-    for (const body of this.clamp) if (!outOfTheWay(body, -1, liftMm, minX, minY, maxY)) return false;
-    for (const body of this.still) if (!outOfTheWay(body, 1, liftMm, minX, minY, maxY)) return false;
+    for (const body of this.clamp) if (!outOfTheWay(body, -1, liftMm, box)) return false;
+    for (const body of this.still) if (!outOfTheWay(body, 1, liftMm, box)) return false;
     return true;
   }
 

@@ -6,9 +6,9 @@ import type { Brake } from "../brake/brake.ts";
 import type { Flattening } from "../motion/hemStrokes.ts";
 import { holdFault } from "../motion/holds.ts";
 import { type Seat, seatFor } from "../motion/seat.ts";
-import type { Stage } from "../motion/stages.ts";
+import type { BendInTurn, Stage } from "../motion/stages.ts";
 import { formedJoints } from "../part/chain.ts";
-import type { End, Part } from "../part/part.ts";
+import type { Part } from "../part/part.ts";
 import type { Point } from "../plane/point.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { ClearanceChecks, noClearance } from "./clearance.ts";
@@ -54,13 +54,11 @@ export interface Step {
   readonly verdict: Verdict;
 }
 
-/** Judges `bend` (from 0) made with the `clamped` end in the throat after the bends in `bendsDone` (bend 1 in bit 0). */
+/** Judges one bend of a part. */
 export function judgeStep(
   part: Part,
   brake: Brake,
-  bendsDone: number,
-  bend: number,
-  clamped: End,
+  { bendsDone, bend, clamped }: BendInTurn,
   marginMm: Mm,
   machine: Machine = new Machine(brake, part.thicknessMm),
 ): Step {

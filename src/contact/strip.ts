@@ -4,6 +4,7 @@
  * Placed by a rigid map (mirrored for the side in the throat) into the frame of the leaf's pivot. Exact.
  */
 import type { Chain } from "../part/chain.ts";
+import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { Features } from "./features.ts";
 
@@ -40,6 +41,14 @@ export function turnedPlacement(startX: Mm, startY: Mm, cosTurn: number, sinTurn
     yy: cosTurn,
     mirrored: false,
   };
+}
+
+/** How a straight is laid out: how far in from its faces, and its flat. */
+interface StraightLook {
+  readonly insetMm: Mm;
+  readonly flat: number;
+  /** It ends the part. */
+  readonly freeEnd: boolean;
 }
 
 /** The clamped side: x of the chain leads into the throat. */
@@ -153,8 +162,9 @@ export class Strip {
     const [px, py] = [this.placeX(cx, cy), this.placeY(cx, cy)];
     const { xx, xy, yx, yy } = this.place;
     const [qx, qy] = [xx * mx + xy * my, yx * mx + yy * my];
-    F.addRound(px, py, r + T - insetMm, qx, qy, ch, tag | OUTSIDE_OF_BEND);
-    F.addHollow(px, py, r + insetMm, qx, qy, ch, tag | INSIDE_OF_BEND);
+    const arc = { x: px, y: py, mx: qx, my: qy, cosHalf: ch };
+    F.addRound(arc, r + T - insetMm, tag | OUTSIDE_OF_BEND);
+    F.addHollow(arc, r + insetMm, tag | INSIDE_OF_BEND);
     if (ends & 1) this.addCrossSection(F, up, insetMm, tag, true);
     this.turnJoint(j);
     if (ends & 2) this.addCrossSection(F, up, insetMm, tag, false);
@@ -165,8 +175,8 @@ export class Strip {
     this.addCrossSection(F, this.chain.turn[j]!, insetMm, this.chain.bendNumber[j]! << 2, true);
   }
 
-  /** Adds `length` of straight sheet from the point walked to, and walks over it. */
-  addStraight(F: Features, length: Mm, insetMm: Mm, flat: number, ends: number, freeEnd: boolean): void {
+  /** Adds `length` of straight sheet from the point walked to, and walks over it; `ends` looked at: 1 near, 2 far, 3 both. */
+  addStraight(F: Features, length: Mm, { insetMm, flat, freeEnd }: StraightLook, ends: number): void {
     const T = this.thicknessMm;
     const tag = (flat << 2) | FACE_OF_FLAT;
     // Along the sheet and up from its under face, as placed.
@@ -182,11 +192,11 @@ export class Strip {
     const y2 = y1 + length * uy;
     const over = T - insetMm;
     if (mirrored) {
-      F.addEdge(x2 + insetMm * vx, y2 + insetMm * vy, -ux, -uy, length, tag);
-      F.addEdge(x1 + over * vx, y1 + over * vy, ux, uy, length, tag);
+      F.addEdge({ x: x2 + insetMm * vx, y: y2 + insetMm * vy, ux: -ux, uy: -uy, length: length }, tag);
+      F.addEdge({ x: x1 + over * vx, y: y1 + over * vy, ux: ux, uy: uy, length: length }, tag);
     } else {
-      F.addEdge(x1 + insetMm * vx, y1 + insetMm * vy, ux, uy, length, tag);
-      F.addEdge(x2 + over * vx, y2 + over * vy, -ux, -uy, length, tag);
+      F.addEdge({ x: x1 + insetMm * vx, y: y1 + insetMm * vy, ux: ux, uy: uy, length: length }, tag);
+      F.addEdge({ x: x2 + over * vx, y: y2 + over * vy, ux: -ux, uy: -uy, length: length }, tag);
     }
     F.setCore(x1 + (T / 2) * vx, y1 + (T / 2) * vy, x2 + (T / 2) * vx, y2 + (T / 2) * vy);
     // Across the sheet, counter-clockwise: up at the far end, down at the near one, the other way round when mirrored.
@@ -195,21 +205,27 @@ export class Strip {
       const from = mirrored ? insetMm : over;
       F.addCorner(x1 + insetMm * vx, y1 + insetMm * vy, tag);
       F.addCorner(x1 + over * vx, y1 + over * vy, tag);
-      F.addEdge(x1 + from * vx, y1 + from * vy, -way * vx, -way * vy, T - 2 * insetMm, tag);
+      F.addEdge(
+        { x: x1 + from * vx, y: y1 + from * vy, ux: -way * vx, uy: -way * vy, length: T - 2 * insetMm },
+        tag,
+      );
     }
     if (!freeEnd && !(ends & 2)) return;
     const endTag = freeEnd ? (flat << 2) | END_OF_FLAT : tag;
     const from = mirrored ? over : insetMm;
     F.addCorner(x2 + insetMm * vx, y2 + insetMm * vy, endTag);
     F.addCorner(x2 + over * vx, y2 + over * vy, endTag);
-    F.addEdge(x2 + from * vx, y2 + from * vy, way * vx, way * vy, T - 2 * insetMm, endTag);
+    F.addEdge(
+      { x: x2 + from * vx, y: y2 + from * vy, ux: way * vx, uy: way * vy, length: T - 2 * insetMm },
+      endTag,
+    );
   }
 
   /** The cross-section where the first flat starts: its edge toward the bend and the two corners. */
   addStart(F: Features, insetMm: Mm, flat: number): void {
     const T = this.thicknessMm;
     const tag = (flat << 2) | FACE_OF_FLAT;
-    this.addFace(F, 0, T - insetMm, 0, insetMm, tag);
+    this.addFace(F, { x: 0, y: T - insetMm }, { x: 0, y: insetMm }, tag);
     F.addCorner(this.placeX(0, insetMm), this.placeY(0, insetMm), tag);
     F.addCorner(this.placeX(0, T - insetMm), this.placeY(0, T - insetMm), tag);
   }
@@ -222,16 +238,20 @@ export class Strip {
     F.addCorner(this.placeX(lowX, lowY), this.placeY(lowX, lowY), bendTag | under);
     F.addCorner(this.placeX(highX, highY), this.placeY(highX, highY), bendTag | over);
     // The material lies past the near cross-section and before the far one.
-    if (near) this.addFace(F, highX, highY, lowX, lowY, bendTag | under);
-    else this.addFace(F, lowX, lowY, highX, highY, bendTag | under);
+    const [low, high] = [
+      { x: lowX, y: lowY },
+      { x: highX, y: highY },
+    ];
+    if (near) this.addFace(F, high, low, bendTag | under);
+    else this.addFace(F, low, high, bendTag | under);
   }
 
-  private addFace(F: Features, x1: Mm, y1: Mm, x2: Mm, y2: Mm, tag: number): void {
+  private addFace(F: Features, from: Point, to: Point, tag: number): void {
     const [ax, ay, bx, by] = [
-      this.placeX(x1, y1),
-      this.placeY(x1, y1),
-      this.placeX(x2, y2),
-      this.placeY(x2, y2),
+      this.placeX(from.x, from.y),
+      this.placeY(from.x, from.y),
+      this.placeX(to.x, to.y),
+      this.placeY(to.x, to.y),
     ];
     // Mirroring swaps the side on which the material lies.
     if (this.place.mirrored) F.addSegment(bx, by, ax, ay, tag);

@@ -13,6 +13,13 @@ export interface PictureSize {
   readonly highMm: Mm;
 }
 
+/** What a step has on paper: width between the margins, its picture, height of its words. */
+export interface StepSpace {
+  readonly widthMm: Mm;
+  readonly picture: PictureSize;
+  readonly wordsMm: Mm;
+}
+
 export interface SheetStyle {
   readonly titleMm: Mm;
   readonly answerMm: Mm;

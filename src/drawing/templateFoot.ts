@@ -28,7 +28,7 @@ export function footMarks(
   const { marks: key, widthMm: keyWidth } = pageKey(size, tile, spread);
   const left = PRINTER_MARGIN_MM + side + 5;
   const width = size.widthMm - PRINTER_MARGIN_MM - left - (keyWidth === 0 ? 0 : keyWidth + 5);
-  return [...checkSquare(side, units), ...key, ...footWords(left, width, name, units, tile, spread)];
+  return [...checkSquare(side, units), ...key, ...footWords({ left, width }, name, units, tile, spread)];
 }
 
 function checkSquare(side: Mm, units: "mm" | "in"): readonly Mark[] {
@@ -59,8 +59,7 @@ function checkSquare(side: Mm, units: "mm" | "in"): readonly Mark[] {
 }
 
 function footWords(
-  left: Mm,
-  width: Mm,
+  { left, width }: { readonly left: Mm; readonly width: Mm },
   name: string,
   units: "mm" | "in",
   tile: Tile,

@@ -23,7 +23,21 @@ const PART_LENGTHS = [
   "doubts.*",
   "cutOuts.*.across.*",
   "cutOuts.*.along.*",
+  ...["width", "depth", "gap", "corners.tab", "corners.insideRadius"].map((key) => `box.${key}`),
+  ...["left", "right", "front", "back"].flatMap((side) =>
+    ["", ".height", ".insideRadius", ".lips.*.size", ".lips.*.insideRadius"].map(
+      (key) => `box.walls.${side}${key}`,
+    ),
+  ),
+  ...["size", "from", "to", "insideRadius", "lips.*.size", "lips.*.insideRadius"].map(
+    (key) => `ends.*.${key}`,
+  ),
+  "spans.*.from",
+  "spans.*.to",
+  "pattern.bends.*.insideRadius",
 ];
+const PART_CORNERS = ["pattern.outline.*.*", "pattern.holes.*.*.*", "pattern.bends.*.line.*.*"];
+const ORDER_LENGTHS = ["fingers.*.width", "fingers.*.from", "placed"];
 const BRAKE_LENGTHS = [
   "lift",
   "length",
@@ -39,6 +53,7 @@ const BRAKE_LENGTHS = [
     (key) => `clamp.${key}`,
   ),
   ...["holderBack", "holderHeight", "holderDepth"].map((key) => `clamp.${key}`),
+  ...["length", "fingerGap", "fingers.*.width"].map((key) => `clamp.${key}`),
 ];
 const BRAKE_CORNERS = [
   "clamp.profiles.*.*.*",
@@ -100,8 +115,9 @@ const JOB: Pick<Switch, "lengths" | "corners"> = {
     "finishByHand.*.filler",
     ...under("part", PART_LENGTHS),
     ...under("brake", BRAKE_LENGTHS),
+    ...under("order.*", ORDER_LENGTHS),
   ]),
-  corners: new Set(under("brake", BRAKE_CORNERS)),
+  corners: new Set([...under("part", PART_CORNERS), ...under("brake", BRAKE_CORNERS), "order.*.clampedAt.*"]),
 };
 const BRAKE: Pick<Switch, "lengths" | "corners"> = {
   lengths: new Set(BRAKE_LENGTHS),

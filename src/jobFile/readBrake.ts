@@ -145,7 +145,10 @@ function readNoseSetback(reading: Reading, written: number | string): "auto" | "
   return noseSetbackMm;
 }
 
-/** How far off overbend, nose setback and nose radius may be, either way; a doubted nose is read twice more. */
+/** A doubted nose radius is tried in steps of this. */
+const NOSE_STEP_MM: Mm = 0.02;
+
+/** How far off overbend, nose setback and nose radius may be, either way; a doubted nose is read anew for each step. */
 function readDoubts(reading: Reading, { doubts = {}, clamp: file }: BrakeFile, clamp: Clamp): BrakeDoubts {
   const { overbend, setback, noseRadius } = doubts;
   const overbendDeg =
@@ -172,15 +175,19 @@ function readDoubts(reading: Reading, { doubts = {}, clamp: file }: BrakeFile, c
       noseRadius,
       "left out, since the profile's own rounding is taken",
     );
+  const either = Math.ceil(radiusMm / NOSE_STEP_MM);
   const clamps =
     radiusMm > 0 && reading.problems.length === 0
-      ? [-radiusMm, radiusMm].map((mm) => readClamp(reading, { ...file, noseRadius: `${bareMm + mm} mm` }))
+      ? Array.from({ length: 2 * either + 1 }, (_, i) => {
+          const mm = bareMm + ((i - either) / either) * radiusMm;
+          return i === either ? clamp : readClamp(reading, { ...file, noseRadius: `${mm} mm` });
+        })
       : [];
-  const [sharper, rounder] = clamps;
   return {
     ...(overbendDeg !== undefined && { overbendDeg }),
     ...(noseSetbackMm !== undefined && { noseSetbackMm }),
-    ...(sharper && rounder && { noseRadius: { mm: radiusMm, clamps: [sharper, rounder] } }),
+    ...(clamps.length > 0 &&
+      clamps.every((one) => one !== undefined) && { noseRadius: { mm: radiusMm, clamps } }),
   };
 }
 

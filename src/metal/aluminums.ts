@@ -22,34 +22,34 @@ const FIRM_ALUMINUM = { springback: { row: "AlSiMgMn", softer: "Al99.0" } } as c
 const SOFT_AIRCRAFT = { springback: { row: "AlCuMg1", softer: "Al99.0" } } as const;
 
 export const ALUMINUMS: readonly TabulatedMetal[] = [
-  { ...aluminum("1100-O", [5, 13], 10, 2710, SOFT_K, radii.radii1100O), ...SOFT_ALUMINUM },
-  { ...aluminum("1100-H14", [17, 18], 10, 2710, SOFT_K, radii.radii1100H14), ...SOFT_ALUMINUM },
+  { ...aluminum("1100-O", [5, 13], [10, 2710], SOFT_K, radii.radii1100O), ...SOFT_ALUMINUM },
+  { ...aluminum("1100-H14", [17, 18], [10, 2710], SOFT_K, radii.radii1100H14), ...SOFT_ALUMINUM },
   {
-    ...aluminum("1050-H14", [15, 16], 10, 2705, SOFT_K, {
+    ...aluminum("1050-H14", [15, 16], [10, 2705], SOFT_K, {
       ...radii.radii1100H14,
       source: `${radii.radii1100H14.source}: as 1100-H14`,
     }),
     ...SOFT_ALUMINUM,
   },
-  { ...aluminum("3003-O", [6, 16], 10, 2730, SOFT_K, radii.radii3003O), ...SOFT_ALUMINUM },
-  { ...aluminum("3003-H14", [21, 22], 10, 2730, SOFT_K, radii.radii3003H14), ...FIRM_ALUMINUM },
+  { ...aluminum("3003-O", [6, 16], [10, 2730], SOFT_K, radii.radii3003O), ...SOFT_ALUMINUM },
+  { ...aluminum("3003-H14", [21, 22], [10, 2730], SOFT_K, radii.radii3003H14), ...FIRM_ALUMINUM },
   {
-    ...aluminum("5052-O", [13, 28], 10.2, 2680, SOFT_K, radii.radii5052O),
+    ...aluminum("5052-O", [13, 28], [10.2, 2680], SOFT_K, radii.radii5052O),
     otherRadii: radii.other5052O,
     ...SOFT_ALUMINUM,
   },
   {
-    ...aluminum("5052-H32", [28, 33], 10.2, 2680, SOFT_K, radii.radii5052H32),
+    ...aluminum("5052-H32", [28, 33], [10.2, 2680], SOFT_K, radii.radii5052H32),
     otherRadii: radii.other5052H32,
     ...FIRM_ALUMINUM,
   },
   {
-    ...aluminum("5052-H34", [31, 38], 10.2, 2680, SOFT_K, radii.radii5052H34),
+    ...aluminum("5052-H34", [31, 38], [10.2, 2680], SOFT_K, radii.radii5052H34),
     otherRadii: radii.other5052H34,
     ...FIRM_ALUMINUM,
   },
   {
-    ...aluminum("5754-H22", [22, 35], 10.2, 2660, SOFT_K, radii.radii5754H22),
+    ...aluminum("5754-H22", [22, 35], [10.2, 2660], SOFT_K, radii.radii5754H22),
     ...FIRM_ALUMINUM,
     sources: {
       ...ALUMINUM_SOURCES,
@@ -59,22 +59,22 @@ export const ALUMINUMS: readonly TabulatedMetal[] = [
     },
   },
   {
-    ...aluminum("6061-O", [8, 18], 10, 2700, SOFT_K, radii.radii6061O),
+    ...aluminum("6061-O", [8, 18], [10, 2700], SOFT_K, radii.radii6061O),
     otherRadii: radii.other6061O,
     ...SOFT_ALUMINUM,
   },
   {
-    ...aluminum("6061-T4", [21, 35], 10, 2700, AIRCRAFT_K, radii.radii6061T4),
+    ...aluminum("6061-T4", [21, 35], [10, 2700], AIRCRAFT_K, radii.radii6061T4),
     otherRadii: radii.other6061T4,
     ...FIRM_ALUMINUM,
   },
   {
-    ...aluminum("6061-T6", [40, 45], 10, 2700, AIRCRAFT_K, radii.radii6061T6),
+    ...aluminum("6061-T6", [40, 45], [10, 2700], AIRCRAFT_K, radii.radii6061T6),
     otherRadii: radii.other6061T6,
     springback: { row: "AlSiMgMn" },
   },
   {
-    ...aluminum("6082-T6", [41, 48], 10.1, 2700, AIRCRAFT_K, radii.radii6082T6),
+    ...aluminum("6082-T6", [41, 48], [10.1, 2700], AIRCRAFT_K, radii.radii6082T6),
     springback: { row: "AlSiMgMn" },
     sources: {
       ...ALUMINUM_SOURCES,
@@ -84,18 +84,18 @@ export const ALUMINUMS: readonly TabulatedMetal[] = [
     },
   },
   {
-    ...aluminum("2024-O", [11, 27], 10.6, 2780, SOFT_K, radii.radii2024O),
+    ...aluminum("2024-O", [11, 27], [10.6, 2780], SOFT_K, radii.radii2024O),
     otherRadii: radii.other2024O,
     ...SOFT_AIRCRAFT,
   },
   {
-    ...aluminum("2024-T3", [50, 70], 10.6, 2780, AIRCRAFT_K, radii.radii2024T3),
+    ...aluminum("2024-T3", [50, 70], [10.6, 2780], AIRCRAFT_K, radii.radii2024T3),
     otherRadii: radii.other2024T3,
   },
-  aluminum("2024-T4", [47, 68], 10.6, 2780, AIRCRAFT_K, radii.radii2024T4),
-  { ...aluminum("7075-O", [15, 33], 10.4, 2810, SOFT_K, radii.radii7075O), ...SOFT_AIRCRAFT },
+  aluminum("2024-T4", [47, 68], [10.6, 2780], AIRCRAFT_K, radii.radii2024T4),
+  { ...aluminum("7075-O", [15, 33], [10.4, 2810], SOFT_K, radii.radii7075O), ...SOFT_AIRCRAFT },
   {
-    ...aluminum("7075-T6", [73, 83], 10.4, 2810, AIRCRAFT_K, radii.radii7075T6),
+    ...aluminum("7075-T6", [73, 83], [10.4, 2810], AIRCRAFT_K, radii.radii7075T6),
     otherRadii: radii.other7075T6,
   },
 ];
@@ -103,8 +103,7 @@ export const ALUMINUMS: readonly TabulatedMetal[] = [
 function aluminum(
   name: string,
   [yieldKsi, ultimateKsi]: readonly [number, number],
-  modulus1000Ksi: number,
-  densityKgM3: number,
+  [modulus1000Ksi, densityKgM3]: readonly [number, number],
   { kFactor, kSource }: StartingK,
   table: RadiusTable,
 ): TabulatedMetal {

@@ -7,7 +7,7 @@
 import type { Brake } from "../brake/brake.ts";
 import { type Chain, formedJoints } from "../part/chain.ts";
 import { facesOf } from "../part/faces.ts";
-import type { End, Part } from "../part/part.ts";
+import type { Part } from "../part/part.ts";
 import { mirroredOutline, movedOutline, turnedOutline } from "../plane/move.ts";
 import type { Edge, Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
@@ -15,7 +15,7 @@ import { type Mm, type Rad, toRad } from "../units/quantity.ts";
 import type { Flattening } from "./hemStrokes.ts";
 import { type Seat, seatFor } from "./seat.ts";
 import { slideAt } from "./slide.ts";
-import type { Stage } from "./stages.ts";
+import type { BendInTurn, Stage } from "./stages.ts";
 
 export interface Scene {
   readonly clamp: readonly Outline[];
@@ -26,16 +26,11 @@ export interface Scene {
   readonly sheet: Outline;
 }
 
-/**
- * The scene while `bend` (from 0) is being made with the `clamped` end in the throat.
- * `bendsDone` is the set of bends made before, bend 1 in bit 0.
- */
+/** The scene while a bend is being made. */
 export function sceneAt(
   part: Part,
   brake: Brake,
-  bendsDone: number,
-  bend: number,
-  clamped: End,
+  { bendsDone, bend, clamped }: BendInTurn,
   leafAngleRad: Rad,
 ): Scene {
   const seat = seatFor(part, brake, bend, clamped);
@@ -54,7 +49,7 @@ export function stageScene(stage: Stage, leafAngleRad: Rad): Scene {
   if (stage.hem !== undefined && stage.hem !== "fold" && stage.hem.flattening)
     return hemScene(stage, stage.hem.flattening);
   const sheetRad = Math.max(leafAngleRad, toRad(begun?.fromDeg ?? 0));
-  const scene = sceneAt(part, brake, bendsDone, bend, clamped, sheetRad);
+  const scene = sceneAt(part, brake, { bendsDone, bend, clamped }, sheetRad);
   if (sheetRad === leafAngleRad) return scene;
   return { ...scene, leaf: turnedOutline(brake.leaf.outline, brake.leaf.pivot, leafAngleRad) };
 }

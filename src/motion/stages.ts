@@ -19,7 +19,15 @@ export interface OrderStep {
   readonly foldDeg?: Deg;
 }
 
-export interface Stage extends OrderStep {
+/** A bend as an order comes to it; bends count from 0. */
+export interface BendInTurn {
+  /** Bends made before, bend 1 in bit 0. */
+  readonly bendsDone: number;
+  readonly bend: number;
+  readonly clamped: End;
+}
+
+export interface Stage extends OrderStep, BendInTurn {
   /** The part with bends left part way as they are then; a bend that is begun counts with the angle it is left at. */
   readonly part: Part;
   readonly brake: Brake;

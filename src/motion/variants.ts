@@ -18,8 +18,8 @@ export interface Off {
   readonly spring: number;
   /** The nose stands so much farther back than set. */
   readonly noseSetbackMm: Mm;
-  /** The nose is sharper (−1) or rounder (1) by all of its doubt. */
-  readonly nose: -1 | 0 | 1;
+  /** The nose is sharper (−1) or rounder (1) by all of its doubt, or by a share of it. */
+  readonly nose: number;
 }
 
 export interface Variant {
@@ -66,9 +66,12 @@ export function leafAngleAt({ overbendDeg, overbendRangeDeg }: Bend, spring: num
   return overbendDeg + Math.abs(spring) * ((spring < 0 ? low : high) - overbendDeg);
 }
 
-function brakeAt(brake: Brake, nose: Off["nose"]): Brake {
+/** With the nearest of the clamps that stand for the doubt of the nose. */
+function brakeAt(brake: Brake, nose: number): Brake {
   const clamps = brake.doubts?.noseRadius?.clamps;
-  return nose === 0 || !clamps ? brake : { ...brake, clamp: clamps[nose < 0 ? 0 : 1] };
+  const asSaid = ((clamps?.length ?? 1) - 1) / 2;
+  const at = Math.round(asSaid * (1 + nose));
+  return at === asSaid || !clamps ? brake : { ...brake, clamp: clamps[at]! };
 }
 
 function variantOn(part: Part, brake: Brake, off: Off, on: Brake): Variant {

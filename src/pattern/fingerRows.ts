@@ -81,20 +81,9 @@ export function zonesOf({ blocked, brake }: RowQuestion): Interval[] {
 }
 
 /** The first finger: it leaves no more than the gap bare at the left end of the first line. */
-function firstPlaces(
-  { lines, gapMm, stock }: RowQuestion,
-  zones: readonly Interval[],
-  width: number,
-): Reach[] {
-  const line = lines[0]!;
-  return placesIn(
-    zones,
-    stock[width]!.widthMm,
-    { from: -Infinity, to: line.from + gapMm },
-    width,
-    undefined,
-    line,
-  );
+function firstPlaces(question: RowQuestion, zones: readonly Interval[], width: number): Reach[] {
+  const starts = { from: -Infinity, to: question.lines[0]!.from + question.gapMm };
+  return placesIn(question, zones, width, starts);
 }
 
 /** Where the last of just these fingers may end, whatever their order. */
@@ -127,33 +116,32 @@ export function nextPlaces(
   reach: Reach,
   width: number,
 ): Reach[] {
-  const { lines, gapMm, stock } = question;
+  const { lines, gapMm } = question;
   const { ends } = reach;
-  const widthMm = stock[width]!.widthMm;
-  const found = placesIn(zones, widthMm, { from: ends.from, to: ends.to + gapMm }, width, reach, lines[0]!);
+  const found = placesIn(question, zones, width, { from: ends.from, to: ends.to + gapMm }, reach);
   for (const [i, line] of lines.entries()) {
     const next = lines[i + 1];
     // From here on all of this line is held down or short enough to stay bare: on to the next line.
     const from = Math.max(ends.from, line.to - gapMm);
     if (!next || from > ends.to + SAME_MM || from > next.from + gapMm) continue;
     const past: Reach = { ...reach, ends: { from, to: ends.to } };
-    found.push(...placesIn(zones, widthMm, { from, to: next.from + gapMm }, width, past, lines[0]!));
+    found.push(...placesIn(question, zones, width, { from, to: next.from + gapMm }, past));
   }
   return found;
 }
 
 /** Places for a finger whose left side lies in `starts`, one interval a zone. It must reach past the first line's start. */
 function placesIn(
+  { stock, lines }: RowQuestion,
   zones: readonly Interval[],
-  widthMm: Mm,
-  starts: Interval,
   width: number,
-  before: Reach | undefined,
-  line: Interval,
+  starts: Interval,
+  before?: Reach,
 ): Reach[] {
+  const { widthMm } = stock[width]!;
   return zones.flatMap(({ from, to }) => {
     const [low, high] = [Math.max(from, starts.from), Math.min(to - widthMm, starts.to)];
-    const least = before ? low : Math.max(low, line.from - widthMm);
+    const least = before ? low : Math.max(low, lines[0]!.from - widthMm);
     if (least > high + SAME_MM) return [];
     return [{ ends: { from: least + widthMm, to: Math.max(least, high) + widthMm }, width, before }];
   });

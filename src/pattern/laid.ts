@@ -128,9 +128,9 @@ export function laidArc(
   const [inner, outer] = [arc.insideRadiusMm + insetMm, arc.insideRadiusMm + thicknessMm - insetMm];
   const middle = arc.startRad + (arc.way * (turnedRad.from + turnedRad.to)) / 2;
   const [mx, my] = [Math.cos(middle), Math.sin(middle)];
-  const half = Math.cos((turnedRad.to - turnedRad.from) / 2);
-  features.addRound(x, y, outer, mx, my, half, 0);
-  features.addHollow(x, y, inner, mx, my, half, 0);
+  const cosHalf = Math.cos((turnedRad.to - turnedRad.from) / 2);
+  features.addRound({ x, y, mx, my, cosHalf }, outer, 0);
+  features.addHollow({ x, y, mx, my, cosHalf }, inner, 0);
   for (const end of ["from", "to"] as const) {
     const at = arc.startRad + arc.way * turnedRad[end];
     const [dx, dy] = [Math.cos(at), Math.sin(at)];

@@ -71,6 +71,11 @@ export class Setups {
     return setup;
   }
 
+  /** The same as another stroke's of the same lines. */
+  like({ base, set, row }: Setup): Setup {
+    return this.of(this.bases[base.number]!, set, row);
+  }
+
   /** The brake placed as best it can be, with the fewest fingers that would hold the lines if nothing were in their way. */
   roughly(): Setup {
     const [tooling] = placedBrakes(this.plan, this.along) as [Tooling];

@@ -81,20 +81,39 @@ export class StrokeJudge {
     this.handling = new SharedHandling(this.elements, machine, this.fingers);
   }
 
-  /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
-  held(made: BendSet, wished: readonly FingerSet[]): readonly HeldStroke[] {
-    const { seat } = this.elements;
-    if (seat.sweepRad < seat.overbendRad) return [];
-    const state = this.begun(made);
-    if (!state || this.meetsItself(state)) return [];
+  /**
+   * All ways to make the stroke after some bends, rows of the `wished` sets among them, no finger in the `barred` stations; none
+   * where it can't be made.
+   */
+  held(made: BendSet, wished: readonly FingerSet[], barred: readonly Interval[] = []): readonly HeldStroke[] {
+    const state = this.swings(made);
+    if (!state) return [];
+    const blocked = merged([...this.blockedFor(state), ...barred]);
     for (const base of this.setups.bases) {
       if (this.meetsBrake(state, base)) continue;
       const held = this.along.fingers
-        ? this.onFingers(state, base, wished)
+        ? this.onFingers(state, base, blocked, wished)
         : this.onRows(state, [this.setups.of(base, [], [])]);
       if (held.length > 0) return held;
     }
     return [];
+  }
+
+  /** Stations where no finger can stand after some bends. */
+  barred(made: BendSet): readonly Interval[] {
+    const state = this.swings(made);
+    return state ? this.blockedFor(state) : [];
+  }
+
+  /** The stroke in a given setup, its fingers in stations that are free; undefined where it can't be made so. */
+  allows(made: BendSet, setup: Setup): HeldStroke | undefined {
+    const state = this.swings(made);
+    const own = this.setups.like(setup);
+    if (!state || this.meetsBrake(state, own.base)) return undefined;
+    const stands = this.blockedFor(state).every((block) =>
+      own.fingers.every(({ from, to }) => to <= block.from || from >= block.to),
+    );
+    return stands ? this.onRows(state, [own])[0] : undefined;
   }
 
   /** Least distance during the stroke; exact where it is less than `enoughMm`, else that or more. */
@@ -157,6 +176,13 @@ export class StrokeJudge {
     return state && !shortOf(state, this.rules) ? state : undefined;
   }
 
+  /** The same where the leaf swings far enough and the part doesn't meet itself. */
+  private swings(made: BendSet): StrokeState | undefined {
+    const { seat } = this.elements;
+    const state = seat.sweepRad < seat.overbendRad ? undefined : this.begun(made);
+    return state && !this.meetsItself(state) ? state : undefined;
+  }
+
   /** The row of fewest fingers that meets nothing, whatever else is in the way; undefined where there are no fingers. */
   private freeRow(state: StrokeState): FreeRow | undefined {
     const [first] = this.setups.bases;
@@ -217,8 +243,12 @@ export class StrokeJudge {
       .of(clamped.number, () => lookAtEachOther(this.anyContact(), moving, clamped));
   }
 
-  private onFingers(state: StrokeState, base: Base, wished: readonly FingerSet[]): readonly HeldStroke[] {
-    const blocked = this.blockedFor(state);
+  private onFingers(
+    state: StrokeState,
+    base: Base,
+    blocked: readonly Interval[],
+    wished: readonly FingerSet[],
+  ): readonly HeldStroke[] {
     let held: readonly HeldStroke[] = [];
     const under = (stations: readonly Interval[]): boolean => {
       const zones = stations.length === 0 ? blocked : merged([...blocked, ...stations]);

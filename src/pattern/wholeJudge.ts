@@ -3,8 +3,6 @@
  * all clear, then no fingers off, then fewest turns of the part, less sheet swung, fewest finger changes.
  */
 
-import type { Brake } from "../brake/brake.ts";
-import { Machine } from "../contact/machine.ts";
 import type { BendSet, Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
 import type { Mm } from "../units/quantity.ts";
@@ -12,11 +10,11 @@ import type { FingerSet } from "./fingerRows.ts";
 import { regionArea } from "./ring.ts";
 import type { Setup } from "./setups.ts";
 import type { StrokeRules } from "./stroke.ts";
-import { type HeldStroke, StrokeJudge } from "./strokeJudge.ts";
-import { type Stroke, strokePlan } from "./strokePlan.ts";
+import type { HeldStroke } from "./strokeJudge.ts";
+import { type Stand, type StrokeOver, strokeOver } from "./strokeOver.ts";
+import type { Stroke } from "./strokePlan.ts";
 import { strokesOf } from "./strokes.ts";
 import type { Along } from "./tooling.ts";
-import type { WholePart } from "./wholePart.ts";
 
 export interface WholeHeld extends Held {
   readonly way: HeldStroke;
@@ -39,8 +37,7 @@ export class WholeJudge implements Judge<WholeHeld> {
   readonly costGrain = 1;
   readonly wishes = 2;
   /** All the ways to split the part for a swing, in the order of `strokes`. */
-  readonly ways: readonly { readonly stroke: Stroke; readonly judge: StrokeJudge }[];
-  readonly machine: Machine;
+  readonly ways: readonly { readonly stroke: Stroke; readonly judge: StrokeOver }[];
   private readonly holds: Hold[] = [];
   private readonly holdNumbers = new Map<string, number>();
   private readonly weights: Weights;
@@ -50,17 +47,16 @@ export class WholeJudge implements Judge<WholeHeld> {
   private readonly seen = new Set<Setup>();
 
   constructor(
-    readonly part: WholePart,
-    readonly brake: Brake,
-    readonly along: Along,
-    readonly rules: StrokeRules,
+    /** Places within what the job doubts, at each of which a stroke must be possible. */
+    stands: readonly [Stand, ...Stand[]],
+    along: Along,
+    private readonly rules: StrokeRules,
   ) {
-    this.machine = new Machine(brake, part.thicknessMm);
+    const [{ part }] = stands;
     this.bends = part.sheet.pattern.bends.length;
     this.ways = strokesOf(part).flatMap((stroke) => {
-      const planned = strokePlan(part, brake, stroke);
-      if (!planned.ok) return [];
-      return [{ stroke, judge: new StrokeJudge(planned.plan, this.machine, along, rules) }];
+      const planned = strokeOver(stands, stroke, along, rules);
+      return planned.ok ? [{ stroke, judge: planned.over }] : [];
     });
     this.strokes = this.ways.map(({ stroke }) => stroke.bends.reduce((set, bend) => set | (1 << bend), 0));
     this.areas = this.ways.map(({ judge }) => swungArea(judge));
@@ -100,7 +96,7 @@ export class WholeJudge implements Judge<WholeHeld> {
   }
 
   blocked(stroke: number): WholeHeld {
-    const setup = this.ways[stroke]!.judge.setups.roughly();
+    const setup = this.ways[stroke]!.judge.roughly();
     return this.heldBy(stroke, { setup, load: "blocked", unload: "blocked" });
   }
 
@@ -127,7 +123,7 @@ function fingerChanges(a: FingerSet, b: FingerSet): number {
 }
 
 /** Sheet beyond the stroke's bend lines, in whole mm². */
-function swungArea({ plan }: StrokeJudge): number {
+function swungArea({ plan }: StrokeOver): number {
   const { sheet } = plan.part;
   const faces = sheet.faces.reduce(
     (sum, face, i) => sum + (plan.sides[i] === "moving" ? regionArea(face) : 0),

@@ -11,6 +11,7 @@ import type { Scene } from "../motion/scene.ts";
 import type { Outline } from "../plane/outline.ts";
 import type { Point } from "../plane/point.ts";
 import type { LengthUnit } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
 import { type ClampKind, contactWords } from "../words/contactWords.ts";
 import { lengthWords } from "../words/lengthWords.ts";
 import { leastMoment } from "./leastMoment.ts";
@@ -60,11 +61,9 @@ export function findingGround(step: StepAnswer, textMm: number): Outline[] {
 /** Contact, or the dimension of the least clearance; nothing where nothing was left to measure. */
 export function findingMarks(
   step: StepAnswer,
-  units: LengthUnit,
-  clamp: ClampKind,
+  { units, clamp, textMm }: { readonly units: LengthUnit; readonly clamp: ClampKind; readonly textMm: Mm },
   sheet: Outline,
   window: Drawing["window"],
-  textMm: number,
 ): Mark[] {
   if (step.contact !== null) {
     const at = point(step.contact.point);

@@ -6,6 +6,7 @@ import type { Nest, NestQuestion } from "../blank/nest.ts";
 import type { NestedBlank } from "../blank/nestedBlank.ts";
 import type { Drawing, Mark } from "../drawing/model.ts";
 import type { Outline } from "../plane/outline.ts";
+import type { Point } from "../plane/point.ts";
 import type { Mm } from "../units/quantity.ts";
 import { lengthWords } from "../words/lengthWords.ts";
 
@@ -22,6 +23,7 @@ export function drawNest(
   const { widthMm, lengthMm } = question.sheet;
   const textMm = Math.max(widthMm, lengthMm) * TEXT_SHARE;
   const strips = nest.cuts.filter((cut) => cut.from.y === cut.to.y);
+  const corner = { x: 0, y: 0 };
   const marks: Mark[] = [
     { kind: "outline", layer: "waste", outline: box(0, 0, widthMm, lengthMm), caption: "sheet" },
     ...nest.places.map(({ at, widthMm: wide, heightMm: high }): Mark => {
@@ -37,8 +39,8 @@ export function drawNest(
       const at = { x: widthMm + textMm * 0.5, y: cut.from.y - textMm * 0.35 };
       return { kind: "text", layer: "note", at, words: `cut ${i + 1}`, heightMm: textMm, anchor: "start" };
     }),
-    dimension(0, 0, widthMm, 0, lengthWords(widthMm, units), -3 * textMm),
-    dimension(0, 0, 0, lengthMm, lengthWords(lengthMm, units), 3 * textMm),
+    dimension(corner, { x: widthMm, y: 0 }, lengthWords(widthMm, units), -3 * textMm),
+    dimension(corner, { x: 0, y: lengthMm }, lengthWords(lengthMm, units), 3 * textMm),
     ...grainMarks(widthMm, lengthMm, textMm),
   ];
   const count = nest.perSheet === 1 ? "one blank" : `${nest.perSheet} blanks`;
@@ -58,12 +60,12 @@ function box(x: Mm, y: Mm, wide: Mm, high: Mm): Outline {
   return { edges: corners.map((from, i) => ({ kind: "line", from, to: corners[(i + 1) % 4] ?? from })) };
 }
 
-function dimension(x1: Mm, y1: Mm, x2: Mm, y2: Mm, words: string, offsetMm: Mm): Mark {
+function dimension(from: Point, to: Point, words: string, offsetMm: Mm): Mark {
   return {
     kind: "dimension",
     layer: "dimension",
-    from: { x: x1, y: y1 },
-    to: { x: x2, y: y2 },
+    from,
+    to,
     words,
     offsetMm,
   };

@@ -72,8 +72,8 @@ function setSheet(
     .map((way) => paragraph(way, wordsMm, widthMm, 4));
   const steps =
     style.steps === "table"
-      ? stepTable(job, answer, told, widthMm, picture, wordsMm)
-      : told.map((one) => stepRow(job, answer, one, widthMm, picture, wordsMm));
+      ? stepTable(job, answer, told, { widthMm, picture, wordsMm })
+      : told.map((one) => stepRow(job, answer, one, { widthMm, picture, wordsMm }));
   const setUp = setUpSentences(job, answer);
   const blocks: Block[] = [
     stack(top, 1),

@@ -104,7 +104,7 @@ export function stepPicture(picture: StepScenes): Drawing {
   marks.push({ kind: "outline", layer: "part", outline: last.sheet, caption });
   marks.push(...swingArc(picture.pivot, last.leaf, step.reached, window, textMm));
   marks.push(...nameMarks(last, picture, ground, textMm));
-  marks.push(...findingMarks(step, units, picture.clamp, last.sheet, ground, textMm));
+  marks.push(...findingMarks(step, { units, clamp: picture.clamp, textMm }, last.sheet, ground));
   marks.push(...titleMarks(window, [title, outcome], textMm));
   const barAt = { x: window.min.x + textMm, y: window.min.y + textMm };
   marks.push(...scaleBar(barAt, (window.max.x - window.min.x) * 0.25, textMm, units));

@@ -8,7 +8,7 @@ import type { Drawing, Mark } from "../drawing/model.ts";
 import { placeInBox } from "../drawing/page.ts";
 import { paragraph, stack } from "../drawing/paragraph.ts";
 import { HEADING_MM } from "../drawing/printWords.ts";
-import { MOST_REDUCED, type PictureSize } from "../drawing/sheetStyle.ts";
+import { MOST_REDUCED, type PictureSize, type StepSpace } from "../drawing/sheetStyle.ts";
 import { tickBox } from "../drawing/tickBox.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
@@ -26,14 +26,12 @@ const UNDER_PICTURE_MM: Mm = 4;
 const TICK_MM: Mm = 6;
 const MOST_ENLARGED = 2;
 
-/** The row of a step on a page with `widthMm` between the margins, in type `wordsMm` high. */
+/** The row of a step. */
 export function stepRow(
   job: Job,
   answer: Answer,
   told: ToldStep,
-  widthMm: Mm,
-  picture: PictureSize,
-  wordsMm: Mm,
+  { widthMm, picture, wordsMm }: StepSpace,
 ): Block {
   const wordsLeft = 2 * (picture.wideMm + BETWEEN_MM) + 1;
   const wordsWide = widthMm - wordsLeft - RECORD_WIDE_MM - BETWEEN_MM;

@@ -7,7 +7,7 @@ import type { Block } from "../drawing/block.ts";
 import type { Mark } from "../drawing/model.ts";
 import { placeInBox } from "../drawing/page.ts";
 import { HEADING_MM, wrapWords } from "../drawing/printWords.ts";
-import { MOST_REDUCED, type PictureSize } from "../drawing/sheetStyle.ts";
+import { MOST_REDUCED, type PictureSize, type StepSpace } from "../drawing/sheetStyle.ts";
 import { tickBox } from "../drawing/tickBox.ts";
 import type { Answer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
@@ -36,18 +36,16 @@ interface Columns {
   readonly fields: Mm;
 }
 
-/** Rows of all steps, under one heading on each page, with `widthMm` between the margins. */
+/** Rows of all steps, under one heading on each page. */
 export function stepTable(
   job: Job,
   answer: Answer,
   steps: readonly ToldStep[],
-  widthMm: Mm,
-  picture: PictureSize,
-  wordsMm: Mm,
+  space: StepSpace,
 ): readonly Block[] {
-  const columns = columnsOf(widthMm, picture);
-  const head = heading(job, columns, widthMm, wordsMm);
-  return steps.map((told) => ({ ...row(job, answer, told, columns, widthMm, picture, wordsMm), head }));
+  const columns = columnsOf(space.widthMm, space.picture);
+  const head = heading(job, columns, space.widthMm, space.wordsMm);
+  return steps.map((told) => ({ ...row(job, answer, told, columns, space), head }));
 }
 
 function columnsOf(widthMm: Mm, { wideMm }: PictureSize): Columns {
@@ -90,9 +88,7 @@ function row(
   answer: Answer,
   told: ToldStep,
   columns: Columns,
-  widthMm: Mm,
-  picture: PictureSize,
-  wordsMm: Mm,
+  { widthMm, picture, wordsMm }: StepSpace,
 ): Block {
   const { leaf, cells: columnsTold } = told;
   const wideOf = (i: number) => columns.words[i]?.wideMm ?? 0;

@@ -113,7 +113,13 @@ export class SectionJudge implements Judge<Move> {
     const swings = this.variants.map(({ part, brake, machine }) => {
       const made = part.bends[bend]!.hem ? hemFolded(part, brake, bend, MOST_FOLD_DEG) : part;
       if (!made) return 0;
-      const { refused, contact, seat } = judgeStep(made, brake, set, bend, clamped, this.marginMm, machine);
+      const { refused, contact, seat } = judgeStep(
+        made,
+        brake,
+        { bendsDone: set, bend, clamped },
+        this.marginMm,
+        machine,
+      );
       // A nose that pinches is cured by a turn of a screw: no blocked stroke is nearer to being made.
       if (refused) return refused === "pinched" ? seat.sweepRad : 0;
       return contact ? contact.leafAngleRad : seat.sweepRad;

@@ -48,12 +48,14 @@ export function flangeChart(job: Job, angles: readonly Deg[] = CHART_ANGLES): Fl
       angle,
       overbend: angle * sheet.overbendRatio,
       points: flangeCurve(brake, sheet, angle, range).map(pointOf),
-      row: webs.map((web) => longestFlange(brake, sheet, angle, web, range.mostFlangeMm, machines)),
+      row: webs.map((web) =>
+        longestFlange(brake, sheet, { angleDeg: angle, webMm: web }, range.mostFlangeMm, machines),
+      ),
     })),
-    part: channels.map((point) => ({
-      ...point,
-      longest: longestFlange(brake, sheet, point.angle, point.web, range.mostFlangeMm, machines),
-    })),
+    part: channels.map((point) => {
+      const at = { angleDeg: point.angle, webMm: point.web };
+      return { ...point, longest: longestFlange(brake, sheet, at, range.mostFlangeMm, machines) };
+    }),
   };
 }
 

@@ -38,8 +38,7 @@ const NARROWEST_MM: Mm = 0.125;
 export function longestFlange(
   brake: Brake,
   sheet: BendingSheet,
-  angleDeg: Deg,
-  webMm: Mm,
+  { angleDeg, webMm }: { readonly angleDeg: Deg; readonly webMm: Mm },
   mostFlangeMm: Mm,
   machines: Machines = new Machines(),
 ): Mm | null {
@@ -77,7 +76,7 @@ export function flangeCurve(
   const machines = new Machines();
   const limitAt = (webMm: Mm): FlangeLimit => ({
     webMm,
-    flangeMm: longestFlange(brake, sheet, angleDeg, webMm, range.mostFlangeMm, machines),
+    flangeMm: longestFlange(brake, sheet, { angleDeg, webMm }, range.mostFlangeMm, machines),
   });
   const bendSetbackMm = channelBend(brake, sheet, angleDeg)?.bendSetbackMm ?? 0;
   const least = 2 * (bendSetbackMm + LEAST_FLAT_MM);

@@ -33,7 +33,7 @@ export function sheetToFold(trial: Trial, order: readonly OrderedBend[], lengthM
     const [held, turned] = clamped === "start" ? [bend, bend + 1] : [bend + 1, bend];
     flanges.push(part.flatsMm[turned]!);
     clampedFlats.push(part.flatsMm[held]!);
-    const { sheet } = sceneAt(part, brake, done, bend, clamped, 0);
+    const { sheet } = sceneAt(part, brake, { bendsDone: done, bend, clamped }, 0);
     reaches.push(-seat.noseSetbackMm - boxOf(sheet).minX);
     bends.push({ overbendDeg: part.bends[bend]!.overbendDeg, noseSetbackMm: seat.noseSetbackMm });
     done |= 1 << bend;

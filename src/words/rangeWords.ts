@@ -4,6 +4,7 @@
  */
 import type { JudgedStep } from "../jobFile/answer.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
 import { angleWords } from "./angleWords.ts";
 import { type ClampKind, contactWords } from "./contactWords.ts";
 
@@ -34,20 +35,36 @@ export function leafRangeSentences(
 }
 
 /**
+ * Where the doubts are too wide to be looked through to the last fiftieth of a millimetre.
+ * @example unseenWords(2, 0.08, "mm") // "Bend 2: what your doubts move by less than 0.08 mm we could not look at. Narrow one of them and check again."
+ */
+export function unseenWords(bend: number, unseenMm: Mm, units: LengthUnit): string {
+  return `Bend ${bend}: what your doubts move by less than ${formatLength(unseenMm, units)} ${units} we could not look at. Narrow one of them and check again.`;
+}
+
+/**
  * Why a bend that folds as likely need not fold within the doubts, without its full stop.
  * @example rangeBlockWords(step, "finger", "mm") // "with the leaf past 92.7° the end of flat 1 meets the finger, and springback may ask for up to 93.5°"
  */
 export function rangeBlockWords(step: JudgedStep, clamp: ClampKind, units: LengthUnit): string {
+  return rangeStopWords(step, stopWords(step, clamp), units);
+}
+
+/** The same from what stops it, as a half sentence. */
+export function rangeStopWords(
+  step: Pick<JudgedStep, "failsAt" | "foldsFor" | "overbend" | "overbendRange">,
+  stops: string,
+  units: LengthUnit,
+): string {
   const { failsAt, foldsFor, overbendRange } = step;
-  const stops = stopWords(step, clamp);
   const nose = [
     ...offWords(failsAt?.noseSetbackBy ?? 0, "farther back", "farther forward", units),
     ...offWords(failsAt?.noseRadiusBy ?? 0, "rounder", "sharper", units),
   ];
   if (nose.length > 0) {
     const leaf =
-      failsAt && failsAt.overbend !== step.overbend ? ` and the leaf to ${angleWords(failsAt.overbend)}` : "";
-    return `with the nose ${nose.join(" and ")} than you say${leaf}, ${stops}`;
+      failsAt && failsAt.overbend !== step.overbend ? ` and the leaf at ${angleWords(failsAt.overbend)}` : "";
+    return `once the nose is ${nose.join(" and ")} than you say${leaf}, ${stops}`;
   }
   const [from, to] = foldsFor ?? overbendRange;
   return to < overbendRange[1]

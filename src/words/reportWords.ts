@@ -17,19 +17,30 @@ export function jobSentence({ part, brake, units }: Job, { blank }: Answer): str
   return `${part.name} on ${brake.name}: ${lengthWords(part.thicknessMm, units)} ${part.metal.name}, blank ${width} wide.`;
 }
 
+type Sections = readonly (readonly [title: string, sentences: readonly string[]])[];
+
 /** Sections under the table, each with its sentences; those with nothing to say are left out. */
-export function reportSections(
-  job: Job,
-  answer: Answer,
-): readonly (readonly [title: string, sentences: readonly string[]])[] {
-  const sections = [
-    ["What blocks it", blockSentences(job, answer)],
+export function reportSections(job: Job, answer: Answer): Sections {
+  return [...blockSection(job, answer), ...laterSections(job, answer)];
+}
+
+/** The first of them, which needs no ways out. */
+export function blockSection(job: Job, answer: Answer): Sections {
+  return spoken([["What blocks it", blockSentences(job, answer)]]);
+}
+
+/** All others. */
+export function laterSections(job: Job, answer: Answer): Sections {
+  return spoken([
     ["Ways out, each checked again", waySentences(answer)],
     ["In and out", handlingSentences(answer)],
     ["By hand, off the brake", handFinishSentences(answer, job.units)],
     ["Set-up", answer.verdict === "hits" ? [] : setUpSentences(job, answer)],
     ["Mind", answer.warnings],
-  ] as const;
+  ]);
+}
+
+function spoken(sections: Sections): Sections {
   return sections.filter(([, sentences]) => sentences.length > 0);
 }
 

@@ -14,12 +14,6 @@ const WORDS: Readonly<Record<UnreadKey, string>> = {
   length: "We don't look at part.length: a box and a pattern have their sizes already.",
 };
 
-export const BRAKE_AS_WRITTEN =
-  "We don't look at brake.doubts in a check of a whole part: the answer holds for the brake as written.";
-
-export const LIKELY_ANGLES_ONLY =
-  "The leaf angles are reckoned from springback. A whole part is checked at the likely ones only: bend a test strip before you trust a tight place.";
-
 /** @example unreadWords("length") // "We don't look at part.length: a box and a pattern have their sizes already." */
 export function unreadWords(key: UnreadKey): string {
   return WORDS[key];

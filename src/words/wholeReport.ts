@@ -27,8 +27,11 @@ export function wholeTable(job: WholeJob, answer: WholeAnswer): string[][] {
   return [["", "bend", "clamped", "marked face", "fingers", "leaf to", "least clearance"], ...rows];
 }
 
-function clearanceWords(job: WholeJob, { verdict, clearance }: WholeAnswer["order"][number]): string {
-  if (verdict === "hits") return "none";
+function clearanceWords(
+  job: WholeJob,
+  { verdict, clearance, failsAt }: WholeAnswer["order"][number],
+): string {
+  if (verdict === "hits") return failsAt ? "may hit" : "none";
   if (clearance === null) return "nothing near";
   return `${lengthWords(clearance, job.units)}${verdict === "tight" ? ", tight" : ""}`;
 }

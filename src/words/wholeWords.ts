@@ -12,6 +12,7 @@ import { faceNameWords } from "../pattern/faceName.ts";
 import { angleWords } from "./angleWords.ts";
 import { handFinishShort } from "./handFinishWords.ts";
 import { lengthWords } from "./lengthWords.ts";
+import { rangeStopWords } from "./rangeWords.ts";
 
 /** @example numbersWords([1, 3]) // "1 and 3" */
 export function numbersWords(numbers: readonly number[]): string {
@@ -58,15 +59,25 @@ export function wholeBlockWords(
   if (step.refused === "length") return "the brake is shorter than the bend line";
   if (step.refused === "rated") return "the brake is not rated for a bend of this sheet and length";
   if (step.refused === "pinched") return "the nose stands too far forward and pinches the sheet";
+  if (step.failsAt) {
+    const stops = stopWords(job, answer, step) ?? "the leaf swings no further";
+    return rangeStopWords(step, stops, job.units);
+  }
+  if (!step.contact && step.reached < step.overbend)
+    return `the leaf stops at ${angleWords(step.reached)}, and this bend wants ${angleWords(step.overbend)}`;
+  return stopWords(job, answer, step);
+}
+
+function stopWords(job: WholeJob, answer: WholeAnswer, step: WholeStepAnswer): string | undefined {
+  const say = (mm: number) => lengthWords(mm, job.units);
   if (step.contact) {
     const { angle, face, member, point } = step.contact;
     const what = face === null ? "the leaf" : faceCalled(answer, face);
     const when = angle <= 0 ? "with the leaf still at rest" : `at ${angleWords(angle)}`;
     const where = member === "leaf" && face === null ? "" : `, ${placeAlong(point[2], say)}`;
-    return `${when} ${what} meets ${memberCalled(step.contact)}${where}`;
+    const meets = `${what} meets ${memberCalled(step.contact)}${where}`;
+    return step.failsAt ? meets : `${when} ${meets}`;
   }
-  if (step.reached < step.overbend)
-    return `the leaf stops at ${angleWords(step.reached)}, and this bend wants ${angleWords(step.overbend)}`;
   if (step.load === "blocked") return "there is no way to bring the part in";
   if (step.unload === "blocked") return "the bent part can't be taken out";
   return undefined;

@@ -46,7 +46,7 @@ function lastBend({ flats, turns, lift, openEnds = false, bedLong = 100, frame =
     },
   });
   const last = turns.length - 1;
-  return judgeStep(part, brake, (1 << last) - 1, last, "start", marginMm);
+  return judgeStep(part, brake, { bendsDone: (1 << last) - 1, bend: last, clamped: "start" }, marginMm);
 }
 
 function leastLift(setup: Omit<Setup, "lift">, ask: (step: Step) => string): number {

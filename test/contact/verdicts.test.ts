@@ -45,17 +45,23 @@ const job = jobOf({
 
 it("is a hit where the part can't go in, though nothing is met and the bent part comes out", () => {
   // Going in over the post asks for a lift of 5; once bent, the flange leads out 14 up.
-  const step = judgeStep(job.part, job.brake, 2, 0, "start", 0);
+  const step = judgeStep(job.part, job.brake, { bendsDone: 2, bend: 0, clamped: "start" }, 0);
   expect(step.contact).toBeUndefined();
   expect([step.load, step.unload, step.swingShort]).toEqual(["blocked", "front", false]);
   expect(step.verdict).toBe("hits");
-  const roomy = judgeStep(job.part, { ...job.brake, liftMm: 20 }, 2, 0, "start", 0);
+  const roomy = judgeStep(
+    job.part,
+    { ...job.brake, liftMm: 20 },
+    { bendsDone: 2, bend: 0, clamped: "start" },
+    0,
+  );
   expect([roomy.load, roomy.verdict]).toEqual(["front", "clear"]);
 });
 
 it("is tight under the margin, and clear where the margin is just kept", () => {
   const brake = { ...job.brake, liftMm: 20 };
-  const at = (marginMm: number) => judgeStep(job.part, brake, 2, 0, "start", marginMm);
+  const at = (marginMm: number) =>
+    judgeStep(job.part, brake, { bendsDone: 2, bend: 0, clamped: "start" }, marginMm);
   const mm = at(0).clearanceMm!;
   expect(mm).toBeGreaterThan(0.1);
   expect([at(mm).verdict, at(mm + 1e-9).verdict, at(mm - 1e-9).verdict]).toEqual(["clear", "tight", "clear"]);

@@ -35,7 +35,7 @@ it("judges a bend as the reference does", () => {
         const end = start ? "start" : "end";
         const done = part.bends.map((_, i) => i !== bend && ((set >> i) & 1) === 1);
         const bits = done.reduce((sum, made, i) => sum | (Number(made) << i), 0);
-        const step = judgeStep(part, brake, bits, bend, end, marginMm);
+        const step = judgeStep(part, brake, { bendsDone: bits, bend, clamped: end }, marginMm);
         const truth = checkBend(file, { done, bend, end }, alone);
         expect([step.verdict, step.load, step.unload]).toEqual([truth.verdict, truth.load, truth.unload]);
         expect(step.contact === undefined).toBe(truth.contact === null);

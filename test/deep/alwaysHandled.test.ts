@@ -36,7 +36,7 @@ it("never says yes where some mix is blocked, and says yes to most that are far 
           const stage = { part, brake, bendsDone, bend, clamped } as const;
           const blocked = (offMm: readonly number[]) => {
             const off = { ...part, flatsMm: part.flatsMm.map((flat, i) => flat + offMm[i]!) };
-            const { load, unload } = judgeStep(off, brake, bendsDone, bend, clamped, marginMm, machine);
+            const { load, unload } = judgeStep(off, brake, { bendsDone, bend, clamped }, marginMm, machine);
             return load === "blocked" || unload === "blocked";
           };
           const still = part.flatsMm.map(() => 0);

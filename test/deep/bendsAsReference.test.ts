@@ -45,7 +45,7 @@ function expectAsReference(file: RandomJob, picked: readonly Pick[], tally: Tall
   const alone = new LeafAlone();
   for (const pick of picked) {
     const { state, bendsDone } = stateOf(part.bends.length, pick);
-    const step = judgeStep(part, brake, bendsDone, state.bend, state.end, marginMm);
+    const step = judgeStep(part, brake, { bendsDone, bend: state.bend, clamped: state.end }, marginMm);
     const truth = checkBend(file, state, alone);
     const found = step.contact && toDeg(step.contact.leafAngleRad);
     const said = JSON.stringify({ state, found, wanted: truth.contact?.angleDeg });

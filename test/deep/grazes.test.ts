@@ -106,7 +106,7 @@ function firstOver(f: (phi: number) => number, level: number, peak: number): num
 /** The bend with this frame in its way. */
 function stepWith(file: RandomJob, frame: Corner[][], state: State, bendsDone: number) {
   const { part, brake, marginMm } = jobOf({ ...file, brake: { ...file.brake, frame } });
-  return judgeStep(part, brake, bendsDone, state.bend, state.end, marginMm);
+  return judgeStep(part, brake, { bendsDone, bend: state.bend, clamped: state.end }, marginMm);
 }
 
 /** Whether the frame alone is what the state can meet: the bend is begun, and meets nothing else. */

@@ -86,5 +86,5 @@ it("holds a page that any static host can serve", () => {
   const page = readFileSync(join(site, "index.html"), "utf8");
   const named = [...page.matchAll(/(?:src|href)="([^":]+)"/gu)].map(([, name]) => name!);
   expect(named.length).toBeGreaterThan(2);
-  expect(readdirSync(site)).toEqual(expect.arrayContaining([...named, "worker.js", "offline.js"]));
+  expect(readdirSync(site)).toEqual(expect.arrayContaining([...named, "offline.js"]));
 });

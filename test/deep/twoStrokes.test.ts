@@ -30,7 +30,9 @@ it("is half way the same sheet as the begun part", () => {
         // Where the leaf stops for it: the begun bend springs back as the whole one does.
         const leafRad = toRad(begun.bends[state.bend]!.overbendDeg);
         const [whole, half] = [part, begun].map((one) =>
-          sceneAt(one, brake, bendsDone, state.bend, state.end, leafRad).sheet.edges.map(({ from }) => from),
+          sceneAt(one, brake, { bendsDone, bend: state.bend, clamped: state.end }, leafRad).sheet.edges.map(
+            ({ from }) => from,
+          ),
         );
         // What the zone's rest adds to a flat may show as one straight edge more.
         for (const { x, y } of half!) {

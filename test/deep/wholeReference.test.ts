@@ -1,12 +1,12 @@
 /**
  * The contact of whole parts against an independent computation in space: solids of the manifold-3d library, common volumes
- * at single leaf angles. SEED and PARTS in the environment choose others and more; the deep run takes 5,000.
+ * at single leaf angles.
  */
 import { expect, it } from "vitest";
+import { drawn } from "../drawn.ts";
 import { compareSeed } from "../reference3d/compare.ts";
 
-const first = Number(process.env.SEED ?? 1);
-const parts = Number(process.env.PARTS ?? 40);
+const { seed: first, numRuns: parts } = drawn(1, 5000);
 
 it(`strokeContact: ${parts} random whole parts meet what solids in space meet, at the same angle`, () => {
   const wrong: string[] = [];

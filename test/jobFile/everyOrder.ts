@@ -42,7 +42,7 @@ export class Judge {
     const before = this.known.get(key);
     if (before) return before;
     const { part, brake, marginMm } = this.job;
-    const step = judgeStep(part, brake, bendsDone, bend, clamped, marginMm);
+    const step = judgeStep(part, brake, { bendsDone, bend, clamped }, marginMm);
     this.known.set(key, step);
     return step;
   }

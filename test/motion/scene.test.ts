@@ -134,7 +134,7 @@ describe("sceneAt", () => {
   const corners = (outline: Outline) => outline.edges.map((edge) => edge.from);
 
   it("shows the flat blank lying on bed and leaf before the leaf moves", () => {
-    const { sheet, clamp } = sceneAt(part, brake, 0, 0, "start", 0);
+    const { sheet, clamp } = sceneAt(part, brake, { bendsDone: 0, bend: 0, clamped: "start" }, 0);
     const ys = corners(sheet).map((point) => point.y);
     const xs = corners(sheet).map((point) => point.x);
     expect([Math.min(...ys), Math.max(...ys)]).toEqual([0, 1]);
@@ -157,8 +157,8 @@ describe("sceneAt", () => {
   });
 
   it("turns the leaf about its pivot and leaves bed and clamp where they are", () => {
-    const rest = sceneAt(part, brake, 0, 0, "start", 0);
-    const swung = sceneAt(part, brake, 0, 0, "start", toRad(60));
+    const rest = sceneAt(part, brake, { bendsDone: 0, bend: 0, clamped: "start" }, 0);
+    const swung = sceneAt(part, brake, { bendsDone: 0, bend: 0, clamped: "start" }, toRad(60));
     expect(swung.bed).toEqual(rest.bed);
     expect(swung.clamp).toEqual(rest.clamp);
     corners(swung.leaf).forEach((point, i) => {
@@ -231,9 +231,9 @@ describe("the picture and the first contact with the pivot far out", () => {
       round: 0.1448,
     };
     const { part, brake } = thin(0.200579, 0.050925, 90, bar, leaf);
-    const { contact, seat } = judgeStep(part, brake, 0, 0, "end", 0.5);
+    const { contact, seat } = judgeStep(part, brake, { bendsDone: 0, bend: 0, clamped: "end" }, 0.5);
     expect(contact?.member).toBe("clamp");
-    const { sheet } = sceneAt(part, brake, 0, 0, "end", contact!.leafAngleRad);
+    const { sheet } = sceneAt(part, brake, { bendsDone: 0, bend: 0, clamped: "end" }, contact!.leafAngleRad);
     expect(rim(contact!.point, sheet)).toBeGreaterThan(0.02);
     expect(outlineHolds(sheet, contact!.point)).toBe(true);
     // Along the leaf from the apex the moving flat starts at d(φ) (src/model.md, section 5), or where the zone ends.
@@ -267,9 +267,10 @@ describe("the picture and the first contact with the pivot far out", () => {
       round: 0.1195,
     };
     const { part, brake } = thin(0.223109, 0.293726, 149.851, bar, leaf);
-    const { contact, seat } = judgeStep(part, brake, 0, 0, "start", 0.5);
+    const { contact, seat } = judgeStep(part, brake, { bendsDone: 0, bend: 0, clamped: "start" }, 0.5);
     expect(contact?.member).toBe("leaf");
-    const at = (leafAngleRad: number) => sceneAt(part, brake, 0, 0, "start", leafAngleRad).sheet;
+    const at = (leafAngleRad: number) =>
+      sceneAt(part, brake, { bendsDone: 0, bend: 0, clamped: "start" }, leafAngleRad).sheet;
     expect(contact!.point.x).toBeLessThan(seat.clampedTangentX + 1e-6);
     expect(contact!.point.y).toBeCloseTo(0.01, 6);
     expect(rim(contact!.point, at(0))).toBeLessThan(0.0101);

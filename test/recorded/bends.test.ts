@@ -22,7 +22,12 @@ describe.each(RECORDED.bends)("a recorded job", ({ file, states }) => {
     const job = jobOf(file);
     for (const truth of states) {
       const { state, bendsDone } = stateOf(job.part.bends.length, truth.pick);
-      const step = judgeStep(job.part, job.brake, bendsDone, state.bend, state.end, job.marginMm);
+      const step = judgeStep(
+        job.part,
+        job.brake,
+        { bendsDone, bend: state.bend, clamped: state.end },
+        job.marginMm,
+      );
       const fault = bendFault(job, step, truth);
       if (fault !== undefined) expect.fail(`${fault}: ${JSON.stringify({ pick: truth.pick, file })}`);
     }

@@ -97,6 +97,6 @@ function disagreement(
   if (contactDeg === undefined) return undefined;
   // A graze may be over again soon: look a few times.
   for (const share of [1, 0.5, 0.25, 0.1])
-    if (truth.meets(toRad(Math.min(sweepDeg, contactDeg + share * ANGLE_DEG)))) return undefined;
+    if (!truth.isFree(toRad(Math.min(sweepDeg, contactDeg + share * ANGLE_DEG)))) return undefined;
   return `nothing met up to ${(contactDeg + ANGLE_DEG).toFixed(3)}°`;
 }

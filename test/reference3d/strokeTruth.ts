@@ -25,8 +25,12 @@ const INSET = 0.01;
 const TOUCH = 0.01;
 /** A made bend is cut so that no chord leaves it by more. */
 const SLICE_MM = 0.001;
-/** Common volumes under this are rounding, in mm³. */
-const NOTHING = 1e-10;
+/**
+ * Common volumes in mm³: one over the first is more than rounding, so something is surely met; what is not even over the
+ * second is surely free. A sharp corner that has gone in by a third of a thousandth stands between.
+ */
+const SURELY_MET = 1e-10;
+const SURELY_FREE = 1e-14;
 
 export interface Question {
   readonly sheet: SheetPart;
@@ -89,8 +93,17 @@ export class StrokeTruth {
     this.leaf = prism(brake.leaf.outline, from, to);
   }
 
-  /** Whether anything is met with the leaf at an angle (radians). */
+  /** Whether something is surely met with the leaf at an angle (radians). */
   meets(phi: number): boolean {
+    return this.shares(phi, SURELY_MET);
+  }
+
+  /** Whether surely nothing is. */
+  isFree(phi: number): boolean {
+    return !this.shares(phi, SURELY_FREE);
+  }
+
+  private shares(phi: number, volume: number): boolean {
     const { brake } = this.ask;
     const { x: px, y: py } = brake.leaf.pivot;
     const [c, s] = [Math.cos(phi), Math.sin(phi)];
@@ -107,12 +120,12 @@ export class StrokeTruth {
     const standing = kept(placed(this.movingStanding, slid));
     const leaf = kept(placed(this.leaf, swing));
     const met =
-      common(moving, this.fixed) > NOTHING ||
-      common(moving, leaf) > NOTHING ||
-      common(this.clamped, leaf) > NOTHING ||
-      common(this.clamped, this.fixed) > NOTHING ||
-      common(standing, this.clamped) > NOTHING ||
-      common(moving, this.clampedStanding) > NOTHING;
+      common(moving, this.fixed) > volume ||
+      common(moving, leaf) > volume ||
+      common(this.clamped, leaf) > volume ||
+      common(this.clamped, this.fixed) > volume ||
+      common(standing, this.clamped) > volume ||
+      common(moving, this.clampedStanding) > volume;
     for (const solid of swung) solid.delete();
     return met;
   }

@@ -17,7 +17,7 @@ function bothSay(
   set: number,
   judge = new SectionJudge(part, new Machine(brake, part.thicknessMm), marginMm),
 ) {
-  const step = judgeStep(part, brake, set, bend, clamped, marginMm);
+  const step = judgeStep(part, brake, { bendsDone: set, bend, clamped }, marginMm);
   const [held] = judge.held(set, 2 * bend + Number(clamped === "end"));
   const mm = held && judge.clearanceMm(set, held, Number.POSITIVE_INFINITY);
   return { judge, canMake: held !== undefined, mm, step };

@@ -67,7 +67,7 @@ export function grazeFault(
 ): string | undefined {
   const steps = grazed(file, state, wayRad, DEPTHS_MM).map((job) => {
     const { part, brake, marginMm } = jobOf(job);
-    return judgeStep(part, brake, bendsDone, state.bend, state.end, marginMm);
+    return judgeStep(part, brake, { bendsDone, bend: state.bend, clamped: state.end }, marginMm);
   });
   for (let i = 1; i < steps.length; i++) {
     const [before, after] = [angleOf(steps[i - 1]!), angleOf(steps[i]!)];

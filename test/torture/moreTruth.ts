@@ -37,7 +37,13 @@ export function doubtFault(file: RandomJob, state: State, done: number, byDeg: n
   const ends = [0, 1, -1].map((way) => atEnd(file, job, way * byDeg));
   if (ends.some((end) => end === undefined)) return undefined;
   const truth = ends.every(
-    (end) => judgeStep(end!.part, end!.brake, done, state.bend, state.end, end!.marginMm).verdict !== "hits",
+    (end) =>
+      judgeStep(
+        end!.part,
+        end!.brake,
+        { bendsDone: done, bend: state.bend, clamped: state.end },
+        end!.marginMm,
+      ).verdict !== "hits",
   );
   const found = searched(job, done, state.bend, state.end);
   return found === truth

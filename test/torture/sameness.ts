@@ -45,7 +45,12 @@ export function judgeTurned(turned: Job, bends: number, bendsDone: number, state
   let done = 0;
   for (let i = 0; i < bends; i++) if ((bendsDone >> i) & 1) done |= 1 << (bends - 1 - i);
   const end = state.end === "start" ? "end" : "start";
-  return judgeStep(turned.part, turned.brake, done, bends - 1 - state.bend, end, turned.marginMm);
+  return judgeStep(
+    turned.part,
+    turned.brake,
+    { bendsDone: done, bend: bends - 1 - state.bend, clamped: end },
+    turned.marginMm,
+  );
 }
 
 /** What two answers that should be one differ in; undefined where they agree. */
@@ -77,7 +82,8 @@ function offSheet({ part, brake }: Job, step: Step, point: Point, leafAngleRad: 
   const ofBend = (tag & 2) !== 0;
   const onStart = ofBend ? number < seat.bend : number <= seat.bend;
   const clamped = onStart === (seat.clamped === "start");
-  const sheetAt = (phi: Rad) => sceneAt(part, brake, bendsDone, seat.bend, seat.clamped, phi).sheet;
+  const sheetAt = (phi: Rad) =>
+    sceneAt(part, brake, { bendsDone, bend: seat.bend, clamped: seat.clamped }, phi).sheet;
   const off = offOutline(point, [sheetAt(leafAngleRad)]);
   if (clamped) return Math.min(off, offOutline(point, [sheetAt(0)]));
   // Turned back to where the leaf lies at rest.
@@ -103,7 +109,12 @@ export function pointFault(job: Job, step: Step): string | undefined {
   }
   const { part, brake } = job;
   const { point, tag, leafAngleRad } = contact;
-  const scene = sceneAt(part, brake, step.bendsDone, seat.bend, seat.clamped, leafAngleRad);
+  const scene = sceneAt(
+    part,
+    brake,
+    { bendsDone: step.bendsDone, bend: seat.bend, clamped: seat.clamped },
+    leafAngleRad,
+  );
   const bodies = { ...scene, bed: [scene.bed], leaf: [scene.leaf], part: [scene.sheet] };
   const onPart = tag < 0 ? offOutline(point, bodies.leaf) : offSheet(job, step, point, leafAngleRad, tag);
   const onMember = offOutline(point, bodies[contact.member]);

@@ -125,14 +125,24 @@ function faultOf(
 ): string | undefined {
   const bends = job.part.bends.length;
   const { state, bendsDone } = stateOf(bends, pick);
-  const step = judgeStep(job.part, job.brake, bendsDone, state.bend, state.end, job.marginMm);
+  const step = judgeStep(
+    job.part,
+    job.brake,
+    { bendsDone, bend: state.bend, clamped: state.end },
+    job.marginMm,
+  );
   tally.cases++;
   tally.met += Number((step.contact?.leafAngleRad ?? 0) > 0);
   tally.measured += Number((step.clearanceMm ?? 0) > 0);
   const fromOtherEnd = judgeTurned(turned, bends, bendsDone, state);
   const simple = differs(step, fromOtherEnd, "turned end for end");
   if (simple) return simple;
-  const inInches = judgeStep(inch.part, inch.brake, bendsDone, state.bend, state.end, inch.marginMm);
+  const inInches = judgeStep(
+    inch.part,
+    inch.brake,
+    { bendsDone, bend: state.bend, clamped: state.end },
+    inch.marginMm,
+  );
   const unit = differs(step, inInches, "in inches");
   if (unit) return unit;
   if (step.refused) {

@@ -72,11 +72,13 @@ describe("longest return flange on a 45° finger: F = W − T + r − (1 + √2)
 
   test("web 10 gives 8.0558", () => {
     expect(formula(10)).toBeCloseTo(8.0558, 4);
-    expect(Math.abs(longestFlange(job.brake, sheet, 90, 10, 60)! - formula(10))).toBeLessThan(0.02);
+    expect(
+      Math.abs(longestFlange(job.brake, sheet, { angleDeg: 90, webMm: 10 }, 60)! - formula(10)),
+    ).toBeLessThan(0.02);
   });
 
   test("the flange one step longer does not pass", () => {
-    const longest = longestFlange(job.brake, sheet, 90, 10, 60)!;
+    const longest = longestFlange(job.brake, sheet, { angleDeg: 90, webMm: 10 }, 60)!;
     expect(check(readAs(channelJob(finger45, 10, longest)).job).verdict).not.toBe("hits");
     expect(check(readAs(channelJob(finger45, 10, longest + 0.05)).job).verdict).toBe("hits");
   });

@@ -38,18 +38,19 @@ it("checkWhole: keys that a whole part's check does not look at are told, each i
     expect(answer.warnings.filter((words) => words.includes(`part.${key}`)).length).toBe(1);
 });
 
-it("checkWhole: that the brake's doubts and a springback that was reckoned are not looked at is told", () => {
+it("checkWhole: the answer holds over the leaf angles and the nose that the job doubts, and says for which angles", () => {
+  const plain = checked("tray-last-wall-fits", () => {}).answer;
+  expect(plain.order[0]!.overbendRange).toEqual([plain.order[0]!.overbend, plain.order[0]!.overbend]);
   const { answer } = checked("tray-last-wall-fits", ({ brake }) => {
-    brake.doubts = { overbend: 1 };
+    brake.doubts = { overbend: 1, setback: 0.05 };
   });
-  expect(answer.warnings.filter((words) => words.includes("brake.doubts")).length).toBe(1);
-  const path = new URL("../../examples/whole/lens-box-lips.json", import.meta.url);
-  const read = readAnyJob(readFileSync(path, "utf8"));
-  if (!read.ok || read.kind !== "whole") throw new Error(JSON.stringify(read));
-  const told = (all: readonly string[]) => all.filter((words) => words.includes("likely ones only")).length;
-  expect(told(checkWhole(read.job).warnings)).toBe(1);
-  // Every bend of this one has its leaf angle given.
-  expect(told(checked("tray-last-wall-fits", () => {}).answer.warnings)).toBe(0);
+  const [step] = answer.order;
+  // No leaf angle is less than the bend itself: only the upper half of the doubt is left.
+  expect(step!.overbendRange[1] - step!.overbendRange[0]).toBeCloseTo(1, 9);
+  expect(step!.foldsFor).toEqual(step!.overbendRange);
+  for (const one of answer.order) expect(one.leastClearance ?? 0).toBeLessThanOrEqual(one.clearance ?? 0);
+  expect(answer.warnings.some((words) => words.includes("for any leaf angle from"))).toBe(true);
+  expect(plain.warnings.some((words) => words.includes("for any leaf angle from"))).toBe(false);
 });
 
 it("checkWhole: a wall that the leaf leaves open is judged as left, sized as finished, and told", () => {

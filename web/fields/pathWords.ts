@@ -1,6 +1,7 @@
 /**
  * The page's own words for a key of the job file, so that a slip is told by the name of its field.
  */
+import { wholePathWords } from "../whole/wholePathWords.ts";
 
 const NAMES: Readonly<Record<string, string>> = {
   "part.name": "The part’s name",
@@ -49,6 +50,8 @@ const OF_BEND: Readonly<Record<string, string>> = {
 
 /** @example pathWords("part.flats[0]") // "Flat 1" */
 export function pathWords(path: string): string {
+  const whole = wholePathWords(path);
+  if (whole !== undefined) return whole;
   const flat = /^part\.flats\[(\d+)\]/.exec(path);
   if (flat) return `Flat ${Number(flat[1]) + 1}`;
   const bend = /^part\.bends\[(\d+)\](?:\.(\w+))?/.exec(path);

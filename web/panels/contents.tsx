@@ -13,23 +13,25 @@ const PLACES = [
   ["jobs-heading", "Jobs"],
 ] as const;
 
+type Places = readonly (readonly [id: string, words: string])[];
+
 /** The last heading that has passed the upper third of the window. */
-function placeNow(): string {
+function placeNow(places: Places): string {
   const line = innerHeight / 3;
-  const passed = PLACES.filter(([id]) => {
+  const passed = places.filter(([id]) => {
     const heading = document.getElementById(id);
     return heading !== null && heading.getBoundingClientRect().top < line;
   });
-  return passed.at(-1)?.[0] ?? PLACES[0][0];
+  return passed.at(-1)?.[0] ?? places[0]![0];
 }
 
-export function Contents() {
-  const [now, setNow] = useState<string>(PLACES[0][0]);
+export function Contents({ places = PLACES }: { readonly places?: Places }) {
+  const [now, setNow] = useState<string>(places[0]![0]);
   useEffect(() => {
     let asked = 0;
     const look = () => {
       cancelAnimationFrame(asked);
-      asked = requestAnimationFrame(() => setNow(placeNow()));
+      asked = requestAnimationFrame(() => setNow(placeNow(places)));
     };
     addEventListener("scroll", look, { passive: true });
     return () => {
@@ -40,7 +42,7 @@ export function Contents() {
   return (
     <nav class="contents" aria-label="Contents">
       <ul>
-        {PLACES.map(([id, words]) => (
+        {places.map(([id, words]) => (
           <li key={id}>
             <a href={`#${id}`} aria-current={id === now ? "true" : undefined}>
               {words}

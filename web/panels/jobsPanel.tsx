@@ -2,6 +2,7 @@
  * The shelf of jobs: open, copy, take away, save as a file, open a file, and a link that carries the job.
  */
 
+import wholes from "noseroom:example-wholes";
 import examples from "noseroom:examples";
 import { useState } from "preact/hooks";
 import { brakeInUnit } from "../../src/jobFile/inUnit.ts";
@@ -18,7 +19,8 @@ import { openJob } from "../store/shelf.ts";
 import { Sign } from "./sign.tsx";
 import { TextToCopy } from "./textToCopy.tsx";
 
-const EXAMPLES = Object.keys(examples).map((name) => ({ value: name, words: name.replaceAll("-", " ") }));
+const TEXTS: Readonly<Record<string, string>> = { ...examples, ...wholes.texts };
+const EXAMPLES = Object.keys(TEXTS).map((name) => ({ value: name, words: name.replaceAll("-", " ") }));
 
 export function JobsPanel() {
   const page = usePage();
@@ -131,7 +133,7 @@ export function JobsPanel() {
       ) : null}
       <div class="row examples">
         <Pick label="Worked examples" options={EXAMPLES} value={example} onChoose={setExample} />
-        <button type="button" onClick={() => store.takeText(examples[example]!, "The example")}>
+        <button type="button" onClick={() => store.takeText(TEXTS[example]!, "The example")}>
           Open the example
         </button>
       </div>

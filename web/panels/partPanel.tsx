@@ -1,23 +1,20 @@
 /**
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
-import { useState } from "preact/hooks";
-import { metalNames } from "../../src/metal/metals.ts";
+import { useMemo, useState } from "preact/hooks";
 import { capital } from "../../src/words/stepWords.ts";
-import { Choice, Pick } from "../fields/choice.tsx";
-import { Field } from "../fields/field.tsx";
+import { Choice } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
 import { hemEnd, withAddition } from "../store/bendKinds.ts";
 import { chainFlats } from "../store/chain.ts";
 import { flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
-import { sameMetal, withMetal } from "../store/metals.ts";
 import { movedSample } from "../store/sample.ts";
 import { ChainStrip } from "./chainStrip.tsx";
 import { FinishedPart } from "./finishedPart.tsx";
 import { HowMeasured } from "./howMeasured.tsx";
-import { MetalFigures } from "./metalFigures.tsx";
+import { MetalFields } from "./metalFields.tsx";
 import { ShapeButtons } from "./shapeButtons.tsx";
 import { Sketch } from "./sketch.tsx";
 
@@ -26,9 +23,6 @@ const ADDITIONS = [
   { what: "hem", words: "add a hem" },
   { what: "offset", words: "add an offset" },
 ] as const;
-const OWN = "own figures";
-/** Marks a kept metal in the list, so that it may be called like one of the table. */
-const KEPT = "own: ";
 const DIMENSIONS = [
   { value: "outside", words: "Outside" },
   { value: "inside", words: "Inside" },
@@ -45,17 +39,13 @@ export function PartPanel() {
   const { store, snapshot, standing, look } = usePage();
   const { file, sample } = snapshot;
   const [marked, setMarked] = useState<number | null>(null);
-  const { material } = file.part;
-  const own = typeof material !== "string";
-  const kept = snapshot.shelf.metals ?? [];
-  const keptAs = own ? kept.find((one) => sameMetal(one, material)) : undefined;
-  const names = [...new Set([...metalNames(), ...(own ? [] : [material])])];
-  const metals = [
-    ...names.map((name) => ({ value: name, words: name })),
-    ...kept.map(({ name }) => ({ value: `${KEPT}${name}`, words: `${name}, your own` })),
-    { value: OWN, words: OWN },
-  ];
-  const metal = standing.job?.part.metal;
+  const { job, jobFile } = standing;
+  const measured = useMemo(() => (job && jobFile ? measuredFlats(jobFile, job) : []), [job, jobFile]);
+  const sheet = job && {
+    metal: job.part.metal,
+    kFactor: job.part.kFactor,
+    thicknessMm: job.part.thicknessMm,
+  };
   const known = standing.file === file && standing.problems.length === 0 ? standing : null;
   const blank = {
     widthMm: known?.answer?.blank.developedWidth ?? null,
@@ -63,87 +53,10 @@ export function PartPanel() {
   };
   const turnable = blank.widthMm !== null || (file.part.cutOuts ?? []).length === 0;
 
-  const chooseMetal = (name: string) => {
-    const figures = {
-      name: "own metal",
-      yield: metal?.yieldMpa ?? 250,
-      modulus: metal?.modulusMpa ?? 200_000,
-      ...(metal?.ultimateMpa === undefined ? {} : { ultimate: metal.ultimateMpa }),
-    };
-    const mine = kept.find((one) => `${KEPT}${one.name}` === name);
-    store.set(["part", "material"], mine ?? (name === OWN ? figures : name), "change the metal");
-  };
-
   return (
     <section class="panel" aria-labelledby="part-heading">
       <h2 id="part-heading">Part</h2>
-      <div class="fields">
-        <Field label="Name" path={["part", "name"]} kind="words" wide />
-        <Pick
-          label="Metal"
-          options={metals}
-          value={keptAs ? `${KEPT}${keptAs.name}` : own ? OWN : material}
-          onChoose={chooseMetal}
-        />
-        {own ? (
-          <>
-            <Field label="Metal's name" path={["part", "material", "name"]} kind="words" />
-            <Field label="Yield strength" unit="MPa" path={["part", "material", "yield"]} kind="strength" />
-            <Field
-              label="Elastic modulus"
-              unit="MPa"
-              path={["part", "material", "modulus"]}
-              kind="strength"
-            />
-            <Field
-              label="Ultimate"
-              unit="MPa"
-              path={["part", "material", "ultimate"]}
-              kind="strength"
-              optional="not given"
-              note="Where the sheet tears; a brake to make is reckoned with it"
-            />
-          </>
-        ) : null}
-        <Field
-          label="Thickness"
-          path={["part", "thickness"]}
-          kind="thickness"
-          note="Or a gauge: 20 ga steel"
-        />
-        <Field label="Inside radius" path={["part", "insideRadius"]} kind="length" />
-        <Field label="K-factor" path={["part", "kFactor"]} kind="factor" optional="the metal’s" />
-        <Field label="Length along the bends" path={["part", "length"]} kind="length" optional="not given" />
-      </div>
-      {metal && standing.job && !own ? (
-        <MetalFigures
-          metal={metal}
-          kFactor={standing.job.part.kFactor}
-          thicknessMm={standing.job.part.thicknessMm}
-          units={file.units}
-        />
-      ) : null}
-      {own ? (
-        <div class="row">
-          {keptAs ? (
-            <button
-              type="button"
-              onClick={() =>
-                store.keepMetals(
-                  kept.filter((one) => one !== keptAs),
-                  "forget a metal",
-                )
-              }
-            >
-              Forget this metal
-            </button>
-          ) : (
-            <button type="button" onClick={() => store.keepMetals(withMetal(kept, material), "keep a metal")}>
-              Keep this metal for other jobs
-            </button>
-          )}
-        </div>
-      ) : null}
+      <MetalFields known={sheet} length />
       <div class="row spread">
         <Choice
           label="Dimensions"
@@ -158,7 +71,7 @@ export function PartPanel() {
         <div class="part-picture">
           <FinishedPart
             job={standing.job}
-            measured={measuredFlats(file, standing.job)}
+            measured={measured}
             lit={marked === null ? litLabel(look.now.lit, file.part) : `flat ${marked}`}
             width={640}
             height={240}

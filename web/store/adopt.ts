@@ -4,6 +4,7 @@
  */
 import { unitMeant } from "../../src/units/length.ts";
 import { adoptPart } from "./adoptPart.ts";
+import { adoptFingers, adoptStrokes } from "./adoptWhole.ts";
 import { chainFlats } from "./chain.ts";
 import { firstJob } from "./firstJob.ts";
 import type {
@@ -17,16 +18,18 @@ import type {
   Typed,
 } from "./jobFile.ts";
 import { isBag, MOST_BENDS, MOST_PROFILES, present, profile, Sieve, shown, vertex } from "./sieve.ts";
+import { isWhole } from "./wholeFile.ts";
 
 export type Adopted =
   | { readonly ok: true; readonly file: JobFile; readonly leftOut: readonly string[] }
   | { readonly ok: false; readonly sentence: string };
 
+const ALONG = ["length", "fingerGap"];
 const HOLDER = ["holderBack", "holderHeight", "holderDepth"];
 const CLAMP_FIGURES: Readonly<Record<ClampFile["type"], readonly string[]>> = {
-  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER, "shim"],
-  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim"],
-  profile: ["noseRadius", "shim"],
+  finger: ["noseAngle", "noseRadius", "height", "footDepth", "topRadius", ...HOLDER, "shim", ...ALONG],
+  bar: ["thickness", "depth", "noseRadius", "noseAngle", "topRadius", ...HOLDER, "shim", ...ALONG],
+  profile: ["noseRadius", "shim", ...ALONG],
 };
 
 function stretch(value: unknown): readonly [Typed, Typed] | undefined {
@@ -56,14 +59,19 @@ function adoptClamp(sieve: Sieve, value: unknown, usual: ClampFile): ClampFile {
   const type = sieve.oneOf(bag, "type", at, ["finger", "bar", "profile"] as const);
   if (type === undefined) return usual;
   const keys = CLAMP_FIGURES[type];
-  sieve.unknownKeys(bag, at, type === "profile" ? ["type", "profiles", ...keys] : ["type", ...keys]);
+  sieve.unknownKeys(bag, at, ["type", "fingers", ...(type === "profile" ? ["profiles"] : []), ...keys]);
   const figures: Record<string, Typed | undefined> = {};
   for (const key of keys) figures[key] = sieve.typed(bag, key, at);
   const profiles =
     type === "profile"
       ? sieve.list<Profile>(bag.profiles, `${at}.profiles`, MOST_PROFILES, profile(sieve))
       : undefined;
-  return present<ClampFile>({ type, ...figures, profiles } as ClampFile);
+  return present<ClampFile>({
+    type,
+    ...figures,
+    profiles,
+    fingers: adoptFingers(sieve, bag.fingers),
+  } as ClampFile);
 }
 
 /** The brake, with what does not fit left out; `usual` stands in for what it can't do without. */
@@ -174,14 +182,18 @@ export function adopt(value: unknown): Adopted {
   const units = unitMeant(value.units) ?? sieve.oneOf(value, "units", "file", ["mm", "in"] as const) ?? "mm";
   const usual = firstJob(units);
   const part = adoptPart(sieve, value.part, usual.part);
+  const whole = isWhole(part);
   const bends = chainFlats(part) - 1;
   const file = present<JobFile>({
     noseroom: 1,
     units,
     part,
     brake: adoptBrake(sieve, value.brake, usual.brake),
-    order: adoptOrder(sieve, value.order, bends),
-    finishByHand: adoptHandFinish(sieve, value.finishByHand, bends),
+    // Strokes of a whole part are another list; only its own panels read it.
+    order: whole
+      ? (adoptStrokes(sieve, value.order) as unknown as JobFile["order"])
+      : adoptOrder(sieve, value.order, bends),
+    finishByHand: adoptHandFinish(sieve, value.finishByHand, whole ? MOST_BENDS : bends),
     margin: sieve.typed(value, "margin", "file"),
   });
   return { ok: true, file, leftOut: sieve.leftOut };

@@ -2,8 +2,10 @@
  * Takes in the part of a job file from anywhere: flats and bends that belong together, metal, and how the sheet lies.
  */
 import { HEM_KINDS } from "../../src/part/part.ts";
+import { adoptWhole } from "./adoptWhole.ts";
 import type { BendFile, CutOutFile, FlatFile, PartFile, Typed } from "./jobFile.ts";
 import { isBag, isTyped, LONGEST_WORD, MOST_BENDS, present, type Sieve } from "./sieve.ts";
+import { isWhole } from "./wholeFile.ts";
 
 const MOST_CUT_OUTS = 50;
 
@@ -26,6 +28,10 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
     "grain",
     "doubts",
     "cutOuts",
+    "box",
+    "pattern",
+    "ends",
+    "spans",
   ];
   sieve.unknownKeys(bag, "part", keys);
   const bends = sieve.list<BendFile>(bag.bends, "part.bends", MOST_BENDS, (item, at) => {
@@ -59,8 +65,14 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
   const flats = sieve.list<FlatFile>(bag.flats, "part.flats", MOST_BENDS + 1, (v, at) =>
     isTyped(v) ? v : adoptFlat(sieve, v, at),
   );
-  const chain = matched(flats ?? usual.flats, bends ?? usual.bends);
-  if (flats && bends && flats.length !== bends.length + 1) {
+  const whole = adoptWhole(sieve, bag);
+  const isSection = whole.box === undefined && whole.pattern === undefined;
+  if (!isSection && (flats ?? bends ?? []).length > 0) sieve.drop("part.flats");
+  const least = isWhole(whole) ? 0 : 1;
+  const chain = isSection
+    ? matched(flats ?? usual.flats, bends ?? usual.bends, least)
+    : { flats: [], bends: [] };
+  if (isSection && flats && bends && flats.length !== bends.length + 1) {
     sieve.leftOut.push(
       `part.flats has ${flats.length} flats for ${bends.length} bends; one more flat than bends is kept.`,
     );
@@ -76,6 +88,10 @@ export function adoptPart(sieve: Sieve, value: unknown, usual: PartFile): PartFi
     closedBends: sieve.oneOf(bag, "closedBends", "part", ["corner", "tangent"] as const),
     flats: chain.flats,
     bends: chain.bends,
+    box: whole.box,
+    pattern: whole.pattern,
+    ends: whole.ends,
+    spans: whole.spans,
     overall: adoptOverall(sieve, bag.overall),
     allowance: sieve.oneOf(bag, "allowance", "part", ["kFactor", "din6935"] as const),
     grain: sieve.typed(bag, "grain", "part"),
@@ -122,8 +138,8 @@ function isSpan(value: unknown): value is CutOutFile["across"] {
 }
 
 /** One more flat than bends, whatever came in. */
-function matched(flats: readonly FlatFile[], bends: readonly BendFile[]) {
-  const count = Math.max(1, Math.min(flats.length - 1, bends.length));
+function matched(flats: readonly FlatFile[], bends: readonly BendFile[], least: number) {
+  const count = Math.max(least, Math.min(flats.length - 1, bends.length));
   const keptFlats = flats.slice(0, count + 1);
   while (keptFlats.length < count + 1) keptFlats.push("");
   const keptBends = bends.slice(0, count);

@@ -3,11 +3,10 @@
  * It is the contract's shape, not a checked job: the engine's reader says what is wrong with it, key by key.
  */
 
-/** A figure as typed: a number, or words such as "3/8", "1 1/2 in", "20 ga steel". */
-export type Typed = number | string;
+import type { FingerFile, WholeKeys } from "./wholeFile.ts";
+import type { Profile, Typed, Vertex } from "./written.ts";
 
-export type Vertex = readonly [x: Typed, y: Typed] | readonly [x: Typed, y: Typed, radius: Typed];
-export type Profile = readonly Vertex[];
+export type { Profile, Typed, Vertex } from "./written.ts";
 
 /** A bend by its angle from flat or between the flats; a hem; or an offset, two bends with a flat between. */
 export interface BendFile {
@@ -40,7 +39,8 @@ export interface OwnMetalFile {
   readonly ultimate?: Typed;
 }
 
-export interface PartFile {
+/** Of a box or a pattern the lists of flats and bends are empty; they are not written. */
+export interface PartFile extends WholeKeys {
   readonly name: string;
   readonly material: string | OwnMetalFile;
   readonly thickness: Typed;
@@ -84,6 +84,11 @@ export interface ClampFile {
   readonly holderDepth?: Typed;
   readonly shim?: Typed;
   readonly profiles?: readonly Profile[];
+  /** Fingers that the shop owns, and the longest bare length between them. */
+  readonly fingers?: readonly FingerFile[];
+  readonly fingerGap?: Typed;
+  /** Of one clamp without fingers, from the brake's left end. */
+  readonly length?: Typed;
 }
 
 /** A fixed piece of the brake: its profile, or that with a name and the stretch of the brake along which it stands. */
@@ -167,9 +172,15 @@ export function getAt(value: unknown, path: KeyPath): unknown {
   return at;
 }
 
+/** The job as the contract has it: a box and a pattern are written without flats and bends. */
+export function written(file: JobFile): object {
+  const { flats, bends, ...part } = file.part;
+  return part.box || part.pattern ? { ...file, part } : file;
+}
+
 /** The job file's text, the same to the letter as a file that the command reads. */
 export function fileText(file: JobFile): string {
-  return `${JSON.stringify(file, null, 2)}\n`;
+  return `${JSON.stringify(written(file), null, 2)}\n`;
 }
 
 /** A file name for a job: its own name, with what file systems dislike taken out. @example fileName("Trough 3/8") // "trough-3-8.json" */

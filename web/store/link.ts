@@ -2,7 +2,7 @@
  * A link that carries the job behind its #: the file's text, deflated (RFC 1951) and in base64url (RFC 4648 §5).
  * What stands behind the # is never sent to a server. Version letter first, so that later pages still read it.
  */
-import type { JobFile } from "./jobFile.ts";
+import { type JobFile, written } from "./jobFile.ts";
 import { type Opened, openedText } from "./opened.ts";
 
 const START = "#job=1.";
@@ -32,7 +32,7 @@ async function through(
 /** The part of the link from # on. */
 export async function linkOf(file: JobFile): Promise<string> {
   const bytes = await through(
-    new TextEncoder().encode(JSON.stringify(file)),
+    new TextEncoder().encode(JSON.stringify(written(file))),
     new CompressionStream("deflate-raw"),
   );
   let binary = "";

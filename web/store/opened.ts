@@ -6,7 +6,7 @@ import { type LengthUnit, unitMeant } from "../../src/units/length.ts";
 import { adopt, adoptBrake } from "./adopt.ts";
 import { adoptPart } from "./adoptPart.ts";
 import { firstJob, usualBrake } from "./firstJob.ts";
-import type { BrakeFile, JobFile } from "./jobFile.ts";
+import { type BrakeFile, type JobFile, written } from "./jobFile.ts";
 import { type Bag, isBag, Sieve } from "./sieve.ts";
 
 export interface LooseBrake {
@@ -100,7 +100,7 @@ export function shopText(units: LengthUnit, jobs: readonly JobFile[], brakes: re
     noseroomShop: 1,
     units,
     ...(brakes.length > 0 ? { brakes } : {}),
-    ...(jobs.length > 0 ? { jobs } : {}),
+    ...(jobs.length > 0 ? { jobs: jobs.map(written) } : {}),
   };
   return `${JSON.stringify(file, null, 2)}\n`;
 }

@@ -3,7 +3,6 @@
  * when a newer one comes is given a moment, then stopped with its worker, so that typing never waits for a search.
  * A worker that has died or gone silent is told of and replaced, and its question asked once more.
  */
-import source from "noseroom:worker";
 import type { Question, Reply } from "./messages.ts";
 import { ownScript } from "./ownScript.ts";
 
@@ -32,16 +31,22 @@ interface Waiting {
   readonly again?: boolean;
 }
 
-/** Starts a worker, from a file beside the page or from text inside it. */
+/** The element that this script stands in, known only while it is first run; the worker, which runs it too, has none. */
+const element = typeof document === "undefined" ? null : document.currentScript;
+
+/** Starts a worker on this same script: its file, or the text of the one that has all in it. */
 function startWorker(): Worker {
-  if ("address" in source) return new Worker(ownScript(source.address));
-  const address = URL.createObjectURL(new Blob([source.text], { type: "text/javascript" }));
+  if (element?.hasAttribute("src")) return new Worker(ownScript("page.js"));
+  const address = URL.createObjectURL(new Blob([element?.textContent ?? ""], { type: "text/javascript" }));
   const worker = new Worker(ownScript(address));
   URL.revokeObjectURL(address);
   return worker;
 }
 
 export class Asker {
+  /** `patienceMs`: how long work that is out of date may go on before its worker is stopped. */
+  constructor(private readonly patienceMs = PATIENCE_MS) {}
+
   private worker: Worker | null = null;
   private busy: Waiting | null = null;
   private next: Waiting | null = null;
@@ -55,7 +60,7 @@ export class Asker {
     this.next = { id: ++this.count, asked, onReply, onDropped, sinceMs: performance.now() };
     if (this.busy === null) this.send();
     else if (this.timer === undefined) {
-      const left = PATIENCE_MS - (performance.now() - this.busy.sinceMs);
+      const left = this.patienceMs - (performance.now() - this.busy.sinceMs);
       this.timer = setTimeout(() => this.stopOld(), Math.max(0, left));
     }
   }

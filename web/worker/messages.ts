@@ -7,6 +7,8 @@ import type { Job } from "../../src/jobFile/job.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
 import type { NarrowBrakeWishes } from "../../src/narrowBrake/requirements.ts";
 import type { DxfProfiles } from "../dxf/profileFromDxf.ts";
+import type { SceneAsked, SceneShown } from "../whole/scenes.ts";
+import type { WholeShown } from "../whole/wholeShown.ts";
 
 /** One thing to put right: where, and the reader’s sentence; `allowed` alone for the line beside the field. */
 export interface Problem {
@@ -138,7 +140,12 @@ export type Question =
       readonly text: string;
       readonly others: readonly string[];
     }
-  | { readonly id: number; readonly kind: "blank"; readonly text: string; readonly as: "svg" | "dxf" }
+  | {
+      readonly id: number;
+      readonly kind: "blank";
+      readonly text: string;
+      readonly as: "svg" | "dxf" | "pages";
+    }
   /** One brake for the parts of these jobs. */
   | {
       readonly id: number;
@@ -154,6 +161,7 @@ export type Question =
       /** Brakes by the names to show, each in the job that has it. */
       readonly brakes: readonly { readonly name: string; readonly job: string }[];
     }
+  | ({ readonly id: number; readonly kind: "scene" } & SceneAsked)
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
   | { readonly id: number; readonly kind: "orders"; readonly text: string }
   | { readonly id: number; readonly kind: "sheet"; readonly text: string }
@@ -171,6 +179,8 @@ export type Question =
 export type Reply =
   | { readonly id: number; readonly kind: "problems"; readonly problems: readonly Problem[] }
   | { readonly id: number; readonly kind: "answer"; readonly job: Job; readonly answer: Answer }
+  | { readonly id: number; readonly kind: "whole"; readonly whole: WholeShown }
+  | { readonly id: number; readonly kind: "scene"; readonly scene: SceneShown }
   | { readonly id: number; readonly kind: "ways"; readonly ways: readonly Way[] }
   | { readonly id: number; readonly kind: "written"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }

@@ -21,7 +21,7 @@ interface Service {
 
 const service = self as unknown as Service;
 const SHELF = "noseroom-VERSION_OF_THIS_BUILD";
-const FILES = ["./", "index.html", "style.css", "page.js", "worker.js", "icon.svg", "manifest.webmanifest"];
+const FILES = ["./", "index.html", "style.css", "page.js", "icon.svg", "manifest.webmanifest"];
 
 async function fill(): Promise<void> {
   const shelf = await caches.open(SHELF);

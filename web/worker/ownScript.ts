@@ -15,8 +15,7 @@ let policy: ScriptPolicy | undefined;
 
 /** The address as one that the browser accepts. @throws TypeError for any other address */
 export function ownScript(address: string): string {
-  const own =
-    address === "worker.js" || address === "offline.js" || address.startsWith(`blob:${self.origin}/`);
+  const own = address === "page.js" || address === "offline.js" || address.startsWith(`blob:${self.origin}/`);
   if (!own) throw new TypeError("not a script of this page");
   const { trustedTypes } = globalThis as { trustedTypes?: TrustedTypes };
   policy ??= trustedTypes?.createPolicy("noseroom", { createScriptURL: (known) => known });

@@ -8,6 +8,7 @@ import { toDxf } from "../../src/drawing/dxfPen.ts";
 import { writeSvg } from "../../src/drawing/svgPen.ts";
 import { dataOf } from "../../src/jobFile/jsonText.ts";
 import { problemSentence, type Problem as Slip } from "../../src/jobFile/problem.ts";
+import { readAnyJob } from "../../src/jobFile/readAnyJob.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
 import { isWayOut } from "../../src/jobFile/wayOut.ts";
@@ -15,6 +16,8 @@ import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { drawBlank } from "../../src/pictures/blankDrawing.ts";
 import { applied, waysOut } from "../../src/ways/waysOut.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import { Scenes } from "../whole/scenes.ts";
+import { wholeReply } from "../whole/wholeReplies.ts";
 import { chartShown } from "./chartShown.ts";
 import { fitShown } from "./fitShown.ts";
 import type { Problem, Question, Reply, Way } from "./messages.ts";
@@ -69,7 +72,7 @@ function problemsOf(problems: readonly Slip[]): Problem[] {
   return problems.map((p) => ({ path: p.path, sentence: problemSentence(p), allowed: p.allowed }));
 }
 
-function answer(question: Question): Reply {
+function answer(question: Exclude<Question, { kind: "scene" }>): Reply {
   const { id } = question;
   if (question.kind === "dxf")
     return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units, question.drawnIn) };
@@ -82,9 +85,13 @@ function answer(question: Question): Reply {
   }
   if (question.kind === "fit") return { id, kind: "fit", fit: fitShown(question.jobs, question.brakes) };
   if (question.kind === "narrowBrake") return narrowBrake(question);
-  const read = readJob(question.text);
+  const read = readAnyJob(question.text);
   if (!read.ok) {
     return { id, kind: "problems", problems: problemsOf(read.problems) };
+  }
+  if (read.kind === "whole") {
+    const reply = wholeReply(question, read, watchFor(id));
+    return reply ?? { id, kind: "failed", sentence: "This is for a part of one section only." };
   }
   if (question.kind === "chart") return { id, kind: "chart", chart: chartShown(read.job) };
   if (question.kind === "orders") return { id, kind: "orders", orders: ordersShown(read.job) };
@@ -110,12 +117,23 @@ function answer(question: Question): Reply {
   return { id, kind: "ways", ways };
 }
 
-post.onmessage = (event) => {
-  const { data } = event;
-  try {
-    post.postMessage(answer(data));
-  } catch {
-    const sentence = "These figures could not be worked through. The job is safe; change a figure to go on.";
-    post.postMessage({ id: data.id, kind: "failed", sentence });
-  }
-};
+function sceneOf(scenes: Scenes, asked: Extract<Question, { kind: "scene" }>): Reply {
+  const scene = scenes.shown(asked);
+  if (scene) return { id: asked.id, kind: "scene", scene };
+  return { id: asked.id, kind: "failed", sentence: "There is no such stroke." };
+}
+
+/** Answers whatever the page asks; the page runs the same script and leaves this alone. */
+export function startWorking(): void {
+  const scenes = new Scenes();
+  post.onmessage = (event) => {
+    const { data } = event;
+    try {
+      post.postMessage(data.kind === "scene" ? sceneOf(scenes, data) : answer(data));
+    } catch {
+      const sentence =
+        "These figures could not be worked through. The job is safe; change a figure to go on.";
+      post.postMessage({ id: data.id, kind: "failed", sentence });
+    }
+  };
+}
