@@ -5,38 +5,32 @@
  */
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
-import { bedChecks } from "./checks/bedChecks.ts";
-import { clampChecks } from "./checks/clampChecks.ts";
-import { hingeChecks } from "./checks/hingeChecks.ts";
-import { leafChecks } from "./checks/leafChecks.ts";
-import { mountChecks, weightOf } from "./checks/mountChecks.ts";
+import { weightOf } from "./checks/mountChecks.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
 import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
 import { freeSwing, freeSwingBefore, inOnePlace } from "./freeSwing.ts";
 import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
+import { lightest } from "./lightest.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
-import { barLength, boltsClear, boltsInside, placesOf } from "./places.ts";
+import { barLength, boltsInside } from "./places.ts";
 import {
-  MOST_LOST_IN_ALL,
   type NarrowBrakeRequirements,
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
 import { failureWords } from "./shopFigures.ts";
-import { type BrakeSizes, firstSizes, type Growth, grown } from "./sizes.ts";
+import { firstSizes } from "./sizes.ts";
 import { type Stock, stockIn } from "./stockSize.ts";
-import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
+import type { StrengthCheck } from "./strengthCheck.ts";
+import { checksOf, underLoad } from "./tried.ts";
 import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
 const MOST_ROUNDS = 400;
 /** Shorter beds are stiff enough on their spine. */
 const LEAST_WITH_LEG_MM = 300;
-/** What a bolt more or so weighs. */
-const LEAST_KG = 0.05;
 
 interface Sound {
   readonly under: UnderLoad;
@@ -128,28 +122,6 @@ function soundWith(requirements: ResolvedRequirements, backLeg: boolean): Sound 
   return rackEnds(failed, "no set of sizes came out", units);
 }
 
-/** Of all that helps against a failed check what does so with the least weight. */
-function lightest(failed: StrengthCheck, { requirements, places, stock, assembly, ...under }: UnderLoad) {
-  // Grown from what stands there, which may be more than was asked for.
-  const { capDepthMm, leafHighMm, bedEarHighMm } = places;
-  const sizes = { ...under.sizes, capDepthMm, leafHighMm, bedEarHighMm };
-  const larger = [failed.grows, ...(failed.orGrows ?? [])].flatMap((growth) => {
-    const one = growth === null ? undefined : grown(sizes, growth, stock, requirements);
-    return (growth && one && withRoomInRow(requirements, one, growth, stock)) ?? [];
-  });
-  if (larger.length < 2) return larger[0];
-  const kg = weightOf({ assembly });
-  const gain = (one: BrakeSizes) => {
-    const under = underLoad(requirements, one, stock);
-    const same = ({ member, check }: StrengthCheck) => member === failed.member && check === failed.check;
-    const value = under && checksOf(under).find(same)?.value;
-    if (value === undefined) return Number.NEGATIVE_INFINITY;
-    return (failed.value - value) / Math.max(weightOf(under!) - kg, LEAST_KG);
-  };
-  const gains = larger.map(gain);
-  return larger[gains.indexOf(Math.max(...gains))];
-}
-
 /** Why nothing larger would do: what hangs before the leaf, or the rack. */
 function leafRoom({ member }: StrengthCheck, requirements: ResolvedRequirements): string {
   const { leafHighMaxMm, leafFaceMaxMm, units } = requirements;
@@ -163,22 +135,6 @@ function roomSentence({ holderDepthMaxMm, overhangMm, units }: ResolvedRequireme
   if (holderDepthMaxMm === undefined) return "no stock flat is wide enough";
   const room = formatLength(overhangMm + holderDepthMaxMm, units);
   return `the part leaves ${room} ${units} from the nose back for bar and holder, too little for bolts and heel`;
-}
-
-/** The same with so few bolts that each washer clears the next; undefined where one bolt more is what was asked and has no room. */
-function withRoomInRow(
-  requirements: ResolvedRequirements,
-  larger: BrakeSizes,
-  growth: Growth,
-  stock: Stock,
-): BrakeSizes | undefined {
-  const fewest = growth === "boltGaps" ? larger.boltGaps : 1;
-  for (let boltGaps = larger.boltGaps; boltGaps >= fewest; boltGaps--) {
-    const fewer = { ...larger, boltGaps };
-    const places = placesOf(requirements, fewer, stock, 0);
-    if (places === undefined || boltsClear(places)) return fewer;
-  }
-  return undefined;
 }
 
 /** Whether strong pieces also go together, and the leaf turns as far as the parts ask. */
@@ -217,53 +173,6 @@ function swingsAsked({ requirements: { parts }, places }: UnderLoad) {
 
 function rackEnds(failed: StrengthCheck | undefined, why: string, units: LengthUnit): string {
   return `${failed === undefined ? "This brake can't be planned" : failureWords(failed, units)}: ${why}.`;
-}
-
-function underLoad(
-  requirements: ResolvedRequirements,
-  sizes: BrakeSizes,
-  stock: Stock,
-): UnderLoad | undefined {
-  const loads = governingLoads(requirements, sizes.leafMm);
-  const places = placesOf(requirements, sizes, stock, loads.turningNmm.value);
-  if (places === undefined || Object.values(places).some((place) => Number.isNaN(place))) return undefined;
-  const assembly = assemble(requirements, sizes, places, stock);
-  return { requirements, loads, sizes, places, assembly, stock };
-}
-
-function checksOf(under: UnderLoad): StrengthCheck[] {
-  const checks = [
-    ...leafChecks(under),
-    ...hingeChecks(under),
-    ...clampChecks(under),
-    ...bedChecks(under),
-    ...mountChecks(under),
-  ];
-  return [...checks, lostInAll(checks, under)];
-}
-
-/** What leaf, bed and holder lose together: the bar's front leans back by as much. */
-function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad): StrengthCheck {
-  const lost = checks.filter(({ check }) => check.startsWith("bend angle lost"));
-  const of = (member: string) =>
-    lost.filter((one) => one.member === member).reduce((a, b) => (b.value > a.value ? b : a));
-  const worst = [of("leaf"), of("bed"), of("holder")].sort((a, b) => b.value - a.value);
-  return checkOf({
-    member: "brake",
-    check: "bend angle lost in all at mid-length",
-    value: worst.reduce((sum, { value }) => sum + value, 0),
-    limit: MOST_LOST_IN_ALL * requirements.give.angleDeg,
-    unit: "deg",
-    formula: "sum of what leaf, bed and holder lose",
-    source: "the checks above",
-    assumptions: [
-      "before the bar is set forward in the middle",
-      "the bar's front leans back so far that it clears",
-    ],
-    pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
-    grows: worst[0]!.grows,
-    orGrows: worst.flatMap(({ grows, orGrows = [] }) => [...(grows ? [grows] : []), ...orGrows]),
-  });
 }
 
 /** The thinnest bar of the rack within the window; where none is, one that is planed down to it. */
