@@ -6,7 +6,7 @@
 import type { Mm } from "../units/quantity.ts";
 import { boltPlaces } from "./clampPieces.ts";
 import { along, level, type PieceMaker, standing, upright } from "./pieceMaker.ts";
-import { evenly, NUT_CORNERS, NUT_HIGH, type Places } from "./places.ts";
+import { evenly, footBoltOver, NUT_CORNERS, NUT_HIGH, type Places } from "./places.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
 import type { BrakeSizes } from "./sizes.ts";
 import { arcPoints, rectangle } from "./solid.ts";
@@ -244,7 +244,7 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
       const nutTop = topY + NUT_HIGH * d;
       maker.add(boltId, {
         name: "foot bolt",
-        stock: `${footBolt.name} bolt, ${stock.boltGrade.name}, as long as the bench is thick`,
+        stock: `${footBolt.name} bolt, ${stock.boltGrade.name}, as long as the bench is thick and ${maker.words(footBoltOver(sizes, stock.units))} more`,
         shape: standing(x, w, [topY - footMm - BENCH_MM, nutTop], d),
         boltedTo: [id, `${boltId}-nut`],
       });

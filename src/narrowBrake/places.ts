@@ -293,3 +293,8 @@ export function placesOf(
 export function evenly(count: number, pitchMm: Mm): Mm[] {
   return Array.from({ length: count }, (_, i) => (i - (count - 1) / 2) * pitchMm);
 }
+
+/** How far a foot bolt is longer than the bench is thick: through the foot and its nut, two threads over it. */
+export function footBoltOver({ footMm, footBolt }: BrakeSizes, units: LengthUnit): Mm {
+  return upToMark(footMm + NUT_HIGH * footBolt.diameterMm + 2 * footBolt.pitchMm, units);
+}
