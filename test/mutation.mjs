@@ -3,10 +3,11 @@
  * none of the recorded answers, notices. Keeps no book.
  */
 import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
 
 const file = process.argv[2] ?? "";
 const room = /^src\/(\w+)\/.*\.ts$/.exec(file)?.[1];
-if (!room) {
+if (!room || !existsSync(file)) {
   console.error(
     `Name one file of a room, as in: npm run mutation src/motion/slide.ts (found ${file || "none"})`,
   );

@@ -10,14 +10,14 @@ import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
 import { answerRows, clearanceRows, coldRows, fitRow, pageRows } from "./wholeBench.ts";
 
-function wholeTable(withPage: boolean): void {
+async function wholeTable(withPage: boolean): Promise<void> {
   const rows = [
     ...sweepRows(),
     ...clearanceRows(),
     ...searchRows(),
     ...answerRows(),
     ...fitRow(),
-    ...coldRows(),
+    ...(await coldRows()),
     ...(withPage ? pageRows() : []),
   ];
   const width = Math.max(...rows.map(({ what }) => what.length));
@@ -31,4 +31,4 @@ function wholeTable(withPage: boolean): void {
 const [, , word, shape, n] = process.argv;
 if (word === "--pairs") pairsAlone();
 else if (word === "--search") searchAlone(shape as Shape, Number(n));
-else wholeTable(process.argv.includes("--page"));
+else await wholeTable(process.argv.includes("--page"));
