@@ -109,6 +109,25 @@ const unused = {
   },
 };
 
+/** The examples without the blanks and line ends that are there for people; what each teaches stays with the command. */
+const short = (examples) => ({
+  name: "short-examples",
+  setup(esbuild) {
+    const shortened = (key, value) => {
+      if (key === "lines") return {};
+      return typeof value === "string" && value.startsWith("{") ? JSON.stringify(JSON.parse(value)) : value;
+    };
+    examples.setup({
+      onResolve: (...more) => esbuild.onResolve(...more),
+      onLoad: (which, load) =>
+        esbuild.onLoad(which, async (args) => {
+          const { contents, loader } = await load(args);
+          return { contents: JSON.stringify(JSON.parse(contents, shortened)), loader };
+        }),
+    });
+  },
+});
+
 /** Which letters a name may have: browsers know the classes that the library spells out letter by letter. */
 const lettersByClass = {
   name: "letters-by-class",
@@ -166,7 +185,14 @@ export async function buildPage(examples, build) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, code] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass, noSchemaForOthers, unused]),
+    bundled("web/start.ts", [
+      short(examples),
+      widthsOnly,
+      readerOnly,
+      lettersByClass,
+      noSchemaForOthers,
+      unused,
+    ]),
   ]);
   await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)

@@ -172,10 +172,11 @@ export function getAt(value: unknown, path: KeyPath): unknown {
   return at;
 }
 
-/** The job as the contract has it: a box and a pattern are written without flats and bends. */
+/** The job as the contract has it: a box and a pattern are written without flats and bends, a pattern has its own size. */
 export function written(file: JobFile): object {
-  const { flats, bends, ...part } = file.part;
-  return part.box || part.pattern ? { ...file, part } : file;
+  const { flats, bends, dimensions, ...part } = file.part;
+  if (part.pattern) return { ...file, part };
+  return part.box ? { ...file, part: { ...part, dimensions } } : file;
 }
 
 /** The job file's text, the same to the letter as a file that the command reads. */
