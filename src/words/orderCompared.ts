@@ -2,7 +2,9 @@
  * Two orders of one part against each other: the sequence of the bends, how often the part is turned, and what one does
  * otherwise than the best.
  */
+
 import type { Answer } from "../jobFile/answer.ts";
+import { capital } from "./capital.ts";
 import { throatWords } from "./stepWords.ts";
 
 /** @example sequenceWords([{ bend: 1 }, { bend: 0 }]) // "Bend 2, then bend 1" */
@@ -35,6 +37,6 @@ export function handlingWords(
   const ends = other.map((step) => `${throatWords(step, bendCount)} in the throat for bend ${step.bend}`);
   const turning = turningWords(answer);
   return ends.length === 0 || ends.length > 3
-    ? `${turning.charAt(0).toUpperCase()}${turning.slice(1)}.`
-    : `${ends.join(", ").replace(/^./u, (sign) => sign.toUpperCase())}; ${turning}.`;
+    ? `${capital(turning)}.`
+    : `${capital(ends.join(", "))}; ${turning}.`;
 }

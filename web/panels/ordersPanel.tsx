@@ -1,11 +1,13 @@
 /**
  * The orders that fold, grouped by the bends' sequence, the best first; any two of them side by side, played in step.
  */
+
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job } from "../../src/jobFile/job.ts";
 import { angleWords } from "../../src/words/angleWords.ts";
-import { bendWords, capital, faceWords, throatWords } from "../../src/words/stepWords.ts";
+import { capital } from "../../src/words/capital.ts";
+import { bendWords, faceWords, throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import { paintShare } from "../stage/share.ts";
 import type { OrderFile } from "../store/jobFile.ts";
