@@ -4,13 +4,10 @@
  */
 
 import type { Answer } from "../jobFile/answer.ts";
-<<<<<<< HEAD
-import { capital } from "./capital.ts";
-=======
 import type { LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { capital } from "./capital.ts";
 import { lengthWords } from "./lengthWords.ts";
->>>>>>> main
 import { throatWords } from "./stepWords.ts";
 
 /** @example sequenceWords([{ bend: 1 }, { bend: 0 }]) // "Bend 2, then bend 1" */
