@@ -35,7 +35,7 @@ export function leastRoom({ order }: Pick<Answer, "order">): Mm | null {
   return rooms.length === 0 ? null : Math.min(...rooms);
 }
 
-/** @example roomWords(answer, "in") // "0.031 in to spare" */
+/** @example roomWords(answer, "in") // "0.041 in to spare" */
 export function roomWords(answer: Pick<Answer, "order">, units: LengthUnit): string {
   const roomMm = leastRoom(answer);
   return roomMm === null ? "nothing near" : `${lengthWords(roomMm, units)} to spare`;
