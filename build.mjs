@@ -8,7 +8,7 @@ import { chmod, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { build as bundle } from "esbuild";
 import ts from "typescript";
 import { examplesForEsbuild } from "./examples/asModules.mjs";
-import { buildPage } from "./web/build.mjs";
+import { buildPage, readerOnly } from "./web/build.mjs";
 
 const node = { bundle: true, platform: "node", target: "node20", format: "esm", logLevel: "warning" };
 // commander is CommonJS inside; in an ESM bundle it needs a require of its own for Node built-ins.
@@ -122,7 +122,7 @@ await build({
   entryPoints: ["src/cli/command.ts"],
   outfile: "dist/command/noseroom.cjs",
   define: { ...command.define, "import.meta.url": "commandUrl" },
-  plugins: [examplesForEsbuild, noOtherProgram],
+  plugins: [examplesForEsbuild, noOtherProgram, readerOnly],
   banner: { js: "(function (require, commandUrl) { const module = { exports: {} };" },
   footer: { js: "})" },
 });

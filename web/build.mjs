@@ -18,6 +18,9 @@ const script = { ...browser, jsx: "automatic", jsxImportSource: "preact", extern
 /** What the library packs with deflate and base64. */
 const unpacked = (packed) => JSON.parse(inflateSync(Buffer.from(packed, "base64")).toString("utf8"));
 
+/** Codes of the one encoding by the names of their letters; the names are long and go no further. */
+const codesIn = (win1252) => new Map(Object.values(win1252).map(([code, name]) => [name, code]));
+
 /**
  * Printed words are measured in two faces and one encoding only, and by the widths of their letters: these go into the
  * script as they are, so that the whole script is packed once and brings nothing to unpack with.
@@ -26,12 +29,25 @@ const widthsOnly = {
   name: "widths-only",
   setup(esbuild) {
     const json = (value) => ({ contents: JSON.stringify(JSON.stringify(value)), loader: "json" });
+    const all = async (path) => unpacked(JSON.parse(await readFile(path, "utf8")));
     esbuild.onLoad({ filter: /standard-fonts.+\.compressed\.json$/ }, async ({ path }) => {
-      const whole = unpacked(JSON.parse(await readFile(path, "utf8")));
-      if (/all-encodings/.test(path)) return json({ symbol: {}, zapfdingbats: {}, win1252: whole.win1252 });
+      if (/all-encodings/.test(path)) {
+        const { win1252 } = await all(path);
+        const codes = codesIn(win1252);
+        const letters = Object.entries(win1252).map(([letter, [code, name]]) => [
+          letter,
+          [code, codes.get(name)],
+        ]);
+        return json({ symbol: {}, zapfdingbats: {}, win1252: Object.fromEntries(letters) });
+      }
       if (!/Helvetica(-Bold)?\.compressed/.test(path)) return json("");
-      const CharMetrics = whole.CharMetrics.map(({ N, WX }) => ({ N, WX }));
-      return json({ CharMetrics, KernPairs: [] });
+      const codes = codesIn((await all(path.replace(/[^/\\]+$/, "all-encodings.compressed.json"))).win1252);
+      const { CharMetrics } = await all(path);
+      const widths = CharMetrics.filter(({ N }) => codes.has(N)).map(({ N, WX }) => ({
+        N: codes.get(N),
+        WX,
+      }));
+      return json({ CharMetrics: widths, KernPairs: [] });
     });
     esbuild.onLoad({ filter: /standard-fonts.es.utils\.js$/ }, async ({ path }) => {
       const whole = await readFile(path, "utf8");
@@ -43,7 +59,7 @@ const widthsOnly = {
 };
 
 /** Of the library that reads drawings only its reader. */
-const readerOnly = {
+export const readerOnly = {
   name: "reader-only",
   setup(esbuild) {
     esbuild.onResolve({ filter: /^dxf$/ }, ({ resolveDir }) => ({
@@ -54,6 +70,21 @@ const readerOnly = {
       contents: 'export { default as parseString } from "dxf/lib/parseString.js";',
       resolveDir: path,
     }));
+  },
+};
+
+/** The reader of job files holds shapes against values; it writes no schema for others, and leaves out what would. */
+const noSchemaForOthers = {
+  name: "no-schema-for-others",
+  setup(esbuild) {
+    esbuild.onLoad(
+      { filter: /zod.v4.core.(to-json-schema|json-schema-processors)\.js$/ },
+      async ({ path }) => {
+        const text = await readFile(path, "utf8");
+        const names = [...text.matchAll(/^export (?:const|function|class) (\w+)/gm)].map(([, name]) => name);
+        return { contents: names.map((name) => `export const ${name} = () => () => {};`).join("\n") };
+      },
+    );
   },
 };
 
@@ -114,7 +145,7 @@ export async function buildPage(examples, build) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, code] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass]),
+    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass, noSchemaForOthers]),
   ]);
   await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)

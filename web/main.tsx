@@ -59,6 +59,7 @@ export function startPage(): void {
     file: null,
     problems: [],
     job: null,
+    jobFile: null,
     answer: null,
     whole: null,
     ways: null,
@@ -113,6 +114,7 @@ export function startPage(): void {
           file,
           problems: [],
           job: reply.job,
+          jobFile: file,
           answer: reply.answer,
           whole: null,
           ways: null,
@@ -131,6 +133,7 @@ export function startPage(): void {
         const { whole } = reply;
         const known = {
           job: null,
+          jobFile: null,
           answer: null,
           whole,
           ways: null,

@@ -19,6 +19,8 @@ export interface Standing {
   readonly file: JobFile | null;
   readonly problems: readonly Problem[];
   readonly job: Job | null;
+  /** The file that `job` was read from: drawings tell its figures. */
+  readonly jobFile: JobFile | null;
   readonly answer: Answer | null;
   /** The answer of a whole part; job and answer are null then. */
   readonly whole: WholeShown | null;

@@ -15,7 +15,8 @@ import { progressLine } from "./progressLine.ts";
 import { breath } from "./stops.ts";
 import { type Done, type DoubtTask, done, type JobTask, type Task } from "./task.ts";
 
-/** Up to so many bends the whole check stays well under a second; Ctrl-C waits for its end. */
+/** Up to so many bends a check, and with its ways out, stays well under a second; Ctrl-C waits for its end. */
+const CHECKED_ON_THE_SPOT = 8;
 const ON_THE_SPOT = 4;
 
 /** What the thread sends: how far it is, the answer before its ways out, the result. */
@@ -36,10 +37,11 @@ export async function answerJob(
 ): Promise<Answer> {
   const task: JobTask = { kind: "answer", job, ...(file && { file }), ...more };
   const bends = job.part.bends.length;
-  if (!file || !judged || bends > ON_THE_SPOT) return worked(task, bends, judged);
-  const answer = await worked<JobTask>({ kind: "answer", job }, bends);
-  await judged(answer);
-  return worked({ ...task, answer }, bends);
+  if (bends > CHECKED_ON_THE_SPOT) return inThread(task, judged);
+  const answer = done<JobTask>({ kind: "answer", job });
+  await breath();
+  await judged?.(answer);
+  return file && answer.verdict !== "clear" ? worked({ ...task, answer }, bends) : answer;
 }
 
 /** The answer to a whole part's job. */
@@ -75,8 +77,8 @@ export function answerWholeDoubts(
   return worked({ kind: "wholeDoubt", ...task } as const, task.answer.blank.bends.length);
 }
 
-async function worked<T extends Task>(task: T, bends: number, judged?: Judged): Promise<Done<T>> {
-  if (bends > ON_THE_SPOT) return inThread(task, judged);
+async function worked<T extends Task>(task: T, bends: number): Promise<Done<T>> {
+  if (bends > ON_THE_SPOT) return inThread(task);
   const result = done(task);
   await breath();
   return result;

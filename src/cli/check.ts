@@ -11,8 +11,6 @@ import { inkFor } from "./ink.ts";
 import { type Chosen, openJobsOrWhole } from "./openJob.ts";
 import { orderListData, orderListLines } from "./orderList.ts";
 import { laterLines, verdictLines } from "./report.ts";
-import { writeStepPictures } from "./stepPictures.ts";
-import { checkWholeJob } from "./wholeCheck.ts";
 import { columnsOf } from "./wrap.ts";
 import type { WriteOptions } from "./writeOut.ts";
 
@@ -36,7 +34,7 @@ export function statusOf(verdict: Answer["verdict"]): 0 | 1 {
  */
 export async function runCheck(path: string, options: CheckOptions): Promise<number> {
   const read = await openJobsOrWhole(path, options);
-  if ("whole" in read) return checkWholeJob(read, options);
+  if ("whole" in read) return (await import("./wholeCheck.ts")).checkWholeJob(read, options);
   const { jobs, ofShop } = read;
   const data: string[] = [];
   let status: 0 | 1 = 0;
@@ -81,7 +79,11 @@ async function reported(
   const folder = options.svg !== undefined && ofShop ? join(options.svg, `job-${i + 1}`) : options.svg;
   let pictures: readonly string[] = [];
   const answer = await answerJob(job, file, {}, async (judged) => {
-    if (folder !== undefined) pictures = await writeStepPictures(folder, job, judged, options);
+    if (folder !== undefined) {
+      // Only who draws loads the pens, which cost more than a check of few bends.
+      const { writeStepPictures } = await import("./stepPictures.ts");
+      pictures = await writeStepPictures(folder, job, judged, options);
+    }
     if (options.json) return;
     const head = ofShop ? [ink.strong(job.part.name.toUpperCase()), ""] : [];
     print([...head, ...verdictLines(job, judged, ink, columns)]);

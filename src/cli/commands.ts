@@ -1,6 +1,7 @@
 /**
  * Every command as the command line offers it: what it answers, its argument, its options. Each is loaded when it is
  * asked for, so that the others cost a start nothing. Exit statuses and examples are in manual.ts.
+ * Longer than 300 lines because it is one table of all commands.
  */
 import type { Command } from "commander";
 
@@ -148,6 +149,28 @@ const COMMANDS: readonly Offered[] = [
       FORCE,
     ],
     run: async () => withoutArgument((await import("./pan.ts")).runPan),
+  },
+  {
+    name: "drawing",
+    summary: "take a flat pattern from a DXF drawing and check it",
+    description:
+      "Takes outline, holes and bend lines from a DXF drawing of the flat blank, in developed size, and checks it on the brake and with the sheet of another job.",
+    argument: ["<DXF>", "drawing in text form, or - for standard input"],
+    usage: "DXF --on JOB [options]",
+    options: [
+      ["!--on <JOB>", "job whose brake, sheet and units are used"],
+      [
+        "--bends <NAME>",
+        "layers or linetypes of the bend lines; layers with bend in their name if not given",
+      ],
+      ["--cut <LAYER>", "layer of outline and holes; CUT or all other lines if not given"],
+      ["--angles <LIST>", 'where the drawing has none: "90 up" for all, "1: 90 up, 2: 45 down"'],
+      ["--drawn-in <UNIT>", "mm or in, where the drawing does not say it"],
+      ["-o, --output <FILE>", "write it as a job into FILE"],
+      json("the answer as one JSON object"),
+      FORCE,
+    ],
+    run: async () => (await import("./drawing.ts")).runDrawing as Run,
   },
   {
     name: "chart",

@@ -28,6 +28,9 @@ const TOUR: readonly ExampleLine[] = [
   ['noseroom nest shorter.json --sheet "48 x 96 in"', "blanks off a sheet"],
   ["noseroom chart trough.json --pdf chart.pdf", "what this brake can do"],
   ["noseroom bar trough.json --pdf plans.pdf", "a brake to make, plans"],
+  ["noseroom example corner-bracket -o bracket.json", "a part that is more than a section"],
+  ["noseroom blank bracket.json --dxf flat.dxf", "its flat pattern for a cutter"],
+  ["noseroom drawing flat.dxf --on bracket.json", "a flat pattern from a drawing"],
   ["noseroom example observatory -o observatory.json", "a shop: brakes and parts"],
   ["noseroom fit observatory.json", "which brake for what"],
   ['noseroom sheet observatory.json --part "Z clip" --brake 3 --pdf clip.pdf', "one of them to print"],
@@ -69,6 +72,10 @@ const STATUS: Readonly<Record<string, readonly (readonly [status: string, meanin
   bar: [
     ["0", "there is a bar, or none is needed"],
     ["1", "no bar makes it"],
+  ],
+  drawing: [
+    ["0", "it folds, with room to spare or tight"],
+    ["1", "it does not fold"],
   ],
   pan: [
     ["0", "the blank is printed"],

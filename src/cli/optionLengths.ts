@@ -8,10 +8,14 @@ import { lengthWords } from "../words/lengthWords.ts";
 import { Refusal } from "./refusal.ts";
 
 /** Mm or in; inches where it is left out. @throws Refusal for any other word */
-export function unitsOption(written: string | undefined, otherwise: LengthUnit = "in"): LengthUnit {
+export function unitsOption(
+  written: string | undefined,
+  otherwise: LengthUnit = "in",
+  option = "--units",
+): LengthUnit {
   if (written === undefined) return otherwise;
   if (written === "mm" || written === "in") return written;
-  throw new Refusal(`--units is "${written}"; it may be mm or in.`);
+  throw new Refusal(`${option} is "${written}"; it may be mm or in.`);
 }
 
 /**

@@ -29,9 +29,6 @@ const STAND_INS: Readonly<Record<string, string>> = {
   "\u2713": "x",
 };
 
-const PLAIN = Font.load(FontNames.Helvetica);
-const BOLD = Font.load(FontNames.HelveticaBold);
-
 /** Height from which words are headings and print bold. */
 export const HEADING_MM: Mm = 4.2;
 
@@ -55,7 +52,7 @@ function isPrintable(letter: string): boolean {
 
 /** Width of a line of words on the page. @example wordsWidth("", 3) // 0 */
 export function wordsWidth(words: string, heightMm: Mm): Mm {
-  const font = heightMm >= HEADING_MM ? BOLD : PLAIN;
+  const font = Font.load(heightMm >= HEADING_MM ? FontNames.HelveticaBold : FontNames.Helvetica);
   const letters = [...printable(words)];
   const units = letters.map((letter) => {
     const { name } = Encodings.WinAnsi.encodeUnicodeCodePoint(letter.codePointAt(0) ?? 0x20);

@@ -45,10 +45,8 @@ export interface FailsAt {
   readonly noseRadiusBy: Mm;
 }
 
-/** One bend as it was judged. */
-export interface JudgedStep {
-  readonly bend: number;
-  readonly clamped: End;
+/** How a bend of a section or a stroke of a whole part came out. */
+export interface JudgedBend {
   readonly markedFaceUp: boolean;
   readonly angle: Deg;
   /** The likely leaf angle; all figures of the step are for it. */
@@ -69,6 +67,14 @@ export interface JudgedStep {
   readonly clearance: Mm | null;
   /** The least over all of the doubts for which it folds; `clearance` where nothing is doubted. */
   readonly leastClearance: Mm | null;
+  /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
+  readonly setback: Mm;
+}
+
+/** One bend as it was judged. */
+export interface JudgedStep extends JudgedBend {
+  readonly bend: number;
+  readonly clamped: End;
   /** First the point of the part, then the point of what it is nearest to. */
   readonly clearancePoints: readonly [PointPair, PointPair] | null;
   /** What the clearance was measured to. */
@@ -81,8 +87,6 @@ export interface JudgedStep {
   readonly refused: Refusal | null;
   /** The same in words with the figures, to follow "because"; absent where it is begun. */
   readonly because?: string;
-  /** Nose setback for this bend; less than 0 where the nose stands over the leaf. */
-  readonly setback: Mm;
   /**
    * Of a bend made in two strokes: `begin` leaves it at `angle`, `finish` takes it up at `from` and bends on. Of a hem: `fold` bends it
    * as far as the leaf gets, `flatten` presses it flat under the clamp, the leaf at rest: `overbend` 0, `angle` 180.

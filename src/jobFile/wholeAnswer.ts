@@ -7,7 +7,7 @@ import type { FaceName } from "../pattern/faceName.ts";
 import type { WholeMember } from "../pattern/strokeBodies.ts";
 import type { WholeHandling } from "../pattern/strokeHandling.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import type { FailsAt, HandFinishAnswer, PointPair, Verdict } from "./answer.ts";
+import type { HandFinishAnswer, JudgedBend, PointPair, Verdict } from "./answer.ts";
 import type { WholeWay } from "./wholeWay.ts";
 
 export type PlacePoint = readonly [x: Mm, y: Mm, w: Mm];
@@ -40,25 +40,11 @@ export interface MissingFinger {
   readonly instead: { readonly fingers: readonly Mm[]; readonly bare: Mm } | null;
 }
 
-export interface WholeStepAnswer {
+/** Where a stroke fails only within the doubts, contact and ways in and out are those there. */
+export interface WholeStepAnswer extends JudgedBend {
   readonly bends: readonly number[];
   readonly clampedAt: PointPair;
   readonly clampedFace: number;
-  readonly markedFaceUp: boolean;
-  readonly angle: Deg;
-  /** The likely leaf angle, and all that the job doubts. */
-  readonly overbend: Deg;
-  readonly overbendRange: readonly [Deg, Deg];
-  /** Leaf angles around the likely one for which the stroke can be made; null where not even as likely. */
-  readonly foldsFor: readonly [Deg, Deg] | null;
-  /** Where within the doubts a stroke is stopped that is not as likely: contact and ways in and out are those there. */
-  readonly failsAt?: FailsAt;
-  readonly reached: Deg;
-  readonly relaxesTo: Deg;
-  readonly verdict: Verdict;
-  readonly clearance: Mm | null;
-  /** The least over all of the doubts for which it folds; `clearance` where nothing is doubted. */
-  readonly leastClearance: Mm | null;
   readonly clearancePoints: readonly [PlacePoint, PlacePoint] | null;
   readonly contact: WholeContactAnswer | null;
   readonly refused: "grip" | "flange" | "rated" | "length" | "pinched" | null;
@@ -67,7 +53,6 @@ export interface WholeStepAnswer {
   readonly bareLength: Mm;
   readonly load: WholeHandling;
   readonly unload: WholeHandling;
-  readonly setback: Mm;
   /** Where the brake's left end stands in w; only where brake or clamp has a length. */
   readonly placed?: Mm;
   /** Only where no row of fingers holds the bend down. */

@@ -7,7 +7,8 @@ import type { Mm } from "../units/quantity.ts";
 
 /** @example writtenLength(9.525, "in") // "3/8" */
 export function writtenLength(lengthMm: Mm, units: LengthUnit): number | string {
-  if (units === "mm") return Number(lengthMm.toFixed(4));
+  // Nothing added makes 0 of -0.
+  if (units === "mm") return Number(lengthMm.toFixed(4)) + 0;
   const { words, roundingMm } = nearestSixtyFourth(lengthMm);
   return Math.abs(roundingMm) < 1e-6 ? words : Number((lengthMm / MM_PER_INCH).toFixed(6));
 }

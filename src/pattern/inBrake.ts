@@ -26,6 +26,8 @@ export interface BodyInSpace {
   readonly finger?: number;
   readonly solids: readonly Convex[];
   readonly edges: readonly Segment[];
+  /** Of a piece of the brake: what it has at every station from one to the other. */
+  readonly profile?: Interval & { readonly ring: Ring };
 }
 
 /** How far bodies that run on past the part are shown beyond it. */
@@ -114,6 +116,7 @@ export function brakeInSpace(
       member: body.member,
       ...(body.finger !== undefined && { finger: body.finger }),
       ...prism(ring, at),
+      profile: { ...at, ring },
     };
   });
 }

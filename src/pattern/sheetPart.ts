@@ -7,7 +7,7 @@ import { type Cells, type Chord, Net } from "./cells.ts";
 import { outlineRegion } from "./outlineRegion.ts";
 import type { LineBend, Pattern, PatternFault } from "./pattern.ts";
 import { type Region, regionArea, regionHolds, withoutInLine } from "./ring.ts";
-import { type BendStrips, stripsOf } from "./strips.ts";
+import { type BendStrips, stripsOf, wayOf } from "./strips.ts";
 
 /** Strips of one bend that hang together through the faces beside them, and those faces, numbered from 0. */
 export interface Hinge {
@@ -39,7 +39,7 @@ export function sheetPartOf(pattern: Pattern): SheetPartResult {
     if (!found.ok) return found;
     strips.push(found.strips);
   }
-  const fault = crossing(net, strips);
+  const fault = crossing(net, strips) ?? within(net, strips, pattern);
   if (fault) return { ok: false, fault };
   const cut = new Cut(net, strips);
   const bare = cut.nothingBetween();
@@ -62,6 +62,33 @@ function crossing({ nodes }: Net, strips: readonly BendStrips[]): PatternFault |
     }
   }
   return undefined;
+}
+
+/** Less than this two strips may lie in each other: corners are snapped to their lines. */
+const TOUCH_MM = 0.01;
+
+/** The first bend of which a line lies inside another's strip. */
+function within({ nodes }: Net, strips: readonly BendStrips[], { bends }: Pattern): PatternFault | undefined {
+  for (const [bend, { left, right, middles }] of strips.entries()) {
+    const lines = [...left, ...right].map((chord): Point => {
+      const [a, b] = [nodes[chord.from]!, nodes[chord.to]!];
+      return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    });
+    for (const at of [...middles, ...lines]) {
+      const other = bends.findIndex((one, i) => i !== bend && inStrip(one, at));
+      if (other >= 0)
+        return { kind: "crossing", bend: Math.min(bend, other), other: Math.max(bend, other), at };
+    }
+  }
+  return undefined;
+}
+
+function inStrip(bend: LineBend, { x, y }: Point): boolean {
+  const { lengthMm, ux, uy } = wayOf(bend);
+  const [dx, dy] = [x - bend.from.x, y - bend.from.y];
+  const along = dx * ux + dy * uy;
+  const acrossMm = Math.abs(dy * ux - dx * uy);
+  return along > TOUCH_MM && along < lengthMm - TOUCH_MM && acrossMm < bend.allowanceMm / 2 - TOUCH_MM;
 }
 
 function crossingOf(nodes: readonly Point[], one: Chord, two: Chord): Point | undefined {

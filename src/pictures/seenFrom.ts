@@ -43,7 +43,8 @@ export interface SeenLine {
 const OWN_MM = 0.02;
 
 interface Blind {
-  readonly solid: Convex;
+  /** Of each of its planes: the outward normal, how far along it the solid reaches, how fast you near it looking that way. */
+  readonly planes: Float64Array;
   readonly minX: number;
   readonly maxX: number;
   readonly minY: number;
@@ -62,7 +63,9 @@ function blindOf(solid: Convex, view: View): Blind {
   const points = solid.corners.map((corner) => onPage(view, corner));
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   return {
-    solid,
+    planes: Float64Array.from(
+      solid.planes.flatMap(({ out, reach }) => [...out, reach, dot(out, view.toward)]),
+    ),
     minX: Math.min(...xs),
     maxX: Math.max(...xs),
     minY: Math.min(...ys),
@@ -89,7 +92,7 @@ function seenOf(
     from[1] + t * (to[1] - from[1]),
     from[2] + t * (to[2] - from[2]),
   ];
-  const isSeen = (t: number) => !blinds.some(({ solid }) => hides(solid, spotAt(t), view.toward));
+  const isSeen = (t: number) => !hidden(blinds, spotAt(t));
   const count = Math.max(2, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / stepMm));
   const places = Array.from({ length: count + 1 }, (_, i) => Math.min(1 - 1e-6, Math.max(1e-6, i / count)));
   const seen = places.map(isSeen);
@@ -127,15 +130,17 @@ function border(isSeen: (t: number) => boolean, hidden: number, seen: number): n
 }
 
 /** Whether a solid stands between a spot and you. */
-function hides({ planes }: Convex, spot: Spot, toward: Spot): boolean {
-  let [near, far] = [OWN_MM, Number.POSITIVE_INFINITY];
-  for (const { out, reach } of planes) {
-    const room = reach - dot(out, spot);
-    const rate = dot(out, toward);
-    if (rate > 1e-9) far = Math.min(far, room / rate);
-    else if (rate < -1e-9) near = Math.max(near, room / rate);
-    else if (room < OWN_MM) return false;
-    if (near + OWN_MM >= far) return false;
+function hidden(blinds: readonly Blind[], [x, y, w]: Spot): boolean {
+  for (const { planes } of blinds) {
+    let [near, far] = [OWN_MM, Number.POSITIVE_INFINITY];
+    for (let i = 0; i < planes.length && near + OWN_MM < far; i += 5) {
+      const room = planes[i + 3]! - (planes[i]! * x + planes[i + 1]! * y + planes[i + 2]! * w);
+      const rate = planes[i + 4]!;
+      if (rate > 1e-9) far = Math.min(far, room / rate);
+      else if (rate < -1e-9) near = Math.max(near, room / rate);
+      else if (room < OWN_MM) far = near;
+    }
+    if (near + OWN_MM < far) return true;
   }
-  return true;
+  return false;
 }

@@ -10,14 +10,15 @@ import type { WholeJob } from "../jobFile/wholeJob.ts";
 import { cutAt } from "../pattern/convex.ts";
 import { StrokeElements } from "../pattern/elements.ts";
 import { type BodyInSpace, brakeInSpace, partInSpace } from "../pattern/inBrake.ts";
+import type { Spot } from "../pattern/space.ts";
 import type { Tooling } from "../pattern/strokeBodies.ts";
-import { strokePlan } from "../pattern/strokePlan.ts";
+import { type BendSet, strokePlan } from "../pattern/strokePlan.ts";
 import { convexHull } from "../plane/convexHull.ts";
 import type { Point } from "../plane/point.ts";
-import { type Mm, toRad } from "../units/quantity.ts";
+import { type Mm, type Rad, toRad } from "../units/quantity.ts";
 import { lengthFigure } from "../words/lengthWords.ts";
 import { strokeName } from "../words/wholeWords.ts";
-import { FROM_FRONT, fromFrontLeft, onPage, seenLines } from "./seenFrom.ts";
+import { FROM_FRONT, fromFrontLeft, onPage, seenLines, type View } from "./seenFrom.ts";
 
 export interface StrokePictures {
   readonly view: Drawing;
@@ -35,33 +36,147 @@ const ROUND_MM: Mm = 12;
 const MOST_THIN = 6;
 /** A finger narrower than this share of its picture has no room for its width; the sentence beside it has the figure. */
 const LEAST_NAMED_SHARE = 0.12;
+/** Angles of the leaf whose bodies are kept. */
+const MOST_KEPT = 3;
 /** Of the leaf and bed under the part. */
 const UNDER_MM: Mm = 30;
 
 /** The pictures of stroke `index` (from 0) of the order. */
 export function drawWholeStroke(job: WholeJob, answer: WholeAnswer, index: number): StrokePictures {
-  const step = answer.order[index]!;
-  const made = answer.order
-    .slice(0, index)
-    .reduce((set, { bends }) => bends.reduce((all, bend) => all | (1 << (bend - 1)), set), 0);
-  const stroke = { bends: step.bends.map((bend) => bend - 1), clampedFace: step.clampedFace - 1 };
-  const planned = strokePlan(job.part, job.brake, stroke);
-  if (!planned.ok) throw new RangeError("a stroke of the answer can be planned");
-  const elements = new StrokeElements(planned.plan);
-  const leafRad = toRad(step.reached);
-  const sheet = partInSpace(elements, made, leafRad);
-  const machine = new Machine(job.brake, job.part.thicknessMm);
-  const brake = brakeInSpace(elements, machine, toolingOf(job, step), leafRad);
-  const all = [...sheet, ...brake];
-  const said = strokeName(step);
+  const scene = new StrokeScene(job, answer, index);
+  const { reachedRad } = scene;
   return {
-    view: viewOf(
-      all,
-      `${said}: the part in the brake with the leaf swung, seen from the front left and above.`,
-    ),
-    section: sectionOf(all, worstStation(step, planned.plan.lines), said),
-    fingers: fingersOf(job, step, partInSpace(elements, made, 0), planned.plan.lines, said),
+    view: scene.view(VIEW, reachedRad, scene.windowOf(VIEW, [reachedRad])),
+    section: scene.section(scene.worst, reachedRad, scene.sectionWindow(scene.worst, [reachedRad])),
+    fingers: scene.fingers(),
   };
+}
+
+/** One stroke of the order (from 0) in its brake, to be seen from any side and cut anywhere, its leaf at any angle. */
+export class StrokeScene {
+  /** How far the leaf comes. */
+  readonly reachedRad: Rad;
+  /** Where along the bend the part meets something or comes nearest to it. */
+  readonly worst: Mm;
+  private readonly step: WholeStepAnswer;
+  private readonly elements: StrokeElements;
+  private readonly machine: Machine;
+  private readonly made: BendSet;
+  /** By the angle of the leaf: at rest, at its end, and in between. */
+  private readonly known = new Map<Rad, readonly BodyInSpace[]>();
+
+  constructor(
+    private readonly job: WholeJob,
+    answer: WholeAnswer,
+    index: number,
+  ) {
+    this.step = answer.order[index]!;
+    this.made = answer.order
+      .slice(0, index)
+      .reduce((set, { bends }) => bends.reduce((all, bend) => all | (1 << (bend - 1)), set), 0);
+    const { bends, clampedFace, reached } = this.step;
+    const stroke = { bends: bends.map((bend) => bend - 1), clampedFace: clampedFace - 1 };
+    const planned = strokePlan(job.part, job.brake, stroke);
+    if (!planned.ok) throw new RangeError("a stroke of the answer can be planned");
+    this.elements = new StrokeElements(planned.plan);
+    this.machine = new Machine(job.brake, job.part.thicknessMm);
+    this.reachedRad = toRad(reached);
+    this.worst = worstStation(this.step, planned.plan.lines);
+  }
+
+  /** Where the part begins and ends along the bend line, the leaf at rest. */
+  get span(): readonly [from: Mm, to: Mm] {
+    const ws = cornersOf(partInSpace(this.elements, this.made, 0)).map(([, , w]) => w);
+    return [Math.min(...ws), Math.max(...ws)];
+  }
+
+  /** Part and fingers from a side, at all of these angles of the leaf, with room round them. */
+  windowOf(view: View, leafRads: readonly Rad[]): Drawing["window"] {
+    const near = leafRads.flatMap((leafRad) =>
+      this.bodies(leafRad).filter(({ member }) => member === "part" || member === "finger"),
+    );
+    return grown(boxRound(cornersOf(near).map((corner) => onPage(view, corner))), ROUND_MM);
+  }
+
+  /** Hidden lines are left out; places along an edge are looked at every `stepShare` of the window. */
+  view(view: View, leafRad: Rad, window: Drawing["window"], stepShare = STEP_SHARE): Drawing {
+    const lines = seenLines(this.bodies(leafRad), view, (window.max.x - window.min.x) * stepShare);
+    const marks = lines.map(({ body, from, to }): Mark => {
+      return { kind: "line", layer: body.member === "part" ? "edge" : "dimension", from, to };
+    });
+    const sentence = `${this.said}: the part in the brake with the leaf swung, seen from the front left and above.`;
+    const at = this.metAt(leafRad);
+    return { sentence, window, marks: at ? [...marks, contact(onPage(view, at))] : marks };
+  }
+
+  /** Part and clamp cut at a station, at all of these angles of the leaf. */
+  sectionWindow(w: Mm, leafRads: readonly Rad[]): Drawing["window"] {
+    const near = leafRads.flatMap((leafRad) =>
+      this.cut(w, leafRad).flatMap(({ layer, ring }) => (layer === "part" || layer === "clamp" ? ring : [])),
+    );
+    const box = grown(boxRound(near.length > 0 ? near : [{ x: 0, y: 0 }]), ROUND_MM);
+    return { min: { x: box.min.x, y: Math.max(box.min.y, -UNDER_MM) }, max: box.max };
+  }
+
+  /** The section at a station. */
+  section(w: Mm, leafRad: Rad, window: Drawing["window"]): Drawing {
+    const marks = this.cut(w, leafRad).map(({ layer, ring }): Mark => {
+      return { kind: "outline", layer, outline: polygon(ring) };
+    });
+    const at = this.metAt(leafRad);
+    const here = at && Math.abs(at[2] - w) <= this.job.part.thicknessMm;
+    return {
+      sentence: `${this.said}: section at the worst station.`,
+      window,
+      marks: here ? [...marks, contact({ x: at[0], y: at[1] })] : marks,
+    };
+  }
+
+  /** The row of fingers from the front. */
+  fingers(): Drawing {
+    const { lines } = this.elements.plan;
+    return fingersOf(this.job, this.step, partInSpace(this.elements, this.made, 0), lines, this.said);
+  }
+
+  private get said(): string {
+    return strokeName(this.step);
+  }
+
+  /** Where metal meets metal, once the leaf has come so far. */
+  private metAt(leafRad: Rad): Spot | undefined {
+    const { contact: met } = this.step;
+    return met && leafRad >= toRad(met.angle) - 1e-6 ? met.point : undefined;
+  }
+
+  private bodies(leafRad: Rad): readonly BodyInSpace[] {
+    const known = this.known.get(leafRad);
+    if (known) return known;
+    const tooling = toolingOf(this.job, this.step);
+    const bodies = [
+      ...partInSpace(this.elements, this.made, leafRad),
+      ...brakeInSpace(this.elements, this.machine, tooling, leafRad),
+    ];
+    if (this.known.size > MOST_KEPT) this.known.clear();
+    this.known.set(leafRad, bodies);
+    return bodies;
+  }
+
+  private cut(w: Mm, leafRad: Rad): { readonly layer: Layer; readonly ring: readonly Point[] }[] {
+    return this.bodies(leafRad).flatMap(({ member, solids, profile }) => {
+      const layer = member === "part" ? ("part" as const) : LAYERS[member];
+      if (profile) return w < profile.from || w > profile.to ? [] : [{ layer, ring: profile.ring }];
+      return solids.flatMap((solid) => {
+        const ring = cutAt(solid, w);
+        return ring.length < 3 ? [] : [{ layer, ring }];
+      });
+    });
+  }
+}
+
+const contact = (at: Point): Mark => ({ kind: "cross", layer: "contact", at });
+
+function cornersOf(bodies: readonly BodyInSpace[]): Spot[] {
+  return bodies.flatMap(({ solids }) => solids.flatMap(({ corners }) => corners));
 }
 
 function toolingOf({ along }: WholeJob, { fingers, placed }: WholeStepAnswer): Tooling {
@@ -85,18 +200,6 @@ const LAYERS: Readonly<Record<BodyInSpace["member"], Layer>> = {
   frame: "frame",
 };
 
-function viewOf(bodies: readonly BodyInSpace[], sentence: string): Drawing {
-  const shown = bodies
-    .filter(({ member }) => member === "part" || member === "finger")
-    .flatMap(({ solids }) => solids.flatMap(({ corners }) => corners.map((corner) => onPage(VIEW, corner))));
-  const window = grown(boxRound(shown), ROUND_MM);
-  const step = (window.max.x - window.min.x) * STEP_SHARE;
-  const marks = seenLines(bodies, VIEW, step).map(({ body, from, to }): Mark => {
-    return { kind: "line", layer: body.member === "part" ? "edge" : "dimension", from, to };
-  });
-  return { sentence, window, marks };
-}
-
 /** Where along the bend the part meets something or comes nearest to it; the middle of the longest line where nothing is near. */
 function worstStation(
   { contact, clearancePoints }: WholeStepAnswer,
@@ -106,20 +209,6 @@ function worstStation(
   if (at !== undefined) return at;
   const [longest] = [...lines].sort((a, b) => b.to - b.from - (a.to - a.from));
   return (longest!.from + longest!.to) / 2;
-}
-
-function sectionOf(bodies: readonly BodyInSpace[], w: number, said: string): Drawing {
-  const cut = bodies.flatMap(({ member, solids }) =>
-    solids.flatMap((solid) => {
-      const ring = cutAt(solid, w);
-      return ring.length < 3 ? [] : [{ layer: member === "part" ? ("part" as const) : LAYERS[member], ring }];
-    }),
-  );
-  const near = cut.filter(({ layer }) => layer === "part" || layer === "clamp").flatMap(({ ring }) => ring);
-  const box = grown(boxRound(near.length > 0 ? near : [{ x: 0, y: 0 }]), ROUND_MM);
-  const window = { min: { x: box.min.x, y: Math.max(box.min.y, -UNDER_MM) }, max: box.max };
-  const marks = cut.map(({ layer, ring }): Mark => ({ kind: "outline", layer, outline: polygon(ring) }));
-  return { sentence: `${said}: section at the worst station.`, window, marks };
 }
 
 function fingersOf(

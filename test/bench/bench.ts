@@ -11,7 +11,7 @@ import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
 import { answerRows, clearanceRows, coldRows, fitRow, pageRows } from "./wholeBench.ts";
 
-function wholeTable(withPage: boolean): void {
+async function wholeTable(withPage: boolean): Promise<void> {
   const rows = [
     ...sweepRows(),
     ...clearanceRows(),
@@ -19,7 +19,7 @@ function wholeTable(withPage: boolean): void {
     ...answerRows(),
     ...fitRow(),
     ...boxRows(),
-    ...coldRows(),
+    ...(await coldRows()),
     ...(withPage ? pageRows() : []),
   ];
   const width = Math.max(...rows.map(({ what }) => what.length));
@@ -33,4 +33,4 @@ function wholeTable(withPage: boolean): void {
 const [, , word, shape, n] = process.argv;
 if (word === "--pairs") pairsAlone();
 else if (word === "--search") searchAlone(shape as Shape, Number(n));
-else wholeTable(process.argv.includes("--page"));
+else await wholeTable(process.argv.includes("--page"));

@@ -4,10 +4,12 @@
  */
 import { deflateRawSync } from "node:zlib";
 import { check } from "../../src/answer/check.ts";
+import { drawnPattern } from "../../src/jobFile/drawnPattern.ts";
 import { type Problem, problemSentence } from "../../src/jobFile/problem.ts";
+import { readAnyJob } from "../../src/jobFile/readAnyJob.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
-import { readShop } from "../../src/jobFile/readShop.ts";
-import { writeJob } from "../../src/jobFile/writeJob.ts";
+import { readShop, SHARP_BAR } from "../../src/jobFile/readShop.ts";
+import { writeJob, writeWhole } from "../../src/jobFile/writeJob.ts";
 import { profilesFromDxf } from "../../web/dxf/profileFromDxf.ts";
 import type { Drawer } from "../../web/store/drawer.ts";
 import { fileText, type JobFile } from "../../web/store/jobFile.ts";
@@ -42,6 +44,19 @@ export function tryJob(text: string): void {
   for (const warning of answer.warnings) holdSentence(warning);
 }
 
+/** A job file of either kind: refused in sentences, or read, written and read again as the same part. */
+export function tryWhole(text: string): void {
+  const read = watched(() => readAnyJob(text));
+  if (!read.ok) {
+    holdProblems(read.problems);
+    return;
+  }
+  if (read.kind === "section") return;
+  const again = readAnyJob(writeWhole(read.file));
+  const same = again.ok && JSON.stringify(again.job) === JSON.stringify(read.job);
+  hold(same, "written and read, another job");
+}
+
 /** A shop file. */
 export function tryShop(text: string): void {
   const read = watched(() => readShop(text));
@@ -62,6 +77,33 @@ export function tryDrawing(text: string): void {
     figures.every((figure) => Number.isFinite(figure)),
     "a corner that is nowhere",
   );
+}
+
+/** A flat pattern as a drawing, asked for in one of four ways by the length of its text; what is read is held as a part too. */
+export function tryPattern(text: string): void {
+  const asked = [
+    {},
+    { bends: "0" },
+    { angles: { byNumber: new Map(), all: UP } },
+    { cut: "0", drawnIn: "in" },
+  ] as const;
+  const drawn = watched(() =>
+    drawnPattern(text, text.length % 2 === 0 ? "mm" : "in", asked[text.length % 4]),
+  );
+  if (!drawn.ok) {
+    for (const sentence of drawn.sentences) holdSentence(sentence);
+    return;
+  }
+  for (const remark of drawn.remarks) holdSentence(remark);
+  const read = watched(() => readAnyJob(JSON.stringify(patternJob(drawn.pattern))));
+  if (!read.ok) holdProblems(read.problems);
+}
+
+const UP = { angle: 90, turn: "up" } as const;
+
+function patternJob(pattern: unknown) {
+  const part = { name: "drawn", material: "mild steel", thickness: 1, insideRadius: 1, pattern };
+  return { noseroom: 1, units: "mm", part, brake: SHARP_BAR };
 }
 
 /** What was taken in must be taken in again whole: nothing is lost on the way to the store and back. */
@@ -187,8 +229,10 @@ export function tryPhoto(text: string): void {
 
 export const READERS = {
   job: tryJob,
+  whole: tryWhole,
   shop: tryShop,
   drawing: tryDrawing,
+  pattern: tryPattern,
   opened: tryOpened,
   link: tryLink,
   stored: tryStored,

@@ -1,4 +1,4 @@
-// npm run fuzz -- [job|shop|drawing|opened|link|stored|photo …] [--runs N] [--seconds T] [--seed S]
+// npm run fuzz -- [job|whole|shop|drawing|pattern|opened|link|stored|photo …] [--runs N] [--seconds T] [--seed S]
 // Bundles the fuzzer with a mark at every branch of the readers and starts it; findings are kept in dist/fuzz/.
 import { build } from "esbuild";
 import { counted, MARKS } from "./counted.mjs";

@@ -3,7 +3,7 @@
  * shelves as the page keeps them.
  */
 import { readdirSync, readFileSync } from "node:fs";
-import { arc, drawing, line, lwpolyline } from "../page/dxfText.ts";
+import { arc, drawing, line, lwpolyline, onLayer, words } from "../page/dxfText.ts";
 import { smallPictures } from "../page/photoFiles.ts";
 import type { ReaderName } from "./readers.ts";
 
@@ -47,6 +47,51 @@ const drawings = [
   drawing(6, [oldPolyline]),
 ];
 
+const spline = `0\nSPLINE\n8\n0\n70\n8\n71\n2\n72\n6\n73\n3\n${[0, 0, 0, 1, 1, 1].map((knot) => `40\n${knot}\n`).join("")}${[
+  [40, 10],
+  [50, 30],
+  [55, 10],
+]
+  .map(([x, y]) => `10\n${x}\n20\n${y}\n`)
+  .join("")}`;
+const ellipse = "0\nELLIPSE\n8\n0\n10\n12\n20\n9\n11\n4\n21\n1\n40\n0.5\n41\n0\n42\n6.283\n";
+const plate = lwpolyline(
+  [
+    [0, 0, 0],
+    [55, 0, 0.4142],
+    [60, 5, 0],
+    [60, 40, 0],
+    [0, 40, 0],
+  ],
+  true,
+);
+const fold = onLayer("BEND", line(30, 0, 30, 40));
+
+const patterns = [
+  drawing(4, [plate, fold, words(31, 20, "90 up")]),
+  drawing(4, [
+    plate,
+    fold,
+    ellipse,
+    words(31, 20, "UP 90%%d"),
+    onLayer("BEND", line(20, 0, 20, 40)),
+    words(19, 5, "45 down"),
+  ]),
+  drawing(1, [plate, fold, spline, line(40, 10, 55, 10), words(31, 20, "90 up")]),
+  drawing(4, [
+    plate,
+    onLayer("BEND", line(30, 0, 30, 15)),
+    onLayer("BEND", line(30, 25, 30, 40)),
+    line(25, 15, 35, 15),
+    line(35, 15, 35, 25),
+    line(35, 25, 25, 25),
+    line(25, 25, 25, 15),
+    circle,
+    oldPolyline,
+    words(31, 5, "90 dn"),
+  ]),
+];
+
 /** A job with the keys that examples seldom have. */
 function rareJob(text: string): string {
   const { order: _order, ...job } = JSON.parse(text) as { readonly order?: unknown; readonly part: object };
@@ -71,10 +116,14 @@ export function seedsOf(reader: ReaderName, examples: string): string[] {
     case "opened":
     case "link":
       return jobs;
+    case "whole":
+      return texts(`${examples}/whole`).map((text) => JSON.stringify(JSON.parse(text)));
     case "shop":
       return texts(`${examples}/shop`).map((text) => JSON.stringify(JSON.parse(text)));
     case "drawing":
       return drawings;
+    case "pattern":
+      return patterns;
     case "photo":
       return smallPictures().map((bytes) => bytes.toString("latin1"));
     case "stored":

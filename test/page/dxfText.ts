@@ -60,3 +60,20 @@ export function lwpolyline(
   ]);
   return text([[0, "LWPOLYLINE"], [8, "0"], [90, vertices.length], [70, closed ? 1 : 0], ...corners]);
 }
+
+/** Words with their place. */
+export function words(x: number, y: number, written: string): string {
+  return text([
+    [0, "TEXT"],
+    [8, "TEXT"],
+    [10, x],
+    [20, y],
+    [40, 3],
+    [1, written],
+  ]);
+}
+
+/** A shape on another layer. */
+export function onLayer(layer: string, shape: string): string {
+  return shape.replace("\n8\n0\n", `\n8\n${layer}\n`);
+}

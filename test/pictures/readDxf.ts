@@ -1,4 +1,4 @@
-/// <reference path="../../web/dxf/dxf.d.ts" />
+/// <reference path="../../src/jobFile/dxf.d.ts" />
 /**
  * Reads DXF text back with an independent library (dxf), as lines, arcs, circles and words on their layers.
  */

@@ -70,11 +70,17 @@ export interface Placed {
 
 /** One way to place a label; the cheapest that keeps off everything is taken. */
 export interface Choice {
-  readonly placed: Omit<Placed, "key">;
-  /** Strokes that should not run over metal: dimension line and leader, then extension lines. */
-  readonly strokes: readonly Piece[];
-  readonly extensions: readonly Piece[];
+  readonly box: Box;
+  readonly whole: boolean;
   readonly cost: number;
   /** Piece of the sheet that its strokes may touch. */
   readonly own?: number;
+  /** What is drawn with it, worked out only where its box is free. */
+  readonly drawn: () => Drawn;
+}
+
+export interface Drawn extends Pick<Placed, "lines" | "heads" | "arc"> {
+  /** Of the lines those that should not run over metal: dimension line and leader, then extension lines. */
+  readonly strokes: readonly Piece[];
+  readonly extensions: readonly Piece[];
 }

@@ -14,11 +14,11 @@ export interface Box {
 
 export type Piece = readonly [Point, Point];
 
-/** Whether two boxes share room. */
-export function boxesOverlap(a: Box, b: Box): boolean {
+/** Whether two boxes share room, or stand nearer than `air` in both ways. */
+export function boxesOverlap(a: Box, b: Box, air = 0): boolean {
   return (
-    Math.abs(a.x - b.x) < a.halfWide + b.halfWide - 1e-6 &&
-    Math.abs(a.y - b.y) < a.halfHigh + b.halfHigh - 1e-6
+    Math.abs(a.x - b.x) < a.halfWide + b.halfWide + air - 1e-6 &&
+    Math.abs(a.y - b.y) < a.halfHigh + b.halfHigh + air - 1e-6
   );
 }
 
@@ -52,9 +52,15 @@ export function shareInBox([a, b]: Piece, box: Box, air = 0): readonly [number, 
   return [from, to];
 }
 
-/** Whether a piece runs through a box, or within `air` of it. */
-export function throughBox(piece: Piece, box: Box, air = 0): boolean {
-  return shareInBox(piece, box, air) !== null;
+/** Whether a piece runs through a box, or within `air` of it: no line along the box's sides or the piece parts them. */
+export function throughBox([a, b]: Piece, box: Box, air = 0): boolean {
+  const [wide, high] = [box.halfWide + air, box.halfHigh + air];
+  const x = (a.x + b.x) / 2 - box.x;
+  const y = (a.y + b.y) / 2 - box.y;
+  const runX = Math.abs(b.x - a.x) / 2;
+  const runY = Math.abs(b.y - a.y) / 2;
+  if (Math.abs(x) > wide + runX || Math.abs(y) > high + runY) return false;
+  return Math.abs(((b.x - a.x) * y - (b.y - a.y) * x) / 2) <= wide * runY + high * runX;
 }
 
 /** How far a box reaches from its middle in a direction. */

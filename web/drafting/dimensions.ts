@@ -3,9 +3,9 @@
  * figures that read from below and break their line (ISO 129-1, ASME Y14.5, from memory), angle arcs, numbers of bends on
  * leaders. Every label keeps off the sheet, the rim, other labels and their lines. All in canvas points, y down.
  */
-import type { AskedLabel, AskedLength, AskedNote, Choice, Placed, Size } from "./asked.ts";
+import type { AskedLabel, AskedLength, AskedNote, Choice, Drawn, Placed, Size } from "./asked.ts";
 import { type Box, boxesOverlap, boxInside, near, type Piece, shareInBox, throughBox } from "./boxes.ts";
-import { arcChoices, lengthChoices, noteChoices } from "./choices.ts";
+import { arcChoices, atEnd, lengthChoices, noteChoices } from "./choices.ts";
 
 export interface Ground {
   readonly width: number;
@@ -50,7 +50,8 @@ export function placedDimensions(
   const first = new Set<string>();
   for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
     const placed = placedInOrder(order, ground, before, first);
-    if (placed.length > best.length) best = placed;
+    if (attempt > 0 && placed.length <= best.length) break;
+    best = placed;
     const found = new Set(placed.map(({ key }) => key));
     const missing = asked.filter(({ key, kind }) => kind !== "angle" && !found.has(key));
     if (missing.length === 0) return placed;
@@ -73,16 +74,27 @@ function placedInOrder(
   const best: Best = (choices, one, most, way = "") => {
     const key = one + way;
     let [least, at] = [most, -1];
+    let kept: Drawn | null = null;
     const last = before.get(key);
-    choices.forEach((choice, i) => {
-      if (choice.cost - STAYING >= least) return;
+    const look = (i: number) => {
       const staying = i === last ? STAYING : 0;
-      const cost = costOf(choice, { ground, boxes, strokes, most: least + staying }) - staying;
-      if (cost < least) [least, at] = [cost, i];
-    });
-    if (at < 0) return null;
+      const choice = choices[i]!;
+      if (choice.cost - staying >= least || !isFree(choice, ground, boxes, strokes)) return;
+      const drawn = choice.drawn();
+      const cost = costOf(choice, drawn, { ground, boxes, strokes, most: least + staying }) - staying;
+      if (cost < least) [least, at, kept] = [cost, i, drawn];
+    };
+    // Where it was first, then the cheapest: most others then need not be looked at.
+    if (last !== undefined && choices[last]) look(last);
+    for (const i of cheapestFirst(choices)) {
+      if (choices[i]!.cost >= least) break;
+      look(i);
+    }
+    if (kept === null) return null;
     before.set(key, at);
-    return { key: one, ...choices[at]!.placed };
+    const { box, whole } = choices[at]!;
+    const { lines, heads, arc } = kept as Drawn;
+    return { key: one, box, whole, lines, heads, ...(arc && { arc }) };
   };
   for (const one of asked) {
     const found = placeOf(one, ground, best, small.has(one.key));
@@ -102,20 +114,30 @@ interface Filled {
   readonly most: number;
 }
 
-/** What a choice costs; no end where its label or its lines stand on something. */
-function costOf({ placed, strokes: own, extensions, cost, own: mine }: Choice, filled: Filled): number {
+/** Whether a label stands on nothing. */
+function isFree(
+  { box }: Choice,
+  { width, height, sheet, half, taken, marks }: Ground,
+  boxes: readonly Box[],
+  strokes: readonly Piece[],
+): boolean {
+  return (
+    boxInside(box, width, height) &&
+    !boxes.some((other) => boxesOverlap(other, box, LABEL_AIR)) &&
+    !taken.some((other) => boxesOverlap(other, box, LABEL_AIR)) &&
+    !marks.some((other) => boxesOverlap(other, box)) &&
+    !sheet.some((piece) => throughBox(piece, box, half + 1)) &&
+    !strokes.some((piece) => throughBox(piece, box, 1))
+  );
+}
+
+/** What a choice whose label is free costs; no end where its lines run through another label. */
+function costOf({ box, cost, own: mine }: Choice, drawn: Drawn, filled: Filled): number {
   const { ground, boxes, strokes, most } = filled;
-  const { box, lines } = placed;
+  const { lines, strokes: own, extensions } = drawn;
   const { sheet, half } = ground;
-  const blocked =
-    !boxInside(box, ground.width, ground.height) ||
-    boxes.some((other) => boxesOverlap(other, grown(box))) ||
-    ground.taken.some((other) => boxesOverlap(other, grown(box))) ||
-    ground.marks.some((other) => boxesOverlap(other, box)) ||
-    sheet.some((piece) => throughBox(piece, box, half + 1)) ||
-    strokes.some((piece) => throughBox(piece, box, 1)) ||
-    lines.some((line) => boxes.some((other) => throughBox(line, other, 1)));
-  if (blocked) return Number.POSITIVE_INFINITY;
+  if (lines.some((line) => boxes.some((other) => throughBox(line, other, 1))))
+    return Number.POSITIVE_INFINITY;
   const over = (piece: Piece, air: number, limit: number): number => {
     let count = 0;
     for (let i = 0; i < sheet.length && count < limit; i++)
@@ -135,6 +157,11 @@ function costOf({ placed, strokes: own, extensions, cost, own: mine }: Choice, f
   }
   for (const edge of ground.edges ?? []) if (throughBox(edge, box)) sum += ON_EDGE;
   return sum;
+}
+
+/** Places in a list of choices, the cheapest first. */
+function cheapestFirst(choices: readonly Choice[]): readonly number[] {
+  return choices.map((_, i) => i).sort((a, b) => choices[a]!.cost - choices[b]!.cost);
 }
 
 type Best = (choices: readonly Choice[], key: string, most: number, way?: string) => Placed | null;
@@ -172,18 +199,12 @@ function everywhere(
     for (let y = size.halfHigh + 3; y < height - size.halfHigh - 2; y += pitch) {
       const far = Math.hypot(x - at.x, y - at.y);
       if (far < half + size.halfHigh) continue;
-      const away = { x: (x - at.x) / far, y: (y - at.y) / far };
-      choices.push(...noteChoices({ at, away, half, far, led: true }, size, false).slice(0, 1));
+      const way = { x: (x - at.x) / far, y: (y - at.y) / far };
+      choices.push(atEnd({ at, half, led: true }, way, far, { size, whole: false, cost: far / 12 }));
     }
   }
   return choices;
 }
-
-const grown = (box: Box): Box => ({
-  ...box,
-  halfWide: box.halfWide + LABEL_AIR,
-  halfHigh: box.halfHigh + LABEL_AIR,
-});
 
 /** The middle of what is seen of a length, and the direction square to it. */
 function seenMiddle({ from, to, faces }: AskedLength, { width, height }: Ground) {

@@ -1,7 +1,7 @@
 /**
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { capital } from "../../src/words/stepWords.ts";
 import { Choice } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
@@ -39,7 +39,8 @@ export function PartPanel() {
   const { store, snapshot, standing, look } = usePage();
   const { file, sample } = snapshot;
   const [marked, setMarked] = useState<number | null>(null);
-  const { job } = standing;
+  const { job, jobFile } = standing;
+  const measured = useMemo(() => (job && jobFile ? measuredFlats(jobFile, job) : []), [job, jobFile]);
   const sheet = job && {
     metal: job.part.metal,
     kFactor: job.part.kFactor,
@@ -70,7 +71,7 @@ export function PartPanel() {
         <div class="part-picture">
           <FinishedPart
             job={standing.job}
-            measured={measuredFlats(file, standing.job)}
+            measured={measured}
             lit={marked === null ? litLabel(look.now.lit, file.part) : `flat ${marked}`}
             width={640}
             height={240}

@@ -45,7 +45,7 @@ function leafWords(pose: StepPose, frame: Frame): string {
 
 export function StagePanel() {
   const { standing, snapshot, look } = usePage();
-  const { job, answer } = standing;
+  const { job, jobFile, answer } = standing;
   const { file } = snapshot;
   const { step, stageOpen, theme, asked, lit, seenWay } = look.now;
   const box = useRef<HTMLDivElement>(null);
@@ -56,7 +56,7 @@ export function StagePanel() {
   const [frame, setFrame] = useState<Frame>(NOTHING);
   const [playing, setPlaying] = useState(false);
   const pose = useMemo(() => (job && answer ? poseStep(job, answer, step) : null), [job, answer, step]);
-  const measured = useMemo(() => (job ? measuredFlats(file, job) : []), [file, job]);
+  const measured = useMemo(() => (job && jobFile ? measuredFlats(jobFile, job) : []), [jobFile, job]);
   const shines = litLabel(lit, file.part);
   const current = useRef({ pose, count: answer?.order.length ?? 0, step });
   const shown = useRef<string>("");

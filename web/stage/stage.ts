@@ -43,6 +43,8 @@ export class Stage {
   private readonly front: HTMLCanvasElement;
   private readonly onFrame: (frame: Frame) => void;
   private readonly watcher: ResizeObserver;
+  /** Measured when it changes only: to ask for it lays the whole page out. */
+  private screen: { readonly width: number; readonly height: number };
   private pose: StepPose | null = null;
   private camera: Camera = { scale: 10, originX: 0, originY: 0 };
   private ink: Ink;
@@ -73,7 +75,11 @@ export class Stage {
     this.front = front;
     this.onFrame = onFrame;
     this.ink = inkOf(box);
-    this.watcher = new ResizeObserver(() => this.resize());
+    this.screen = { width: box.clientWidth, height: box.clientHeight };
+    this.watcher = new ResizeObserver(() => {
+      this.screen = { width: box.clientWidth, height: box.clientHeight };
+      this.resize();
+    });
     this.watcher.observe(box);
     this.resize();
   }
@@ -192,8 +198,7 @@ export class Stage {
   }
 
   private size(): { readonly width: number; readonly height: number } {
-    if (this.onPaper) return PAPER;
-    return { width: this.box.clientWidth, height: this.box.clientHeight };
+    return this.onPaper ? PAPER : this.screen;
   }
 
   /** In a phone's strip there is no room for words; the lines below say it all. */

@@ -1,16 +1,17 @@
 /**
  * A whole part's answer as the card shows it: the words of the command's check, blank and bends as data. Made in the worker.
  */
+import { outlinePath } from "../../src/drawing/pathData.ts";
 import type { Verdict } from "../../src/jobFile/answer.ts";
 import type { WholeAnswer } from "../../src/jobFile/wholeAnswer.ts";
 import type { WholeJob } from "../../src/jobFile/wholeJob.ts";
 import type { Metal } from "../../src/metal/metal.ts";
+import { filletedOutline } from "../../src/plane/fillet.ts";
 import type { Mm } from "../../src/units/quantity.ts";
 import { wholeBlankSentences, wholeBlankTable, wholeBlankTitle } from "../../src/words/wholeBlankWords.ts";
 import { wholeJobSentences, wholeSections } from "../../src/words/wholeReport.ts";
 import { strokeSentences, strokeTitle } from "../../src/words/wholeStrokeWords.ts";
 import { faceCalled, wholeVerdict } from "../../src/words/wholeWords.ts";
-import { planPath } from "./planPath.ts";
 
 export interface StrokeShown {
   readonly verdict: Verdict;
@@ -64,7 +65,7 @@ export function wholeShown(job: WholeJob, answer: WholeAnswer): WholeShown {
       title: wholeBlankTitle(job, answer),
       table: wholeBlankTable(job, answer),
       sentences: wholeBlankSentences(job, answer),
-      path: planPath([answer.blank.outline, ...answer.blank.holes]),
+      path: [answer.blank.outline, ...answer.blank.holes].map(ringPath).join(""),
       box: boxOf(answer.blank.outline),
     },
     faces: answer.faces.map(({ face }) => faceCalled(answer, face)),
@@ -74,6 +75,12 @@ export function wholeShown(job: WholeJob, answer: WholeAnswer): WholeShown {
     kFactor: part.kFactor,
     thicknessMm: part.thicknessMm,
   };
+}
+
+function ringPath(ring: WholeAnswer["blank"]["outline"]): string {
+  const corners = ring.map(([x, y, radius]) => ({ x, y, ...(radius !== undefined && { radius }) }));
+  const made = filletedOutline(corners);
+  return made.ok ? outlinePath(made.outline) : "";
 }
 
 function boxOf(outline: WholeAnswer["blank"]["outline"]): WholeShown["blank"]["box"] {

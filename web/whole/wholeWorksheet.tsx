@@ -12,6 +12,7 @@ import { Notices } from "../panels/notices.tsx";
 import { WholeAnswerPanel } from "./wholeAnswer.tsx";
 import { WholeBlankPanel } from "./wholeBlankPanel.tsx";
 import { WholePartPanel } from "./wholePartPanel.tsx";
+import { WholeStage } from "./wholeStage.tsx";
 import { WholeMind, WholeSteps } from "./wholeSteps.tsx";
 import { WholeWaysPanel } from "./wholeWaysPanel.tsx";
 
@@ -40,6 +41,9 @@ export function WholeWorksheet() {
               <WholeWaysPanel />
             </Guarded>
           </div>
+          <Guarded>
+            <WholeStage />
+          </Guarded>
         </div>
         <div class="card">
           <Contents places={PLACES} />

@@ -44,6 +44,9 @@ function startWorker(): Worker {
 }
 
 export class Asker {
+  /** `patienceMs`: how long work that is out of date may go on before its worker is stopped. */
+  constructor(private readonly patienceMs = PATIENCE_MS) {}
+
   private worker: Worker | null = null;
   private busy: Waiting | null = null;
   private next: Waiting | null = null;
@@ -57,7 +60,7 @@ export class Asker {
     this.next = { id: ++this.count, asked, onReply, onDropped, sinceMs: performance.now() };
     if (this.busy === null) this.send();
     else if (this.timer === undefined) {
-      const left = PATIENCE_MS - (performance.now() - this.busy.sinceMs);
+      const left = this.patienceMs - (performance.now() - this.busy.sinceMs);
       this.timer = setTimeout(() => this.stopOld(), Math.max(0, left));
     }
   }

@@ -7,6 +7,7 @@ import type { Job } from "../../src/jobFile/job.ts";
 import type { JobFile } from "../../src/jobFile/schema.ts";
 import type { NarrowBrakeWishes } from "../../src/narrowBrake/requirements.ts";
 import type { DxfProfiles } from "../dxf/profileFromDxf.ts";
+import type { SceneAsked, SceneShown } from "../whole/scenes.ts";
 import type { WholeShown } from "../whole/wholeShown.ts";
 
 /** One thing to put right: where, and the reader’s sentence; `allowed` alone for the line beside the field. */
@@ -160,6 +161,7 @@ export type Question =
       /** Brakes by the names to show, each in the job that has it. */
       readonly brakes: readonly { readonly name: string; readonly job: string }[];
     }
+  | ({ readonly id: number; readonly kind: "scene" } & SceneAsked)
   | { readonly id: number; readonly kind: "chart"; readonly text: string }
   | { readonly id: number; readonly kind: "orders"; readonly text: string }
   | { readonly id: number; readonly kind: "sheet"; readonly text: string }
@@ -178,6 +180,7 @@ export type Reply =
   | { readonly id: number; readonly kind: "problems"; readonly problems: readonly Problem[] }
   | { readonly id: number; readonly kind: "answer"; readonly job: Job; readonly answer: Answer }
   | { readonly id: number; readonly kind: "whole"; readonly whole: WholeShown }
+  | { readonly id: number; readonly kind: "scene"; readonly scene: SceneShown }
   | { readonly id: number; readonly kind: "ways"; readonly ways: readonly Way[] }
   | { readonly id: number; readonly kind: "written"; readonly text: string }
   | { readonly id: number; readonly kind: "dxf"; readonly read: DxfProfiles }

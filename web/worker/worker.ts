@@ -16,6 +16,7 @@ import { writeJob } from "../../src/jobFile/writeJob.ts";
 import { drawBlank } from "../../src/pictures/blankDrawing.ts";
 import { applied, waysOut } from "../../src/ways/waysOut.ts";
 import { profilesFromDxf } from "../dxf/profileFromDxf.ts";
+import { Scenes } from "../whole/scenes.ts";
 import { wholeReply } from "../whole/wholeReplies.ts";
 import { chartShown } from "./chartShown.ts";
 import { fitShown } from "./fitShown.ts";
@@ -71,7 +72,7 @@ function problemsOf(problems: readonly Slip[]): Problem[] {
   return problems.map((p) => ({ path: p.path, sentence: problemSentence(p), allowed: p.allowed }));
 }
 
-function answer(question: Question): Reply {
+function answer(question: Exclude<Question, { kind: "scene" }>): Reply {
   const { id } = question;
   if (question.kind === "dxf")
     return { id, kind: "dxf", read: profilesFromDxf(question.text, question.units, question.drawnIn) };
@@ -116,12 +117,19 @@ function answer(question: Question): Reply {
   return { id, kind: "ways", ways };
 }
 
+function sceneOf(scenes: Scenes, asked: Extract<Question, { kind: "scene" }>): Reply {
+  const scene = scenes.shown(asked);
+  if (scene) return { id: asked.id, kind: "scene", scene };
+  return { id: asked.id, kind: "failed", sentence: "There is no such stroke." };
+}
+
 /** Answers whatever the page asks; the page runs the same script and leaves this alone. */
 export function startWorking(): void {
+  const scenes = new Scenes();
   post.onmessage = (event) => {
     const { data } = event;
     try {
-      post.postMessage(answer(data));
+      post.postMessage(data.kind === "scene" ? sceneOf(scenes, data) : answer(data));
     } catch {
       const sentence =
         "These figures could not be worked through. The job is safe; change a figure to go on.";

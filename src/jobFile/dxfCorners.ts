@@ -2,9 +2,9 @@
  * A closed ring of lines and arcs as corners with radii, the way a job file writes profiles.
  * An arc tangent to two straight neighbours becomes the radius of their corner, exactly; others become short chords.
  */
-import type { Corner } from "../../src/plane/fillet.ts";
-import type { Point } from "../../src/plane/point.ts";
-import type { DxfEdge } from "./rings.ts";
+import type { Corner } from "../plane/fillet.ts";
+import type { Point } from "../plane/point.ts";
+import type { DxfEdge } from "./dxfRings.ts";
 
 /** How far a chord may stray from its arc. */
 const STRAY_MM = 0.005;

@@ -2,7 +2,7 @@
  * Chains loose edges of a drawing into closed rings, end to end, whichever way each was drawn.
  * Ends meet when they are within 0.02 mm, which is what drawing programs leave between pieces.
  */
-import type { Point } from "../../src/plane/point.ts";
+import type { Point } from "../plane/point.ts";
 
 /** A straight edge (bulge 0) or an arc; bulge is the tangent of a quarter of the swept angle, positive to the left. */
 export interface DxfEdge {
@@ -15,14 +15,16 @@ const MEET_MM = 0.02;
 
 const meets = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y) <= MEET_MM;
 
-/** The closed rings, counter-clockwise, and how many edges belong to none. */
+/** The closed rings, counter-clockwise, how many edges belong to none, and where one of those ends. */
 export function ringsOf(edges: readonly DxfEdge[]): {
   readonly rings: readonly (readonly DxfEdge[])[];
   readonly loose: number;
+  readonly open?: Point;
 } {
   const left = edges.filter((edge) => !meets(edge.from, edge.to));
   const rings: DxfEdge[][] = [];
   let loose = 0;
+  let open: Point | undefined;
   while (left.length > 0) {
     const ring = [left.shift()!];
     while (!meets(ring.at(-1)!.to, ring[0]!.from)) {
@@ -33,9 +35,12 @@ export function ringsOf(edges: readonly DxfEdge[]): {
       ring.push(meets(edge!.from, end) ? edge! : reversed(edge!));
     }
     if (ring.length > 1 && meets(ring.at(-1)!.to, ring[0]!.from)) rings.push(counterClockwise(ring));
-    else loose += ring.length;
+    else {
+      loose += ring.length;
+      open ??= ring.at(-1)!.to;
+    }
   }
-  return { rings, loose };
+  return { rings, loose, ...(open && { open }) };
 }
 
 function reversed(edge: DxfEdge): DxfEdge {
