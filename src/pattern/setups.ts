@@ -5,7 +5,7 @@
 import type { Machine } from "../contact/machine.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
-import { everySet, fewestFingers } from "./fingerSets.ts";
+import { everyRow, fewestFingers } from "./fingerSets.ts";
 import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
 import type { Interval, StrokePlan } from "./strokePlan.ts";
 import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
@@ -97,7 +97,7 @@ export class Setups {
     let rows = this.rows.get(key);
     if (!rows) {
       const question = this.question(base, blocked);
-      const found = wished === "every" ? everySet(question) : fewestFingers(question);
+      const found = wished === "every" ? everyRow(question) : fewestFingers(question);
       rows = {
         question,
         setups: found.map(({ set, row }) => this.of(base, set, row)),
