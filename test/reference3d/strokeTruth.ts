@@ -33,7 +33,7 @@ const SLICE_MM = 0.001;
  * second is surely free. A sharp corner that has gone in by a third of a thousandth stands between.
  */
 const SURELY_MET = 1e-10;
-const SURELY_FREE = 1e-14;
+const SURELY_FREE = 1e-16;
 
 export interface Question {
   readonly sheet: SheetPart;
