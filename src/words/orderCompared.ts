@@ -3,6 +3,9 @@
  * otherwise than the best.
  */
 import type { Answer } from "../jobFile/answer.ts";
+import type { LengthUnit } from "../units/length.ts";
+import type { Mm } from "../units/quantity.ts";
+import { lengthWords } from "./lengthWords.ts";
 import { throatWords } from "./stepWords.ts";
 
 /** @example sequenceWords([{ bend: 1 }, { bend: 0 }]) // "Bend 2, then bend 1" */
@@ -22,6 +25,18 @@ export function turningWords({ order }: Pick<Answer, "order">): string {
   const faces = changes((i) => order[i]!.markedFaceUp !== order[i + 1]!.markedFaceUp);
   if (ends === 0 && faces === 0) return "never turned between bends";
   return `turned end for end ${often(ends)}, over ${often(faces)}`;
+}
+
+/** The least clearance of an order; null where nothing is near. */
+export function leastRoom({ order }: Pick<Answer, "order">): Mm | null {
+  const rooms = order.flatMap(({ clearance }) => (clearance === null ? [] : [clearance]));
+  return rooms.length === 0 ? null : Math.min(...rooms);
+}
+
+/** @example roomWords(answer, "in") // "0.031 in to spare" */
+export function roomWords(answer: Pick<Answer, "order">, units: LengthUnit): string {
+  const roomMm = leastRoom(answer);
+  return roomMm === null ? "nothing near" : `${lengthWords(roomMm, units)} to spare`;
 }
 
 /** What an order does otherwise than the best with the same bends, and its turning. */

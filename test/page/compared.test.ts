@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { check } from "../../src/answer/check.ts";
 import { readJob } from "../../src/jobFile/readJob.ts";
 import { DESKTOP, PHONE } from "./browser.ts";
-import { pageTests, press, saved, settled, until, verdict, words } from "./shop.ts";
+import { pageTests, press, saved, settled, type, until, verdict, words } from "./shop.ts";
 
 const tests = pageTests();
 const leaf = (page: Page) => words(page.locator(".leaf output").first());
@@ -65,6 +65,100 @@ describe("orders compared", () => {
     const { order } = JSON.parse((await saved(page, () => press(page, "Save as a file"))).text);
     expect(order.map((step: { bend: number }) => step.bend)).toEqual([1, 2]);
     await until(() => words(page.locator(".orders")), /The job has changed since/);
+  });
+});
+
+describe("two brakes", () => {
+  it("are played side by side in step, any two, with the room and the handling of each", async () => {
+    const page = await tests.visit();
+    await press(page, "This part on these brakes");
+    const ticks = page.getByLabel(/^Side by side: /);
+    await until(async () => `${await ticks.count()}`, /^[2-9]/);
+    const stills = page.locator(".stills").first().locator(".still");
+    await expect.poll(() => page.locator(".pair .still").count()).toBe(2);
+    expect(await page.locator(".pair h3").allTextContents()).toEqual(["Shop brake", "Usual clamp bar"]);
+    expect(await stills.nth(0).getAttribute("data-verdict")).toBe("hits");
+    for (const words of await stills.allTextContents()) expect(words).toMatch(/The part is (never )?turned/);
+    expect(await words(stills.nth(1))).toMatch(/to spare|[Nn]othing/);
+    const before = [await picture(page, ".pair canvas", 0), await picture(page, ".pair canvas", 1)];
+    await press(page, "Play both");
+    const sides = page.locator(".pair .still p");
+    for (const i of [0, 1]) await until(() => words(sides.nth(i)), /^Step 2: /);
+    await page.getByRole("button", { name: "Play both" }).waitFor();
+    for (const i of [0, 1]) expect(await picture(page, ".pair canvas", i)).not.toBe(before[i]);
+    await ticks.first().uncheck();
+    expect(await page.locator(".pair").count()).toBe(0);
+  });
+});
+
+describe("a part that no single change frees", () => {
+  it("is offered a pair of changes, which then lets it fold", async () => {
+    // The part and bar of test/ways/hardWays, where the pair is proved by running it again.
+    const up = { angle: 90, turn: "up", overbend: 92 };
+    const rectangle = (from: number, to: number, deep: number) => [
+      [from, -deep],
+      [to, -deep],
+      [to, 0],
+      [from, 0],
+    ];
+    const job = {
+      noseroom: 1,
+      units: "mm",
+      part: {
+        name: "stiffener",
+        material: "mild steel",
+        thickness: 0.8,
+        insideRadius: 0.8,
+        dimensions: "outside",
+        flats: [18, 17, 27, 26],
+        bends: [{ ...up, turn: "down" }, up, up],
+      },
+      brake: {
+        name: "bar brake",
+        clamp: {
+          type: "bar",
+          depth: 50,
+          noseRadius: 0.8,
+          thickness: 6,
+          noseAngle: 85,
+          holderBack: 12,
+          holderHeight: 30,
+          holderDepth: 40,
+        },
+        bed: { profile: rectangle(-120, 0, 60) },
+        leaf: { profile: rectangle(0, 25, 10), swing: 150 },
+        lift: 40,
+        openEnds: true,
+      },
+    };
+    const page = await tests.visit();
+    await page.getByLabel("Open a file", { exact: true }).setInputFiles({
+      name: "stiffener.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(JSON.stringify(job)),
+    });
+    await until(() => page.getByLabel("Name", { exact: true }).inputValue(), /^stiffener/);
+    const pair = page.getByRole("button", {
+      name: /^Do it: Make flat 2 longer by [\d.]+ mm and trim flat 4 by [\d.]+ mm\. It then folds/,
+    });
+    await pair.click();
+    await until(() => verdict(page), /clear|tight/);
+  });
+});
+
+describe("another clamp of one's own", () => {
+  it("comes before all changes of part or tool", async () => {
+    const page = await tests.visit();
+    await page.getByRole("radio", { name: "Clamp bar" }).check();
+    // A bar with a figure of one's own is one's own; the usual one is a guess and lies on no shelf.
+    await type(page, "Bar thickness", "3/16");
+    await until(() => verdict(page), /clear|tight/);
+    await page.getByRole("radio", { name: "Finger", exact: true }).check();
+    await until(() => verdict(page), /hits/);
+    await page.locator('.answer[data-ways="found"]').waitFor();
+    const ways = await page.locator(".ways li > span:first-child").allTextContents();
+    expect(ways[0]).toMatch(/^Use .*\. It then folds/);
+    expect(ways.length).toBeGreaterThan(2);
   });
 });
 

@@ -51,7 +51,7 @@ function Side({ name, shown }: { readonly name: string; readonly shown: Answered
   const { theme } = usePage().look.now;
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
-    if (shown) paintStill(canvas.current!, shown.job, shown.answer);
+    if (shown) paintStill(canvas.current!, shown);
   }, [shown?.answer, theme]);
   return (
     <figure>

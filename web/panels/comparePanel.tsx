@@ -12,6 +12,7 @@ import { type BrakeFile, fileText, type JobFile } from "../store/jobFile.ts";
 import type { Shelf } from "../store/shelf.ts";
 import { Asker } from "../worker/asker.ts";
 import { OrdersPanel } from "./ordersPanel.tsx";
+import { newestTwo, PlayedPair } from "./playedPair.tsx";
 import { Still } from "./still.tsx";
 
 interface Row {
@@ -52,6 +53,7 @@ export function ComparePanel() {
   const asker = useRef<Asker | null>(null);
   const [results, setResults] = useState<readonly Result[] | null>(null);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const [pair, setPair] = useState<readonly string[]>([]);
   const [title, setTitle] = useState("");
   useEffect(() => () => asker.current?.stop(), []);
 
@@ -70,10 +72,14 @@ export function ComparePanel() {
         found.push({ name: row.name, sentence: reply.problems[0]?.sentence ?? "It can't be read." });
       else found.push({ name: row.name, sentence: "It took too long to work out." });
       setResults([...found]);
+      setPair(found.flatMap((one) => ("answer" in one ? [one.name] : [])).slice(0, 2));
     }
     mine.stop();
   };
 
+  const sides = (results ?? []).flatMap((one) =>
+    "answer" in one && pair.includes(one.name) ? [{ key: one.name, ...one }] : [],
+  );
   const { order: _order, ...withoutOrder } = file;
   const own = file.order !== undefined;
   const brakes = brakesOf(shelf, file);
@@ -129,7 +135,12 @@ export function ComparePanel() {
           <ul class="stills">
             {results.map((result) =>
               "answer" in result ? (
-                <Still key={result.name} name={result.name} job={result.job} answer={result.answer} />
+                <Still
+                  key={result.name}
+                  {...result}
+                  ticked={pair.includes(result.name)}
+                  onTick={() => setPair((now) => newestTwo(now, result.name))}
+                />
               ) : (
                 <li key={result.name} class="still unread">
                   <h3>{result.name}</h3>
@@ -138,6 +149,7 @@ export function ComparePanel() {
               ),
             )}
           </ul>
+          {sides.length === 2 ? <PlayedPair sides={sides} /> : null}
         </div>
       ) : null}
     </section>

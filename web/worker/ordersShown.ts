@@ -7,8 +7,7 @@ import { check } from "../../src/answer/check.ts";
 import type { Answer } from "../../src/jobFile/answer.ts";
 import type { Job, OrderStep } from "../../src/jobFile/job.ts";
 import { orderMade } from "../../src/jobFile/orderMade.ts";
-import { lengthWords } from "../../src/words/lengthWords.ts";
-import { handlingWords, sequenceWords } from "../../src/words/orderCompared.ts";
+import { handlingWords, leastRoom, roomWords, sequenceWords } from "../../src/words/orderCompared.ts";
 import type { OrderShown, OrdersShown } from "./messages.ts";
 
 /** All orders of so many bends are few enough to try. */
@@ -57,18 +56,18 @@ export function ordersShown({ order: _own, ...job }: Job): OrdersShown {
     .filter((order) => !same(order, made))
     .map((order) => ({ order, answer: check({ ...job, order }) }))
     .filter(({ answer }) => answer.verdict !== "hits")
-    .sort((a, b) => rank(a.answer) - rank(b.answer) || (roomOf(b.answer) ?? 1e9) - (roomOf(a.answer) ?? 1e9));
-  const shown = [{ order: made, answer: best }, ...found]
-    .slice(0, MOST_SHOWN)
-    .map(({ order, answer }): OrderShown => {
-      const roomMm = roomOf(answer);
-      return {
-        sequence: sequenceWords(order),
-        words: handlingWords(answer, best, count),
-        room: roomMm === null ? "nothing near" : `${lengthWords(roomMm, units)} to spare`,
-        answer,
-      };
-    });
+    .sort(
+      (a, b) =>
+        rank(a.answer) - rank(b.answer) || (leastRoom(b.answer) ?? 1e9) - (leastRoom(a.answer) ?? 1e9),
+    );
+  const shown = [{ order: made, answer: best }, ...found].slice(0, MOST_SHOWN).map(
+    ({ order, answer }): OrderShown => ({
+      sequence: sequenceWords(order),
+      words: handlingWords(answer, best, count),
+      room: roomWords(answer, units),
+      answer,
+    }),
+  );
   return { job, orders: shown, tried: others.length, all: count <= ALL_TRIED, folding: found.length };
 }
 
@@ -81,9 +80,4 @@ function turnsOf({ order }: Answer): number {
     const before = order[i]!;
     return sum + Number(step.clamped !== before.clamped) + Number(step.markedFaceUp !== before.markedFaceUp);
   }, 0);
-}
-
-function roomOf({ order }: Answer): number | null {
-  const rooms = order.flatMap(({ clearance }) => (clearance === null ? [] : [clearance]));
-  return rooms.length === 0 ? null : Math.min(...rooms);
 }

@@ -107,13 +107,12 @@ function answer(question: Exclude<Question, { kind: "scene" }>): Reply {
       text: question.as === "dxf" ? toDxf(drawing) : writeSvg(drawing, { title }),
     };
   }
-  const ways = waysOut(read.file, read.job, answered, { brakes: question.others.flatMap(brakeOf) }).map(
-    (way): Way => {
-      if (!isWayOut(way)) return { sentence: way.sentence, because: null, file: null };
-      const file = applied(read.file, read.job, way.changes);
-      return { sentence: way.sentence, because: way.because ?? null, file };
-    },
-  );
+  const brakes = question.others.flatMap(brakeOf);
+  const ways = waysOut(read.file, read.job, answered, { brakes, pairs: true }).map((way): Way => {
+    if (!isWayOut(way)) return { sentence: way.sentence, because: null, file: null };
+    const file = applied(read.file, read.job, way.changes);
+    return { sentence: way.sentence, because: way.because ?? null, file };
+  });
   return { id, kind: "ways", ways };
 }
 
