@@ -12,6 +12,7 @@ import { chainFlats } from "../store/chain.ts";
 import { flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { movedSample } from "../store/sample.ts";
+import { MorePart } from "../whole/morePart.tsx";
 import { ChainStrip } from "./chainStrip.tsx";
 import { FinishedPart } from "./finishedPart.tsx";
 import { HowMeasured } from "./howMeasured.tsx";
@@ -82,6 +83,7 @@ export function PartPanel() {
       ) : (
         <Sketch file={file} marked={marked} />
       )}
+      <MorePart />
       <ChainStrip onMark={setMarked} />
       <HowMeasured />
       <div class="row">
