@@ -84,7 +84,8 @@ export function readSectionBuilt(
     const fromMm = lengthAt(reading, `${path}.from`, span.from, "atLeast0");
     const toMm = lengthAt(reading, `${path}.to`, span.to, "above0");
     if (toMm <= fromMm) refuse(reading, `${path}.to`, span.to, "more than from");
-    if (toMm > lengthMm + 1e-9) refuse(reading, `${path}.to`, span.to, "no more than the part's length");
+    if (part.length !== undefined && toMm > lengthMm + 1e-9)
+      refuse(reading, `${path}.to`, span.to, "no more than the part's length");
     if (spans.slice(0, i).some((other) => other.flat === span.flat))
       refuse(reading, `${path}.flat`, span.flat, "a flat that no earlier span names");
     return { flat: flatAt(`${path}.flat`, span.flat), fromMm, toMm };

@@ -52,7 +52,8 @@ function unreadKeys(part: WholeFile["part"]): UnreadKey[] {
   const never = ["grain", "doubts", "cutOuts"] as const;
   // A section's length and overall size are read; a box and a pattern have sizes of their own.
   const ofSections = part.box || part.pattern ? (["overall", "length"] as const) : [];
-  return [...never, ...ofSections].filter((key) => part[key] !== undefined);
+  const ofDrawn = part.pattern ? (["dimensions"] as const) : [];
+  return [...never, ...ofSections, ...ofDrawn].filter((key) => part[key] !== undefined);
 }
 
 /** How much sheet must be held and caught, as the brake says. */

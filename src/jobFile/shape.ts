@@ -31,8 +31,19 @@ export function shapedBy<Schema extends z.ZodType>(schema: Schema, file: unknown
   // A key that is misspelt, or stands in the wrong group, is not told as missing from its own place too.
   return {
     ok: false,
-    problems: problems.filter(({ path, found }) => found !== "nothing" || !meant.includes(path)),
+    problems: eachOnce(problems.filter(({ path, found }) => found !== "nothing" || !meant.includes(path))),
   };
+}
+
+/** Problems without those that say no more: twice the same, what lies in a list that is wrong itself, and all but the first of a list of which the first items are all wrong alike. */
+function eachOnce(problems: readonly Problem[]): Problem[] {
+  return problems.filter(({ path, allowed }, i) => {
+    const [, list, item] = /^(.*)\[(\d+)\]$/u.exec(path) ?? [];
+    const alike = (before: Problem) =>
+      before.allowed === allowed && (before.path === path || before.path === `${list}[${Number(item) - 1}]`);
+    const inWrongList = problems.some((other) => path.startsWith(`${other.path}[`) && other.path === list);
+    return !inWrongList && !problems.slice(0, i).some(alike);
+  });
 }
 
 /** The file, and what has been found wrong so far; `meant` are the keys that stray ones stand for. */

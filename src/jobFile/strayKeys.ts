@@ -10,14 +10,18 @@ const HOMES: readonly (readonly [home: string, keys: string])[] = [
   ["", "units order margin brake part"],
   [
     "part",
-    "material thickness insideRadius kFactor dimensions closedBends flats bends overall allowance grain doubts cutOuts",
+    "material thickness insideRadius kFactor dimensions closedBends flats bends overall allowance grain doubts cutOuts ends spans box pattern",
   ],
+  ["part.box", "walls corners gap"],
   ["brake", "clamp bed leaf frame lift openEnds setback rated leastGrip leastFlange"],
-  ["brake.clamp", "noseRadius noseAngle topRadius footDepth holderBack holderHeight holderDepth profiles"],
+  [
+    "brake.clamp",
+    "noseRadius noseAngle topRadius footDepth holderBack holderHeight holderDepth profiles fingers fingerGap",
+  ],
   ["brake.leaf", "swing pivot"],
 ];
 
-/** Other words that people type, in small letters. */
+/** Other words that people type, in small letters, and the keys that they may stand for. */
 const SAID: ReadonlyMap<string, string> = new Map([
   ["radius", "insideRadius"],
   ["bendradius", "insideRadius"],
@@ -38,6 +42,12 @@ const SAID: ReadonlyMap<string, string> = new Map([
   ["end", "clamped"],
   ["kind", "type"],
   ["k", "kFactor"],
+  ["height", "size depth"],
+  ["length", "depth width"],
+  ["size", "height width"],
+  ["rear", "back"],
+  ["flange", "lips"],
+  ["bendlines", "bends"],
 ]);
 
 /** A stray key is taken for a known one within so many slips of the pen. */
@@ -95,8 +105,10 @@ export function nearest(key: string, known: readonly string[]): string | undefin
   if (key.length > 40) return undefined;
   const word = key.toLowerCase().replace(/[\s_-]/gu, "");
   const same = known.find((one) => one.toLowerCase() === word);
-  const said = SAID.get(word);
-  if (same !== undefined || (said !== undefined && known.includes(said))) return same ?? said;
+  const said = SAID.get(word)
+    ?.split(" ")
+    .find((one) => known.includes(one));
+  if (same !== undefined || said !== undefined) return same ?? said;
   const most = Math.min(NEAR, Math.floor(word.length / 3));
   const near = known
     .map((one) => ({ one, slips: slipsBetween(word, one.toLowerCase()) }))

@@ -12,7 +12,7 @@ import type { Mm } from "../units/quantity.ts";
 import type { HandFinish } from "./job.ts";
 
 /** Keys of a part that say nothing to the check of a whole part. */
-export type UnreadKey = "grain" | "doubts" | "cutOuts" | "overall" | "length";
+export type UnreadKey = "grain" | "doubts" | "cutOuts" | "overall" | "length" | "dimensions";
 
 export interface WholeStep extends Stroke {
   readonly clampedAt: Point;

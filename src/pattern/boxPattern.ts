@@ -136,9 +136,12 @@ function hangWall(
     if (depthMm <= 0) return { kind: "link", side, link, leastMm: takenMm };
     let far = base;
     if (link === 1) {
-      // Lips run between the bottom's tangent lines, whatever the wall does at its corners.
+      // Lips run between the bottom's tangent lines, and no farther than the wall that they hang on.
       const cut = { fromMm: lipCut(box, side, before), toMm: lipCut(box, side, after) };
-      base = { fromMm: cut.fromMm - base.fromMm, toMm: lengthMm - cut.toMm - base.fromMm };
+      base = {
+        fromMm: Math.max(0, cut.fromMm - base.fromMm),
+        toMm: Math.min(base.toMm, lengthMm - cut.toMm) - base.fromMm,
+      };
       strip = base;
       far = {
         fromMm: base.fromMm + (cut.fromMm > 0 ? depthMm : 0),

@@ -11,6 +11,7 @@ const WORDS: Readonly<Record<UnreadKey, string>> = {
   cutOuts:
     "We don't look at part.cutOuts in a whole part: neither the blank nor the check has them. Write the part as a pattern and give it holes.",
   overall: "We don't look at part.overall: a box and a pattern have their sizes already.",
+  dimensions: "We don't look at part.dimensions: a pattern is the flat blank in its developed size.",
   length: "We don't look at part.length: a box and a pattern have their sizes already.",
 };
 

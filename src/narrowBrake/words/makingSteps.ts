@@ -14,7 +14,7 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
   const words = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const ids = (...names: readonly string[]) =>
     assembly.pieces.filter(({ name }) => names.includes(name)).map(({ id }) => id);
-  const bed = ids("bed cap", "spine", "screw rail");
+  const bed = ids("bed cap", "spine", "back leg", "screw rail");
   const ears = ids("bed ear", "hinge pin", "leaf rest");
   const leaf = ids("leaf", "leaf ear");
   const clamp = ids("clamp bar", "holder", "rib of the holder", "bar screw");
@@ -31,8 +31,8 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: ids("bed cap", "holder", "clamp bar", "screw rail"),
     },
     {
-      words: `Weld the spine under the cap, square to it, its front face ${words(places.spineFrontMm)} behind the cap's front edge. Short runs, from side to side and end to end, cooling between.${bench ? " Weld the feet under it the same way." : ""}`,
-      shows: [...ids("bed cap", "spine"), ...feet],
+      words: `Weld the spine under the cap, square to it, its front face ${words(places.spineFrontMm)} behind the cap's front edge. Short runs, from side to side and end to end, cooling between.${places.legHighMm > 0 ? " Weld the back leg in the same way, turn and turn about with the spine." : ""}${bench ? " Weld the feet under it the same way." : ""}`,
+      shows: [...ids("bed cap", "spine", "back leg"), ...feet],
     },
     {
       words:
