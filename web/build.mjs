@@ -88,6 +88,27 @@ const noSchemaForOthers = {
   },
 };
 
+/** Of the libraries for drawings and job files what no page of ours reads or writes; shapes that are passed over keep their names. */
+const unused = {
+  name: "unused",
+  setup(esbuild) {
+    for (const filter of [
+      /json5.lib.stringify\.js$/,
+      /dxf-writer.src.(Cylinder|Ellipse|Face|Line3d|Point|Polyline3d|Spline)\.js$/,
+    ])
+      esbuild.onLoad({ filter }, () => ({ contents: "module.exports = null;" }));
+    const passedOver =
+      /dxf.lib.handlers.entity.(attdef|attrib|dimension|hatch|ole2Frame|solid|threeDFace|viewport)\.js$/;
+    esbuild.onLoad({ filter: passedOver }, async ({ path }) => {
+      const type = /TYPE = .*?['"](\w+)['"]/.exec(await readFile(path, "utf8"))[1];
+      const layer = "layer: tuples.find(([code]) => code === 8)?.[1]";
+      return {
+        contents: `module.exports = { TYPE: "${type}", process: (tuples) => ({ type: "${type}", ${layer} }) };`,
+      };
+    });
+  },
+};
+
 /** Which letters a name may have: browsers know the classes that the library spells out letter by letter. */
 const lettersByClass = {
   name: "letters-by-class",
@@ -145,7 +166,7 @@ export async function buildPage(examples, build) {
   const manifest = await readFile("web/manifest.webmanifest", "utf8");
   const [style, code] = await Promise.all([
     bundled("web/style/style.css"),
-    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass, noSchemaForOthers]),
+    bundled("web/start.ts", [examples, widthsOnly, readerOnly, lettersByClass, noSchemaForOthers, unused]),
   ]);
   await mkdir("dist/site", { recursive: true });
   const page = withPolicy(html, servedPolicy)

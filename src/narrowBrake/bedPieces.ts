@@ -6,7 +6,7 @@
 import type { Mm } from "../units/quantity.ts";
 import { boltPlaces } from "./clampPieces.ts";
 import { along, level, type PieceMaker, standing, upright } from "./pieceMaker.ts";
-import { evenly, NUT_CORNERS, NUT_HIGH, type Places } from "./places.ts";
+import { evenly, footBoltOver, NUT_CORNERS, NUT_HIGH, type Places } from "./places.ts";
 import type { ResolvedRequirements } from "./requirements.ts";
 import type { BrakeSizes } from "./sizes.ts";
 import { arcPoints, rectangle } from "./solid.ts";
@@ -40,7 +40,11 @@ export function addBed(
     holes: boltWs.map((w) =>
       upright(-places.boltFromEdge, w, [-sizes.capMm, 0], sizes.bolt.diameterMm, { tapped: sizes.bolt.name }),
     ),
-    weldedTo: ["spine", ...railsOf(places, screwWs).map(({ id }) => id)],
+    weldedTo: [
+      "spine",
+      ...(places.legHighMm > 0 ? ["leg"] : []),
+      ...railsOf(places, screwWs).map(({ id }) => id),
+    ],
     boltedTo: [...boltWs.flatMap((_, i) => [`bolt-${i + 1}`, `lower-nut-${i + 1}`])],
   });
   const spineEndW = places.bedEarW;
@@ -54,6 +58,23 @@ export function addBed(
     },
     weldedTo: ["cap", "bed-ear-left", "bed-ear-right", ...feet],
   });
+  if (places.legHighMm > 0) {
+    maker.add("leg", {
+      name: "back leg",
+      stock: maker.flat(sizes.spineMm, places.legHighMm, "hot-rolled"),
+      shape: {
+        profile: rectangle(
+          -capDepthMm,
+          -sizes.capMm - places.legHighMm,
+          -capDepthMm + sizes.spineMm,
+          -sizes.capMm,
+        ),
+        from: -places.capLongMm / 2,
+        to: places.capLongMm / 2,
+      },
+      weldedTo: ["cap"],
+    });
+  }
   for (const rail of railsOf(places, screwWs)) {
     maker.add(rail.id, {
       name: "screw rail",
@@ -223,7 +244,7 @@ export function addFeet(maker: PieceMaker, sizes: BrakeSizes, places: Places, st
       const nutTop = topY + NUT_HIGH * d;
       maker.add(boltId, {
         name: "foot bolt",
-        stock: `${footBolt.name} bolt, ${stock.boltGrade.name}, as long as the bench is thick`,
+        stock: `${footBolt.name} bolt, ${stock.boltGrade.name}, as long as the bench is thick and ${maker.words(footBoltOver(sizes, stock.units))} more`,
         shape: standing(x, w, [topY - footMm - BENCH_MM, nutTop], d),
         boltedTo: [id, `${boltId}-nut`],
       });

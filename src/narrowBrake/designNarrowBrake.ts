@@ -5,34 +5,32 @@
  */
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Deg, Mm } from "../units/quantity.ts";
-import { assemble } from "./assemble.ts";
 import { barWindow, windowSentence } from "./barWindow.ts";
-import { bedChecks } from "./checks/bedChecks.ts";
-import { clampChecks } from "./checks/clampChecks.ts";
-import { hingeChecks } from "./checks/hingeChecks.ts";
-import { leafChecks } from "./checks/leafChecks.ts";
-import { mountChecks, weightOf } from "./checks/mountChecks.ts";
+import { weightOf } from "./checks/mountChecks.ts";
 import { swingCheck } from "./checks/swingCheck.ts";
 import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
 import { freeSwing, freeSwingBefore, inOnePlace } from "./freeSwing.ts";
-import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
+import { governingLoads } from "./governingLoads.ts";
+import { lightest } from "./lightest.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
-import { barLength, boltsClear, boltsInside, placesOf } from "./places.ts";
+import { barLength, boltsInside } from "./places.ts";
 import {
-  MOST_LOST_IN_ALL,
   type NarrowBrakeRequirements,
   type ResolvedRequirements,
   resolveRequirements,
 } from "./requirements.ts";
 import { failureWords } from "./shopFigures.ts";
-import { type BrakeSizes, firstSizes, type Growth, grown } from "./sizes.ts";
-import { type Stock, stockIn } from "./stockSize.ts";
-import { checkOf, type StrengthCheck } from "./strengthCheck.ts";
+import { firstSizes } from "./sizes.ts";
+import { stockIn } from "./stockSize.ts";
+import type { StrengthCheck } from "./strengthCheck.ts";
+import { checksOf, underLoad } from "./tried.ts";
 import { shopWords } from "./words/shopWords.ts";
 
 /** Far more than there are sizes on the rack. */
 const MOST_ROUNDS = 400;
+/** Shorter beds are stiff enough on their spine. */
+const LEAST_WITH_LEG_MM = 300;
 
 interface Sound {
   readonly under: UnderLoad;
@@ -79,16 +77,31 @@ export function designNarrowBrake(asked: NarrowBrakeRequirements): NarrowBrake {
   };
 }
 
-/** Sizes that pass every check, or one sentence on what stands against them. */
+/** The lighter brake of a bed on its spine alone and one with a back leg too, or one sentence on what stands against both. */
 function soundest(requirements: ResolvedRequirements): Sound | string {
+  const alone = soundWith(requirements, false);
+  if (longestPart(requirements) < LEAST_WITH_LEG_MM) return alone;
+  const withLeg = soundWith(requirements, true);
+  if (typeof withLeg === "string") return alone;
+  return typeof alone === "string" || weightOf(withLeg.under) < weightOf(alone.under) ? withLeg : alone;
+}
+
+function longestPart({ parts }: Pick<ResolvedRequirements, "parts">): Mm {
+  return Math.max(...parts.map(({ lengthMm }) => lengthMm));
+}
+
+/** Sizes that pass every check, or one sentence on what stands against them. */
+function soundWith(requirements: ResolvedRequirements, backLeg: boolean): Sound | string {
   const { units } = requirements;
   const stock = stockIn(units);
   const wantedFaceMm = faceWanted(requirements);
   const firstLoads = governingLoads(requirements, Math.min(wantedFaceMm, 12.7));
-  const barMm = barThickness(requirements, firstLoads, stock);
-  if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
+  const window = barWindow(requirements, firstLoads, stock);
+  // The thinnest bar of the rack within the window; where none is, one that is planed down to it.
+  const barMm = window.stockInsideMm[0] ?? window.planedMm;
+  if (barMm === undefined) return windowSentence(window, units);
   const barMmLong = barLength(firstLoads.longestPartMm, units);
-  let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements) }, stock, barMm, {
+  let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements), backLeg }, stock, barMm, {
     barMm: barMmLong,
     wantedFaceMm,
   });
@@ -104,12 +117,7 @@ function soundest(requirements: ResolvedRequirements): Sound | string {
     const checks = checksOf(under);
     failed = checks.find(({ passes }) => !passes);
     if (failed === undefined) return goesTogether(under, checks);
-    const next: BrakeSizes | undefined = [failed.grows, ...(failed.orGrows ?? [])]
-      .map((growth) => {
-        const larger = growth === null ? undefined : grown(sizes, growth, stock, requirements);
-        return growth && larger ? withRoomInRow(requirements, larger, growth, stock) : undefined;
-      })
-      .find((larger) => larger !== undefined);
+    const next = lightest(failed, under);
     if (next === undefined) return rackEnds(failed, leafRoom(failed, requirements), units);
     sizes = next;
   }
@@ -129,22 +137,6 @@ function roomSentence({ holderDepthMaxMm, overhangMm, units }: ResolvedRequireme
   if (holderDepthMaxMm === undefined) return "no stock flat is wide enough";
   const room = formatLength(overhangMm + holderDepthMaxMm, units);
   return `the part leaves ${room} ${units} from the nose back for bar and holder, too little for bolts and heel`;
-}
-
-/** The same with so few bolts that each washer clears the next; undefined where one bolt more is what was asked and has no room. */
-function withRoomInRow(
-  requirements: ResolvedRequirements,
-  larger: BrakeSizes,
-  growth: Growth,
-  stock: Stock,
-): BrakeSizes | undefined {
-  const fewest = growth === "boltGaps" ? larger.boltGaps : 1;
-  for (let boltGaps = larger.boltGaps; boltGaps >= fewest; boltGaps--) {
-    const fewer = { ...larger, boltGaps };
-    const places = placesOf(requirements, fewer, stock, 0);
-    if (places === undefined || boltsClear(places)) return fewer;
-  }
-  return undefined;
 }
 
 /** Whether strong pieces also go together, and the leaf turns as far as the parts ask. */
@@ -185,66 +177,6 @@ function rackEnds(failed: StrengthCheck | undefined, why: string, units: LengthU
   return `${failed === undefined ? "This brake can't be planned" : failureWords(failed, units)}: ${why}.`;
 }
 
-function underLoad(
-  requirements: ResolvedRequirements,
-  sizes: BrakeSizes,
-  stock: Stock,
-): UnderLoad | undefined {
-  const loads = governingLoads(requirements, sizes.leafMm);
-  const places = placesOf(requirements, sizes, stock, loads.turningNmm.value);
-  if (places === undefined || Object.values(places).some((place) => Number.isNaN(place))) return undefined;
-  const assembly = assemble(requirements, sizes, places, stock);
-  return { requirements, loads, sizes, places, assembly, stock };
-}
-
-function checksOf(under: UnderLoad): StrengthCheck[] {
-  const checks = [
-    ...leafChecks(under),
-    ...hingeChecks(under),
-    ...clampChecks(under),
-    ...bedChecks(under),
-    ...mountChecks(under),
-  ];
-  return [...checks, lostInAll(checks, under)];
-}
-
-/** What leaf, bed and holder lose together: the bar's front leans back by as much. */
-function lostInAll(checks: readonly StrengthCheck[], { requirements }: UnderLoad): StrengthCheck {
-  const lost = checks.filter(({ check }) => check.startsWith("bend angle lost"));
-  const of = (member: string) =>
-    lost.filter((one) => one.member === member).reduce((a, b) => (b.value > a.value ? b : a));
-  const worst = [of("leaf"), of("bed"), of("holder")].sort((a, b) => b.value - a.value);
-  return checkOf({
-    member: "brake",
-    check: "bend angle lost in all at mid-length",
-    value: worst.reduce((sum, { value }) => sum + value, 0),
-    limit: MOST_LOST_IN_ALL * requirements.give.angleDeg,
-    unit: "deg",
-    formula: "sum of what leaf, bed and holder lose",
-    source: "the checks above",
-    assumptions: [
-      "before the bar is set forward in the middle",
-      "the bar's front leans back so far that it clears",
-    ],
-    pieces: [...new Set(worst.flatMap(({ pieces }) => pieces))],
-    grows: worst[0]!.grows,
-    orGrows: worst.flatMap(({ grows, orGrows = [] }) => [...(grows ? [grows] : []), ...orGrows]),
-  });
-}
-
-/** The thinnest bar of the rack within the window; where none is, one that is planed down to it. */
-function barThickness(
-  requirements: ResolvedRequirements,
-  loads: GoverningLoads,
-  stock: Stock,
-): Mm | undefined {
-  const { thinnestMm, thickestMm, stockInsideMm } = barWindow(requirements, loads, stock);
-  if (stockInsideMm[0] !== undefined) return stockInsideMm[0];
-  const fine = requirements.units === "in" ? 25.4 / 64 : 0.1;
-  const planedMm = Math.ceil(thinnestMm / fine - 1e-9) * fine;
-  return planedMm <= thickestMm ? planedMm : undefined;
-}
-
 /** Face that the leaf should have: the longest of the shortest flanges, as far as the parts clear it. */
 function faceWanted({ parts, leafFaceMaxMm = Number.POSITIVE_INFINITY }: ResolvedRequirements): Mm {
   return Math.min(Math.max(...parts.map((part) => part.shortestFlangeMm)), leafFaceMaxMm);
@@ -262,7 +194,7 @@ function longestThatDoes(requirements: ResolvedRequirements): Mm {
       })),
     }) !== "string";
   let low = 0;
-  let high = Math.ceil(Math.max(...requirements.parts.map((part) => part.lengthMm)) / stepMm);
+  let high = Math.ceil(longestPart(requirements) / stepMm);
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (does(middle)) low = middle;

@@ -46,7 +46,15 @@ export function madeBrakeFile(design: NarrowBrake, units: LengthUnit): JobFile["
       holderHeight: inUnit(holder.max[1] - holder.min[1]),
       holderDepth: inUnit(holder.max[0] - holder.min[0]),
     },
-    bed: { profile: written(bedProfile(box("cap"), box("spine"))) },
+    bed: {
+      profile: written(
+        bedProfile(
+          box("cap"),
+          box("spine"),
+          assembly.pieces.some(({ id }) => id === "leg") ? box("leg") : undefined,
+        ),
+      ),
+    },
     leaf: { profile: written(leafProfile(box("leaf"), box("handle-1"), bar)), swing: assembly.swing },
     frame: [
       ...frameOf(assembly).map(({ name, profile }) => ({ name, profile: written(profile) })),
@@ -138,12 +146,19 @@ function stretchesOf({
     });
 }
 
-/** Cap and spine as one outline, from the front edge back. */
-function bedProfile(cap: Box, spine: Box): Xy[] {
+/** Cap, spine and back leg as one outline, from the front edge back. */
+function bedProfile(cap: Box, spine: Box, leg: Box | undefined): Xy[] {
+  const back: Xy[] = leg
+    ? [
+        [leg.min[0], leg.min[1]],
+        [leg.max[0], leg.min[1]],
+        [leg.max[0], cap.min[1]],
+      ]
+    : [[cap.min[0], cap.min[1]]];
   return [
     [cap.max[0], cap.max[1]],
     [cap.min[0], cap.max[1]],
-    [cap.min[0], cap.min[1]],
+    ...back,
     [spine.min[0], cap.min[1]],
     [spine.min[0], spine.min[1]],
     [spine.max[0], spine.min[1]],

@@ -241,6 +241,7 @@ export function placesOf(
     spineFrontMm,
     spineHighMm,
     spineBottomY,
+    legHighMm: Math.min(sizes.legHighMm, spineHighMm),
     leafHighMm,
     restX,
     restY,
@@ -291,4 +292,9 @@ export function placesOf(
 /** Places along the bend of n things that stand evenly around the middle. @example evenly(3, 100) // [-100, 0, 100] */
 export function evenly(count: number, pitchMm: Mm): Mm[] {
   return Array.from({ length: count }, (_, i) => (i - (count - 1) / 2) * pitchMm);
+}
+
+/** How far a foot bolt is longer than the bench is thick: through the foot and its nut, two threads over it. */
+export function footBoltOver({ footMm, footBolt }: BrakeSizes, units: LengthUnit): Mm {
+  return upToMark(footMm + NUT_HIGH * footBolt.diameterMm + 2 * footBolt.pitchMm, units);
 }

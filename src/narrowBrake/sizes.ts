@@ -22,6 +22,8 @@ export interface BrakeSizes {
   readonly capDepthMm: Mm;
   readonly spineMm: Mm;
   readonly spineHighMm: Mm;
+  /** A second leg under the cap's back edge, that keeps a long bed from twisting; 0 without. */
+  readonly legHighMm: Mm;
   readonly leafMm: Mm;
   readonly leafHighMm: Mm;
   readonly pinMm: Mm;
@@ -49,6 +51,7 @@ type LeafLimits = Pick<ResolvedRequirements, "leafFaceMaxMm" | "leafHighMaxMm">;
 
 /** Bolts stand about this far apart: common practice, no source. */
 const BOLT_PITCH_MM = 152.4;
+const LOWEST_LEG_MM = 75;
 const LARGEST_SCREW_PITCH_MM = 200;
 const LEAST_LEAF_HIGH_MM = 38;
 
@@ -56,10 +59,15 @@ const LEAST_LEAF_HIGH_MM = 38;
 export function firstSizes(
   {
     boltsInside,
+    backLeg,
     leafFaceMaxMm = Number.POSITIVE_INFINITY,
     leafHighMaxMm = Number.POSITIVE_INFINITY,
     holderDepthMaxMm,
-  }: LeafLimits & Pick<ResolvedRequirements, "holderDepthMaxMm"> & { readonly boltsInside: boolean },
+  }: LeafLimits &
+    Pick<ResolvedRequirements, "holderDepthMaxMm"> & {
+      readonly boltsInside: boolean;
+      readonly backLeg: boolean;
+    },
   stock: Stock,
   barMm: Mm,
   lengths: { readonly barMm: Mm; readonly wantedFaceMm: Mm },
@@ -82,6 +90,7 @@ export function firstSizes(
     capDepthMm: 0,
     spineMm: atLeast(stock.flatThicknessesMm, 9.5),
     spineHighMm: atLeast(stock.flatWidthsMm, 50),
+    legHighMm: backLeg ? atLeast(stock.flatWidthsMm, LOWEST_LEG_MM) : 0,
     leafMm: faces.find((t) => t >= face) ?? faces.at(-1) ?? leafFaceMaxMm,
     leafHighMm: atLeast(heights.length > 0 ? heights : stock.flatWidthsMm.slice(0, 1), LEAST_LEAF_HIGH_MM),
     pinMm: stock.roundsMm.find((d) => d >= 10)!,
@@ -107,6 +116,7 @@ const MOST: Partial<Record<Growth, number>> = {
   leafMm: 51,
   leafHighMm: 305,
   spineHighMm: 305,
+  legHighMm: 305,
   ribHighMm: 205,
   bedEarHighMm: 305,
   capDepthMm: 305,
@@ -152,6 +162,9 @@ function nextOf(sizes: BrakeSizes, growth: Exclude<Growth, "mounting" | "people"
     case "restMm":
     case "handleMm":
       return after(stock.roundsMm, sizes[growth]);
+    case "legHighMm":
+      // A bed is begun with a back leg or without.
+      return sizes.legHighMm > 0 ? after(stock.flatWidthsMm, sizes.legHighMm) : undefined;
     case "capDepthMm":
     case "spineHighMm":
     case "leafHighMm":
@@ -167,7 +180,6 @@ function nextOf(sizes: BrakeSizes, growth: Exclude<Growth, "mounting" | "people"
 const INSTEAD: Partial<Record<Growth, Growth>> = {
   leafHighMm: "leafMm",
   spineHighMm: "spineMm",
-  capDepthMm: "capMm",
   ribHighMm: "holderMm",
   bedEarHighMm: "bedEarMm",
   screw: "screws",

@@ -32,6 +32,8 @@ export interface Stock {
   /** What holds the bar under its holder, the smaller first. */
   readonly flatHeads: readonly FlatHead[];
   readonly boltGrade: BoltGrade;
+  /** Music wire of coil springs, the thinner first. */
+  readonly springWiresMm: readonly Mm[];
 }
 
 /** Lengths as written on the rack; a slip in the tables below must not pass as a size. */
@@ -123,6 +125,10 @@ const INCH: Stock = {
       headHighMm: 0.116 * MM_PER_INCH,
     },
   ],
+  springWiresMm: sizes(
+    ["0.031", "0.035", "0.039", "0.045", "0.051", "0.059", "0.067", "0.075", "0.085", "0.095"],
+    "in",
+  ),
   boltGrade: {
     name: "B7",
     proofMpa: 586,
@@ -148,6 +154,7 @@ const METRIC: Stock = {
     { ...metricTapped(3, 0.5), headMm: 6.7, headHighMm: 1.86 },
     { ...metricTapped(5, 0.8), headMm: 11.2, headHighMm: 3.1 },
   ],
+  springWiresMm: [0.8, 0.9, 1, 1.1, 1.25, 1.4, 1.6, 1.8, 2, 2.25, 2.5],
   boltGrade: { name: "8.8", proofMpa: 580, source: "ISO 898-1: 580 MPa proof up to M16, 600 above" },
 };
 

@@ -23,7 +23,7 @@ export interface StrengthCheck {
   readonly pieces: readonly string[];
   /** What would have to be larger where it fails; null where nothing on the rack helps. */
   readonly grows: Growth | null;
-  /** What helps besides, where that is at its end. */
+  /** What helps besides: of all these the one that adds the least weight for what it does is taken. */
   readonly orGrows?: readonly Growth[];
 }
 

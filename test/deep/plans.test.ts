@@ -5,17 +5,33 @@
 import { describe, expect, test } from "vitest";
 import { A4, LETTER } from "../../src/drawing/pageSize.ts";
 import { writePdf } from "../../src/drawing/pdfPen.ts";
+import { designNarrowBrake } from "../../src/narrowBrake/designNarrowBrake.ts";
 import type { NarrowBrakePlan } from "../../src/narrowBrake/narrowBrake.ts";
 import { narrowBrakePlans } from "../../src/narrowBrake/plans/narrowBrakePlans.ts";
 import { assemblyStl, pieceFiles } from "../../src/narrowBrake/plans/pieceFiles.ts";
 import { formatLength } from "../../src/units/length.ts";
-import { fewDesigns } from "../narrowBrake/designs.ts";
+import { asked, fewDesigns } from "../narrowBrake/designs.ts";
 import { readDxf } from "../pictures/readDxf.ts";
 import { type ReadWords, readPdf } from "../pictures/readPdf.ts";
 
 /** 8 points, the least that is read at arm's length. */
 const LEAST_MM = (8 * 25.4) / 72;
-const DESIGNS = fewDesigns();
+const DESIGNS = [
+  ...fewDesigns(),
+  {
+    name: "48 in, many bolts",
+    design: designNarrowBrake(
+      asked(
+        {
+          metal: { name: "5052-H32", yieldMpa: 193, modulusMpa: 70_000, ultimateMpa: 228 },
+          thicknessMm: 1.6,
+        },
+        48,
+        "in",
+      ),
+    ),
+  },
+];
 
 describe.each(DESIGNS)("narrowBrakePlans of $name", ({ design }) => {
   const plan = design.plan as NarrowBrakePlan;
@@ -84,6 +100,12 @@ describe.each(DESIGNS)("narrowBrakePlans of $name", ({ design }) => {
     expect(all).toMatch(/It weighs about .*: (hold|lift) it/u);
     expect(all).toMatch(/The hinges pinch/u);
     expect(all).toMatch(/Not checked: /u);
+    expect(all).toMatch(/of music wire .* thick, .* coils .* long when free|No coil spring/u);
+    expect(all).toMatch(
+      plan.assembly.vise.held === "vise"
+        ? /Face them with smooth flat bar/u
+        : /as long as the bench is thick and [\d/ ]+ (in|mm) more/u,
+    );
     const foreign = units === "in" ? /.{20}\d (mm|MPa|N|N·m|kg)\b.{9}/gu : /.{20}\d (in|ksi|lbf|lb)\b.{9}/gu;
     expect([...all.matchAll(foreign)].map(([text]) => text)).toEqual([]);
   });

@@ -119,7 +119,7 @@ export function fewDesigns(): Named[] {
   return [
     { name: "4 in, two bolts", design: designNarrowBrake(asked(thick, 4, "mm")) },
     { name: "12 in", design: designNarrowBrake(asked(thin, 12, "in")) },
-    { name: "24 in on feet", design: designNarrowBrake(asked(steel, 24, "mm")) },
+    { name: "28 in on feet, with a back leg", design: designNarrowBrake(asked(steel, 28, "mm")) },
     { name: "12 in, deep", design: designNarrowBrake(asked(steel, 12, "in", true)) },
     wished(),
   ];

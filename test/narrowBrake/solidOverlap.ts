@@ -124,7 +124,24 @@ export function overlaps(pieces: readonly PieceLike[], leafDeg: number): string[
   return found;
 }
 
+/** Box of a piece with the leaf turned: where two boxes stand apart the pieces do. */
+function boxAt({ shape, turnsWithLeaf }: PieceLike, leafDeg: number) {
+  const r = "diameter" in shape ? shape.diameter / 2 : 0;
+  const points = "diameter" in shape ? [shape.from, shape.to] : shape.profile;
+  const rad = turnsWithLeaf ? (leafDeg * Math.PI) / 180 : 0;
+  const xs = points.map(([x, y]) => x * Math.cos(rad) - y * Math.sin(rad));
+  const ys = points.map(([x, y]) => x * Math.sin(rad) + y * Math.cos(rad));
+  return {
+    x0: Math.min(...xs) - r,
+    x1: Math.max(...xs) + r,
+    y0: Math.min(...ys) - r,
+    y1: Math.max(...ys) + r,
+  };
+}
+
 function sharedArea(a: PieceLike, b: PieceLike, leafDeg: number): number {
+  const [boxA, boxB] = [boxAt(a, leafDeg), boxAt(b, leafDeg)];
+  if (boxA.x0 >= boxB.x1 || boxB.x0 >= boxA.x1 || boxA.y0 >= boxB.y1 || boxB.y0 >= boxA.y1) return 0;
   const [endsA, endsB] = [endsAlong(a), endsAlong(b)];
   const low = Math.max(Math.min(...endsA), Math.min(...endsB));
   const high = Math.min(Math.max(...endsA), Math.max(...endsB));

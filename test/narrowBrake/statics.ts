@@ -30,6 +30,47 @@ export function section(rects: readonly (Rect & { readonly less?: boolean })[], 
   return { inertia, middle, modulus: inertia / Math.max(...ends.map((end) => Math.abs(end - middle))) };
 }
 
+/**
+ * The same for rectangles that are no mirror of themselves, free to go sideways as they bend: turned to their principal axes (Mohr), the
+ * moment split between these, put together again.
+ */
+export function skewSection(rects: readonly Rect[], along: "x" | "y") {
+  const cells = rects.flatMap(({ x0, x1, y0, y1 }) =>
+    Array.from({ length: 150 }, (_, i) =>
+      Array.from({ length: 150 }, (_, k) => ({
+        x: x0 + ((i + 0.5) / 150) * (x1 - x0),
+        y: y0 + ((k + 0.5) / 150) * (y1 - y0),
+        area: ((x1 - x0) * (y1 - y0)) / 22_500,
+      })),
+    ).flat(),
+  );
+  const sum = (of: (cell: (typeof cells)[number]) => number) =>
+    cells.reduce((total, cell) => total + cell.area * of(cell), 0);
+  const area = sum(() => 1);
+  const [midX, midY] = [sum(({ x }) => x) / area, sum(({ y }) => y) / area];
+  const ix = sum(({ y }) => (y - midY) ** 2);
+  const iy = sum(({ x }) => (x - midX) ** 2);
+  const ixy = sum(({ x, y }) => (x - midX) * (y - midY));
+  const turn = Math.atan2(-2 * ixy, ix - iy) / 2;
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const major = (ix + iy) / 2 + Math.hypot((ix - iy) / 2, ixy);
+  const minor = ix + iy - major;
+  // Against a load along y the moment stands along x: its shares along the major and the minor axis.
+  const [toMajor, toMinor] = along === "y" ? [cos, -sin] : [sin, cos];
+  const corners = rects.flatMap(({ x0, x1, y0, y1 }) =>
+    [x0, x1].flatMap((x) => [y0, y1].map((y) => ({ x, y }))),
+  );
+  const stresses = corners.map(({ x, y }) => {
+    const [u, v] = [(x - midX) * cos + (y - midY) * sin, (y - midY) * cos - (x - midX) * sin];
+    return Math.abs((toMajor * v) / major - (toMinor * u) / minor);
+  });
+  return {
+    inertia: 1 / (toMajor ** 2 / major + toMinor ** 2 / minor),
+    modulus: 1 / Math.max(...stresses),
+    middle: { x: midX, y: midY },
+  };
+}
+
 /** Modulus of a flat that bends across its thickness. */
 export function flatModulus(wide: number, thick: number): number {
   return section([{ x0: 0, x1: wide, y0: 0, y1: thick }], "y").modulus;

@@ -12,6 +12,7 @@ import {
   PLANE_STRAIN_FACTOR,
   plasticMoment,
 } from "../../src/narrowBrake/strength/sheetMoment.ts";
+import { springFor, springOf } from "../../src/narrowBrake/strength/spring.ts";
 import { weldStress } from "../../src/narrowBrake/strength/weldLines.ts";
 
 const IN = 25.4;
@@ -101,6 +102,26 @@ describe("beams", () => {
   test("a short load in the middle nears a point load: P·L³/48·E·I (Gere, app. H-2, case 4)", () => {
     const beam = { loadNPerMm: 1000, loadedMm: 1, spanMm: 800 };
     expect(centralSag(beam, 1e10) / ((1000 * 800 ** 3) / 48e10)).toBeCloseTo(1, 4);
+  });
+});
+
+describe("springs", () => {
+  // Music wire no. 16, 0.037 in, 7/16 in outside, 12 1/2 coils of which two are squared ends (answers from memory).
+  const spring = springOf((7 / 16) * IN, 0.037 * IN, 10.5);
+
+  test("springOf: Shigley 9th ed., example 10-1: 4.13 lbf/in, and 6.46 lbf at the yield of its wire", () => {
+    expect((spring.rateNPerMm * IN) / N_PER_LBF / 4.13).toBeCloseTo(1, 1);
+    expect(spring.mostN / N_PER_LBF / 6.46).toBeCloseTo(1, 2);
+  });
+
+  test("springFor: pushes what it must when open, is not solid nor overstressed when shut, and none is made up", () => {
+    const room = { outsideMm: 12, wiresMm: [0.8, 1, 1.25, 1.6, 2] };
+    const work = { openN: 20, openMm: 19, shutMm: 14 };
+    const found = springFor(room, work)!;
+    expect(found.rateNPerMm * (found.freeMm - work.openMm)).toBeCloseTo(20, 6);
+    expect((found.activeCoils + 2) * found.wireMm).toBeLessThan(14);
+    expect(found.rateNPerMm * (found.freeMm - work.shutMm)).toBeLessThanOrEqual(found.mostN);
+    expect(springFor(room, { ...work, openMm: 80 })).toBeUndefined();
   });
 });
 

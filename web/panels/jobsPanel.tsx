@@ -16,6 +16,7 @@ import { linkOf } from "../store/link.ts";
 import { newJob } from "../store/newJob.ts";
 import { shopText } from "../store/opened.ts";
 import { openJob } from "../store/shelf.ts";
+import { newBox } from "../store/wholeEdits.ts";
 import { Sign } from "./sign.tsx";
 import { TextToCopy } from "./textToCopy.tsx";
 
@@ -92,6 +93,9 @@ export function JobsPanel() {
       <div class="row">
         <button type="button" onClick={() => start(newJob(file), "start a new job")}>
           New job
+        </button>
+        <button type="button" onClick={() => start(newBox(file), "start a new box")}>
+          New box
         </button>
         <button type="button" onClick={() => start(file, "copy the job")}>
           Copy this job

@@ -1,8 +1,9 @@
 /**
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
+
 import { useMemo, useState } from "preact/hooks";
-import { capital } from "../../src/words/stepWords.ts";
+import { capital } from "../../src/words/capital.ts";
 import { Choice } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";
@@ -11,6 +12,7 @@ import { chainFlats } from "../store/chain.ts";
 import { flatsEndForEnd, mirror, turnOver } from "../store/chainEdits.ts";
 import type { PartFile } from "../store/jobFile.ts";
 import { movedSample } from "../store/sample.ts";
+import { MorePart } from "../whole/morePart.tsx";
 import { ChainStrip } from "./chainStrip.tsx";
 import { FinishedPart } from "./finishedPart.tsx";
 import { HowMeasured } from "./howMeasured.tsx";
@@ -81,6 +83,7 @@ export function PartPanel() {
       ) : (
         <Sketch file={file} marked={marked} />
       )}
+      <MorePart />
       <ChainStrip onMark={setMarked} />
       <HowMeasured />
       <div class="row">

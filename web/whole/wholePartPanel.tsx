@@ -1,17 +1,23 @@
 /**
- * The whole part: metal and sheet, then the sizes of the box, the section with its ends, or the drawn pattern.
+ * The whole part: metal and sheet, then the sizes of the box, the section with its ends, or the drawn pattern, and its plan.
  */
 import { usePage } from "../page.ts";
 import { MetalFields } from "../panels/metalFields.tsx";
+import { BoxForm } from "./boxForm.tsx";
+import { EndsForm, Measured } from "./endsForm.tsx";
+import { PatternForm } from "./patternForm.tsx";
 
 export function WholePartPanel() {
   const { snapshot, standing } = usePage();
-  const { part } = snapshot.file;
+  const { box, pattern } = snapshot.file.part;
   const { whole } = standing;
+  const isSection = !box && !pattern;
   return (
     <section class="panel" aria-labelledby="part-heading">
       <h2 id="part-heading">Part</h2>
-      <MetalFields known={whole} length={part.ends !== undefined || part.spans !== undefined} />
+      <MetalFields known={whole} length={isSection} />
+      {pattern ? null : <Measured />}
+      {box ? <BoxForm /> : pattern ? <PatternForm /> : <EndsForm />}
     </section>
   );
 }

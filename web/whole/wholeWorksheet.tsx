@@ -9,6 +9,7 @@ import { Guarded } from "../panels/guarded.tsx";
 import { Head } from "../panels/head.tsx";
 import { JobsPanel } from "../panels/jobsPanel.tsx";
 import { Notices } from "../panels/notices.tsx";
+import { FingersPanel } from "./fingersPanel.tsx";
 import { WholeAnswerPanel } from "./wholeAnswer.tsx";
 import { WholeBlankPanel } from "./wholeBlankPanel.tsx";
 import { WholePartPanel } from "./wholePartPanel.tsx";
@@ -18,13 +19,14 @@ import { WholeWaysPanel } from "./wholeWaysPanel.tsx";
 
 const PLACES = [
   ["part-heading", "Part"],
+  ["fingers-heading", "Fingers"],
   ["brake-heading", "Brake"],
   ["steps-heading", "Steps"],
   ["blank-heading", "Blank"],
   ["jobs-heading", "Jobs"],
 ] as const;
 
-const PANELS = [WholePartPanel, BrakePanel, WholeMind, WholeSteps, WholeBlankPanel];
+const PANELS = [WholePartPanel, FingersPanel, BrakePanel, WholeMind, WholeSteps, WholeBlankPanel];
 
 export function WholeWorksheet() {
   return (

@@ -11,7 +11,7 @@ import { centralMoment, centralSag } from "../strength/centralLoad.ts";
 import { sectionOf } from "../strength/rectangles.ts";
 import { THROAT_OF_LEG, WELD_ALLOWED_MPA } from "../strength/weldLines.ts";
 import { checkOf, type StrengthCheck } from "../strengthCheck.ts";
-import { WELDED_SHARE } from "./bedChecks.ts";
+import { WELDED_SHARE } from "./bedBeam.ts";
 import { clampForces } from "./clampForces.ts";
 import { allowed, measured, type UnderLoad } from "./under.ts";
 

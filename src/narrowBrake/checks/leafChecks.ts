@@ -16,6 +16,9 @@ const LOW_LEAF_SHARE = 1.5;
 /** What one person, and two, can still swing. */
 const LONGEST_HANDLE_MM = { 1: 1000, 2: 1500 } as const;
 
+/** All that makes a leaf stiffer along. */
+const STIFFER = { grows: "leafHighMm" } as const;
+
 export function leafChecks(under: UnderLoad): StrengthCheck[] {
   return [...beamChecks(under), ...clearanceChecks(under), ...handleChecks(under)];
 }
@@ -84,7 +87,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
         WELDED_COLD,
       ],
       pieces,
-      grows: "leafHighMm",
+      ...STIFFER,
     }),
     checkOf({
       member: "leaf",
@@ -108,7 +111,7 @@ function beamChecks(under: UnderLoad): StrengthCheck[] {
       source: `${STATICS}; ${GERE_BEAM}; ${ROARK_TORSION}`,
       assumptions: ["before the bar is set forward in the middle", "lever a is half of the shortest flange"],
       pieces,
-      grows: "leafHighMm",
+      ...STIFFER,
     }),
   ];
 }

@@ -97,8 +97,18 @@ export function pieceSheet(piece: Piece, cut: CutPiece, sheet: SheetFor): Block 
 /** Places along the piece that are told in one chain, and the letters of the holes that stand there. */
 interface Chain {
   readonly letters: readonly string[];
-  readonly steps: readonly { readonly from: Mm; readonly to: Mm }[];
+  readonly steps: readonly Step[];
 }
+
+interface Step {
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Over many equal steps of which only the first is drawn: it stands in a row of its own. */
+  readonly whole?: true;
+}
+
+/** From so many equal steps on the first and the whole are told, and the table has each place. */
+const MANY_STEPS = 4;
 
 /** Kinds of holes at the same places share a chain. */
 function chainsOf(kinds: readonly HoleKind[]): Chain[] {
@@ -111,17 +121,21 @@ function chainsOf(kinds: readonly HoleKind[]): Chain[] {
   }
   return [...chains.values()].map(({ letters, places }) => ({
     letters,
-    steps: places.map((to, i) => ({ from: i === 0 ? 0 : places[i - 1]!, to })),
+    steps: stepsOf(places),
   }));
 }
 
+function stepsOf(places: readonly Mm[]): Step[] {
+  const steps = places.map((to, i) => ({ from: i === 0 ? 0 : places[i - 1]!, to }));
+  const [first, second, ...rest] = steps;
+  const equal = second && rest.every(({ from, to }) => Math.abs(to - from - second.to + second.from) < 1e-3);
+  if (!equal || rest.length + 1 < MANY_STEPS) return steps;
+  return [first!, second, { from: second.from, to: places.at(-1)!, whole: true }];
+}
+
 /** A step too short for its figure stands a row higher, where nothing stands beside it. */
-function isShort(
-  { from, to }: { readonly from: Mm; readonly to: Mm },
-  ratio: number,
-  words: (mm: Mm) => string,
-) {
-  return (to - from) * ratio < words(to - from).length * 1.65 + 6;
+function isShort({ from, to, whole }: Step, ratio: number, words: (mm: Mm) => string) {
+  return whole === true || (to - from) * ratio < words(to - from).length * 1.65 + 6;
 }
 
 function rowsOf({ steps }: Chain, ratio: number, words: (mm: Mm) => string): number {

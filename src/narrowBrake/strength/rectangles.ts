@@ -1,5 +1,6 @@
 /**
  * Section properties of a section put together from rectangles that stand square: area, centroid, second moments, moduli.
+ * A load along one axis: I − Ixy²/I of the other axis, and σ = M·(y·Iy − x·Ixy)/(Ix·Iy − Ixy²) (Gere & Goodno, unsymmetric beams).
  * Parallel axis theorem (Mott, Machine Elements in Mechanical Design, app. 1). Torsion constant b·t³/3·(1 − 0.63·t/b) each, summed (Roark, from memory).
  * Exact but for the torsion constant, which is within 1 % for a flat and counts no fillet.
  */
@@ -22,6 +23,8 @@ export interface SectionFigures {
   /** Against a load front to back. */
   readonly secondMomentYMm4: number;
   readonly modulusYMm3: number;
+  /** Of a section that is no mirror of itself a load up pushes it sideways too: ∫xy dA. */
+  readonly productMm4: number;
   readonly torsionMm4: number;
 }
 
@@ -49,9 +52,37 @@ export function sectionOf(rectangles: readonly Rectangle[]): SectionFigures {
     secondMomentYMm4,
     modulusYMm3:
       secondMomentYMm4 / outermost((one) => Math.max(one.maxX - centroidXMm, centroidXMm - one.minX)),
+    productMm4: sum(
+      (one, area) =>
+        area * ((one.minX + one.maxX) / 2 - centroidXMm) * ((one.minY + one.maxY) / 2 - centroidYMm),
+    ),
     torsionMm4: sum((one) => {
       const [t, b] = [one.maxX - one.minX, one.maxY - one.minY].sort((p, q) => p - q) as [number, number];
       return ((b * t ** 3) / 3) * (1 - (0.63 * t) / b);
     }),
   };
+}
+
+/** Second moment against a load up or down, the section free to go sideways as it bends. */
+export function freeSecondMoment(section: SectionFigures, load: "up" | "back"): number {
+  const { secondMomentXMm4: ix, secondMomentYMm4: iy, productMm4: ixy } = section;
+  return load === "up" ? ix - ixy ** 2 / iy : iy - ixy ** 2 / ix;
+}
+
+/** Least modulus, likewise: over all corners. */
+export function freeModulus(
+  rectangles: readonly Rectangle[],
+  section: SectionFigures,
+  load: "up" | "back",
+): number {
+  const { secondMomentXMm4: ix, secondMomentYMm4: iy, productMm4: ixy } = section;
+  const perMoment = rectangles.flatMap(({ minX, maxX, minY, maxY }) =>
+    [minX, maxX].flatMap((cornerX) =>
+      [minY, maxY].map((cornerY) => {
+        const [x, y] = [cornerX - section.centroidXMm, cornerY - section.centroidYMm];
+        return Math.abs(load === "up" ? y * iy - x * ixy : x * ix - y * ixy) / (ix * iy - ixy ** 2);
+      }),
+    ),
+  );
+  return 1 / Math.max(...perMoment);
 }

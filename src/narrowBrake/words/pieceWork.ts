@@ -4,7 +4,7 @@
 import type { LengthUnit } from "../../units/length.ts";
 import { formatLength } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
-import { WELDED_SHARE } from "../checks/bedChecks.ts";
+import { WELDED_SHARE } from "../checks/bedBeam.ts";
 import type { UnderLoad } from "../checks/under.ts";
 import type { Piece } from "../solid.ts";
 
@@ -25,13 +25,15 @@ export function workOn(piece: Piece, under: UnderLoad): string {
       return `Round the bottom front edge to ${words(requirements.noseRadiusMm)}${front}; nose ${straight}. Countersink from below, heads flush or lower.`;
     }
     case "holder":
-      return `Front edge ${straight}. Break all edges.`;
+      return `Front edge ${straight}. Holes that do not go through are drilled from below. Break all edges.`;
     case "rib of the holder":
       return `Fillet ${words(sizes.weldMm)} both sides${runs}, before the holder's front is dressed.`;
     case "bed cap":
       return `Front top edge sharp, not rounded, ${straight}; dress after welding. Weld to the spine: fillet ${words(sizes.weldMm)} both sides${runs}.`;
     case "spine":
       return `Weld under the cap, front face ${words(places.spineFrontMm)} behind the cap's front edge, its ends standing out ${words(places.bedEarW - places.capLongMm / 2)} past the cap's. Keep the ends bare for the ears.`;
+    case "back leg":
+      return `Weld under the cap, square to it, flush with its back edge and its ends: fillet ${words(sizes.weldMm)} both sides${runs}.`;
     case "screw rail":
       return places.inside
         ? `Weld on the cap, middle on middle, its back face ${words(places.railBackMm)} behind the cap's front edge: fillet ${words(sizes.railWeldMm)} before and behind${runs}.`

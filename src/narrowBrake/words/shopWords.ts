@@ -2,7 +2,7 @@
  * The words that go with a planned brake: what it carries, how to make and prove it, where it stops, cautions.
  * Every figure is read off the plan. Order of making and proving: common practice, no source.
  */
-import { formatLength } from "../../units/length.ts";
+import { formatLength, MM_PER_INCH } from "../../units/length.ts";
 import type { Mm } from "../../units/quantity.ts";
 import { weightWords } from "../../words/weightWords.ts";
 import { clampForces, nutTorqueNm } from "../checks/clampForces.ts";
@@ -11,10 +11,13 @@ import { weightOf } from "../checks/mountChecks.ts";
 import type { UnderLoad } from "../checks/under.ts";
 import { forceWords, torqueWords } from "../forceWords.ts";
 import type { ShopWords } from "../narrowBrake.ts";
+import { footBoltOver } from "../places.ts";
 import { fineLength, stressWords } from "../shopFigures.ts";
+import { upToMark } from "../shopMark.ts";
 import { lengthOf, pieceOf, volumeOf } from "../solid.ts";
 import { reusablePreload, tighteningTorque } from "../strength/bolt.ts";
 import { GUESSED_ULTIMATE_OVER_YIELD } from "../strength/sheetMoment.ts";
+import { springFor } from "../strength/spring.ts";
 import { STEEL_DENSITY_KG_PER_MM3 } from "../strength/weight.ts";
 import { makingSteps } from "./makingSteps.ts";
 
@@ -53,22 +56,55 @@ function carries(under: UnderLoad): string[] {
   const wrenchMm = units === "in" ? 304.8 : 300;
   const torque = nutTorqueNm(under);
   const most = tighteningTorque(sizes.bolt, reusablePreload(sizes.bolt, stock.boltGrade));
-  const springMm = lengthOf(pieceOf(under.assembly, "spring-1").shape);
-  const lifted = ["clamp bar", "holder", "rib of the holder"];
-  const clampKg =
-    under.assembly.pieces
-      .filter(({ name }) => lifted.includes(name))
-      .reduce((sum, { shape }) => sum + volumeOf(shape), 0) * STEEL_DENSITY_KG_PER_MM3;
   return [
     `Clamp: ${force(loads.clampN.value)} along the bend, asked for by ${loads.clampN.part}; leaf: ${force(loads.leafN.value)}, by ${loads.leafN.part}. The load factor is in both.`,
     `Nuts: tighten each of ${bolts} to ${torqueWords(torque, units)}, never past ${torqueWords(most, units)}. A wrench ${length(wrenchMm)} long wants ${force((torque * 1000) / wrenchMm)} at its end. The folding pulls ${force(forces.pullN)} on each bolt.`,
     `Opening: turn each nut back by ${turnWords(turns)}, ${turnWords(turns * bolts)} in all, and pull the slotted washers out to the front: the springs lift the bar by ${length(places.liftMm)}. The nuts stay on. Closing: push the bar down, slide the washers in until they stop, tighten.`,
     "The same sheet again: scribe a line over nut and washer once the torque is right, and tighten to the line. Check the torque when the sheet changes, and every morning.",
-    `Springs: ${length(places.springMm)} outside; each must push at least ${force((clampKg * GRAVITY) / 2)} at a length of ${length(springMm + places.liftMm)}, clamp open, and go down to ${length(springMm)}, clamp shut.`,
+    springSentence(under),
     `Handles: ${length(places.reachMm)} from pivot to hand, for ${force(requirements.handForceN * sizes.people)} ${sizes.people === 1 ? "of one person's two hands" : "of two people, one on each handle"}.`,
+    ...(sizes.held === "vise"
+      ? [
+          `Vise: jaws along the bend, leaf toward you, moving jaw in front. They hold the lowest ${length(requirements.vise.jawHeightMm)} of the spine, in its middle: jaw tops ${length(-places.jawTopY)} below the cap's top. Face them with smooth flat bar or copper, as high as that, so that they neither bite nor rock.`,
+        ]
+      : [
+          `Feet: the bench's front edge stands ${length(places.footFrontMm)} behind the cap's. Drill the bench through the feet's holes. Bolts from below, a washer under each head: as long as the bench is thick and ${length(footBoltOver(sizes, units))} more.`,
+        ]),
     `Hinges: ${force(hingeForce(under))} on each pin.`,
     `Setback screws: ${places.screws} of ${sizes.screw.name}; ${length(sizes.screw.pitchMm)} a turn, ${length(places.travelMm)} of travel.`,
   ];
+}
+
+function clampKg({ assembly }: UnderLoad): number {
+  const lifted = ["clamp bar", "holder", "rib of the holder"];
+  return (
+    assembly.pieces
+      .filter(({ name }) => lifted.includes(name))
+      .reduce((sum, { shape }) => sum + volumeOf(shape), 0) * STEEL_DENSITY_KG_PER_MM3
+  );
+}
+
+/** The springs to ask for: wire, coils, free length, and what they do. */
+function springSentence(under: UnderLoad): string {
+  const { requirements, places, stock, assembly } = under;
+  const { units } = requirements;
+  const length = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
+  const shutMm = lengthOf(pieceOf(assembly, "spring-1").shape);
+  const openMm = shutMm + places.liftMm;
+  // A fifth more than the weight: they lift it against its friction on the bolts too.
+  const openN = (1.2 * clampKg(under) * GRAVITY) / 2;
+  const does = `each must push at least ${forceWords(openN, units)} at a length of ${length(openMm)}, clamp open, and go down to ${length(shutMm)}, clamp shut`;
+  const room = { outsideMm: places.springMm, wiresMm: stock.springWiresMm };
+  const spring = springFor(room, { openN, openMm, shutMm });
+  const outside = `Springs: two, ${length(places.springMm)} outside`;
+  if (spring === undefined)
+    return `${outside}; ${does}. No coil spring of music wire does both here: leave them out, lift the clamp by hand and prop it with a block at each end.`;
+  const { wireMm, activeCoils, freeMm, rateNPerMm } = spring;
+  const rate =
+    units === "in"
+      ? `${forceWords(rateNPerMm * MM_PER_INCH, units)} an inch`
+      : `${rateNPerMm.toFixed(1)} N a millimetre`;
+  return `${outside}, of music wire ${length(wireMm)} thick, ${activeCoils} coils that give and one closed at each end, ${length(upToMark(freeMm, units))} long when free, ${rate}; ${does}.`;
 }
 
 function turnWords(turns: number): string {
@@ -160,7 +196,7 @@ function cautions(under: UnderLoad): string[] {
   const weight = weightWords(kg, units);
   const lift =
     kg > HOIST_KG
-      ? `It weighs ${weight}: lift it with a hoist, never by hand.`
+      ? `It weighs ${weight}: lift it with a hoist, never by hand. With nuts and washers off, the clamp lifts out as a load of its own, ${weightWords(clampKg(under), units)}.`
       : kg > LIFT_ALONE_KG
         ? `It weighs ${weight}: lift it with two people.`
         : `It weighs ${weight}: hold it until the vise is tight.`;
