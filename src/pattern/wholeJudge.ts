@@ -103,8 +103,9 @@ export class WholeJudge implements Judge<WholeHeld> {
     return this.ways[by.stroke]!.judge.widthMm(set, by.way.setup, enoughMm);
   }
 
-  swingRad(set: BendSet, stroke: number): number {
-    return this.ways[stroke]!.judge.swungRad(set);
+  /** The further the leaf swings before something is met, the less is wanted. */
+  wanted(set: BendSet, stroke: number): number {
+    return -this.ways[stroke]!.judge.swungRad(set);
   }
 
   blocked(stroke: number): WholeHeld {
