@@ -7,8 +7,11 @@ import { cutBlank } from "../blank/cutBlank.ts";
 import { OverRange, type RangedStep } from "../contact/overRange.ts";
 import type { Answer, HandFinishAnswer, ReliefHoleAnswer, Verdict } from "../jobFile/answer.ts";
 import { finishedPart, type HandFinish, type Job } from "../jobFile/job.ts";
+import { AS_LIKELY } from "../motion/variants.ts";
 import type { Watch } from "../order/judge.ts";
 import { searchSection } from "../section/searchSection.ts";
+import { noseBackFor } from "../section/wanted.ts";
+import type { Mm } from "../units/quantity.ts";
 import { oddSentence } from "../words/oddWords.ts";
 import { unseenWords } from "../words/rangeWords.ts";
 import { doubtsFound, withDoubts } from "./doubtsAnswer.ts";
@@ -42,6 +45,7 @@ export function check(job: Job, watch?: Watch): Answer {
         noseRunMm,
       ),
       flange: flangeAfter(step.stage),
+      ...noseBackOf(job, step),
     })),
     viableOrders: found.orders === null ? null : exact(found.orders),
     statesChecked: found.judged,
@@ -75,6 +79,13 @@ export function check(job: Job, watch?: Watch): Answer {
       ...layoutWarnings(job),
     ],
   };
+}
+
+/** Of a bend that meets the clamp: how much farther back the nose would have to stand. */
+function noseBackOf({ part, brake }: Job, { stage, likely }: RangedStep): { readonly noseBack?: Mm } {
+  if (likely.contact?.member !== "clamp" || stage.begun || stage.toDeg !== undefined) return {};
+  const noseBack = noseBackFor({ part, brake, off: AS_LIKELY }, stage);
+  return noseBack === undefined ? {} : { noseBack };
 }
 
 /** What the hand still has to do to a bend. */

@@ -2,7 +2,9 @@
  * The command `noseroom`: reads the command line, hands over to one file a command, and turns whatever happens into
  * an exit status and, at most, a few sentences. Commands are loaded when asked for, so that each starts quickly.
  */
+
 import { type Argument, Command, CommanderError } from "commander";
+import { capital } from "../words/capital.ts";
 import { addCommands } from "./commands.ts";
 import { commandManual, MANUAL, PURPOSE } from "./manual.ts";
 import { Refusal } from "./refusal.ts";
@@ -12,8 +14,8 @@ const BAD_INPUT = 2;
 /** The parser's sentence in the manner of the house: no "error:", a capital, a full stop, and where to read on. */
 function parserSentence(text: string, command: string): string {
   const plain = text.trim().replace(/^error: /u, "");
-  const capital = plain.charAt(0).toUpperCase() + plain.slice(1);
-  return `${/[.?)]$/u.test(capital) ? capital : `${capital}.`}\nSee ${command} --help.\n`;
+  const sentence = capital(plain);
+  return `${/[.?)]$/u.test(sentence) ? sentence : `${sentence}.`}\nSee ${command} --help.\n`;
 }
 
 /**

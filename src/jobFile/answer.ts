@@ -81,6 +81,8 @@ export interface JudgedStep extends JudgedBend {
   readonly nearest: Met | null;
   /** What is met as likely, else first within the doubts. */
   readonly contact: ContactAnswer | null;
+  /** Where the clamp is met: how much farther back the nose would have to stand for this bend to pass, if so little helps. */
+  readonly noseBack?: Mm;
   readonly load: Handling;
   readonly unload: Handling;
   /** Why the bend is not even begun: it `hits`, with nothing met or measured. */

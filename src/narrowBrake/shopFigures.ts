@@ -2,7 +2,9 @@
  * Figures as a shop of one unit reads them: inches, pounds and ksi, or millimetres, newtons and MPa; never both on a page.
  * 1 ksi = 6.894757 MPa; forces as forceWords.ts. Rounded to what can be told apart.
  */
+
 import { type LengthUnit, MM_PER_INCH } from "../units/length.ts";
+import { capital } from "../words/capital.ts";
 import { weightWords } from "../words/weightWords.ts";
 import { forceWords } from "./forceWords.ts";
 import type { CheckUnit, StrengthCheck } from "./strengthCheck.ts";
@@ -27,13 +29,12 @@ export function checkFigures(
   return `${figure(value, unit, units)} of ${figure(limit, unit, units)}${passes ? "" : ": too much"}`;
 }
 
-/** A failed check for people. @example failureWords(check, "in") // "Holder, bending across: 41.2 ksi, and 32.1 ksi is the limit" */
+/** A failed check for people. @example failureWords({ member: "holder", check: "bending across", value: 284, limit: 221, unit: "MPa" }, "in") // "Holder, bending across: 41.2 ksi, and 32.1 ksi is the limit" */
 export function failureWords(
   { member, check, value, limit, unit }: Pick<StrengthCheck, "member" | "check" | "value" | "limit" | "unit">,
   units: LengthUnit,
 ): string {
-  const who = `${member.charAt(0).toUpperCase()}${member.slice(1)}`;
-  return `${who}, ${check}: ${figure(value, unit, units)}, and ${figure(limit, unit, units)} is the limit`;
+  return `${capital(member)}, ${check}: ${figure(value, unit, units)}, and ${figure(limit, unit, units)} is the limit`;
 }
 
 function figure(value: number, unit: CheckUnit, units: LengthUnit): string {

@@ -36,8 +36,8 @@ export interface Judge<S extends Held = Held> {
   grants(wish: number, set: BendSet, by: S): boolean;
   /** Least distance during a stroke; exact where it is less than `enoughMm`, else that or more. Infinity: nothing is measured. */
   clearanceMm(set: BendSet, by: S, enoughMm: number): number;
-  /** How far the leaf swings, before something is met, in a stroke that can't be made. */
-  swingRad(set: BendSet, stroke: number): number;
+  /** How large a change a stroke wants that can't be made, in a measure of the judge's own. */
+  wanted(set: BendSet, stroke: number): number;
   /** How such a stroke would be held. */
   blocked(stroke: number): S;
 }

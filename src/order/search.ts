@@ -1,6 +1,6 @@
 /**
  * The order search. Up to as many bends as are ranked: the best of all orders and how many there are, or where none is, the one that
- * gets furthest: most bends made, then the best rank, then the blocked stroke in which the leaf swings furthest. Beyond: an order
+ * gets furthest: most bends made, then the blocked stroke that wants the least change, then the best rank. Beyond: an order
  * that can be made, with all that is wished if there is such a one; or the proof that there is none, and the order that makes most
  * bends; or neither, where that would take too long.
  */
@@ -24,7 +24,9 @@ export interface Found<S extends Held> {
 const MOST_JUDGED = 400_000;
 /** How deep an order goes that can't be finished is first tried so long, in multiples of n². */
 const DEEP = 16;
-const SAME_SWING_RAD = 1e-9;
+const SAME_CHANGE = 1e-9;
+/** Of more sets than these that get equally far only those of the best rank are weighed by the change that they want. */
+const MOST_WEIGHED = 40;
 
 /** Orders of up to `ranked` bends are ranked and counted. Throws SearchStopped when the watcher says so. */
 export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, watch?: Watch): Found<S> {
@@ -36,8 +38,18 @@ export function searchOrders<S extends Held>(judge: Judge<S>, ranked: number, wa
     return { kind: "order", order: best!.strokes, orders: countOrders(ways, whole), judged };
   }
   const most = Math.max(...[...ways.keys()].map(countOf));
-  const furthest = new Set([...ways.keys()].filter((set) => countOf(set) === most));
-  return { kind: "none", order: blockedAfter(judge, bestWays(judge, ways, furthest)), orders: 0n, judged };
+  const furthest = [...ways.keys()].filter((set) => countOf(set) === most);
+  const goals = new Set(furthest.length > MOST_WEIGHED ? furthest : leastWanted(judge, furthest));
+  return { kind: "none", order: blockedAfter(judge, bestWays(judge, ways, goals)), orders: 0n, judged };
+}
+
+/** Of sets that get equally far those that are left with the stroke that wants the least change. */
+function leastWanted<S extends Held>(judge: Judge<S>, sets: readonly BendSet[]): BendSet[] {
+  const wants = sets.map((set) =>
+    Math.min(...judge.strokes.map((makes, i) => ((set & makes) === 0 ? judge.wanted(set, i) : Infinity))),
+  );
+  const least = Math.min(...wants);
+  return sets.filter((_, i) => wants[i] === least || wants[i]! <= least + SAME_CHANGE);
 }
 
 function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
@@ -74,15 +86,15 @@ function searchMany<S extends Held>(judge: Judge<S>, watch?: Watch): Found<S> {
   return { kind: any.kind, order, orders: null, judged };
 }
 
-/** Of the ways, and the strokes that they leave, the one in which the leaf swings furthest; ties go to the lower set and stroke. */
+/** Of the ways, and the strokes that they leave, the one that wants the least change; ties go to the lower set and stroke. */
 function blockedAfter<S extends Held>(judge: Judge<S>, ways: readonly Way<S>[]): S[] {
-  let [best, most]: [S[], number] = [[], Number.NEGATIVE_INFINITY];
-  const isLeft = (goal: BendSet, makes: BendSet) => (goal & makes) === 0;
+  let [best, least]: [S[], number] = [[], Number.POSITIVE_INFINITY];
   for (const { goal, strokes } of [...ways].sort((a, b) => a.goal - b.goal)) {
     judge.strokes.forEach((makes, stroke) => {
-      const swung = isLeft(goal, makes) ? judge.swingRad(goal, stroke) : most;
-      if (swung <= most + SAME_SWING_RAD) return;
-      most = swung;
+      if ((goal & makes) !== 0) return;
+      const wanted = judge.wanted(goal, stroke);
+      if (best.length > 0 && wanted >= least - SAME_CHANGE) return;
+      least = wanted;
       best = [...strokes, judge.blocked(stroke)];
     });
   }

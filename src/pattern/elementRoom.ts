@@ -8,7 +8,7 @@ import type { SolidBody } from "../contact/solidBody.ts";
 import type { Mm } from "../units/quantity.ts";
 import { Kept } from "./kept.ts";
 import { overlapsBody } from "./laid.ts";
-import type { Body, PlacedFinger } from "./strokeBodies.ts";
+import type { Body } from "./strokeBodies.ts";
 import type { Lying } from "./strokeHandling.ts";
 import type { Interval } from "./strokePlan.ts";
 
@@ -92,13 +92,12 @@ export function stateRoom(rooms: readonly ElementRoom[]): StateRoom {
 }
 
 /** How far the sheet must rise and the clamp over it for the front; Infinity where there is no way. */
-export function frontLift(room: StateRoom, row: readonly PlacedFinger[]): Mm {
+export function frontLift(room: StateRoom, fingers: readonly Interval[]): Mm {
   if (room.overlaps) return Infinity;
   const clamp = new BlockedHeights();
   clamp.addAll(room.clamp);
   for (const one of room.fingers)
-    if (row.some(({ fromMm, widthMm }) => fromMm < one.to && fromMm + widthMm > one.from))
-      clamp.addAll(one.heights);
+    if (fingers.some(({ from, to }) => from < one.to && to > one.from)) clamp.addAll(one.heights);
   return room.riseMm + clamp.leastFree(0);
 }
 

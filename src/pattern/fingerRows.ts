@@ -166,12 +166,23 @@ function thinned(reaches: readonly Reach[]): Reach[] {
   );
 }
 
-/** The row led back from its last finger, each as near the middle of its room as the next one lets it. */
-function placedRow({ stock, lines, gapMm }: RowQuestion, last: Reach): PlacedFinger[] {
+/** Rows of just these fingers in other places: at either end and in the middle of the room that they have. */
+export function otherPlaces(question: RowQuestion, set: FingerSet): PlacedFinger[][] {
+  const ends = reachesOf(question, set).filter((reach) => lastEnds(question, reach));
+  return ends.flatMap((last) => [0, 0.5, 1].map((share) => placedRow(question, last, share)));
+}
+
+/**
+ * The row led back from its last finger, which just reaches over the end of the last line where it can, or stands at a share of
+ * the room that it has.
+ */
+function placedRow({ stock, lines, gapMm }: RowQuestion, last: Reach, share?: number): PlacedFinger[] {
   const row: PlacedFinger[] = [];
-  const wanted = Math.max(lines.at(-1)!.to - gapMm, last.ends.from);
-  // The last finger just reaches over the end of the last line where it can.
-  let end = Math.min(last.ends.to, Math.max(wanted, Math.min(lines.at(-1)!.to, last.ends.to)));
+  const { to } = lines.at(-1)!;
+  const least = Math.max(to - gapMm, last.ends.from);
+  const covers = Math.min(last.ends.to, Math.max(least, to));
+  const most = Math.min(last.ends.to, covers + stock[last.width]!.widthMm);
+  let end = share === undefined ? covers : least + share * (most - least);
   for (let reach: Reach | undefined = last; reach; reach = reach.before) {
     const { widthMm } = stock[reach.width]!;
     const fromMm = end - widthMm;

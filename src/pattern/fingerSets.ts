@@ -3,7 +3,7 @@
  * over only where its widths together are too little for the bend lines or too much for the free stations.
  */
 import type { Mm } from "../units/quantity.ts";
-import { type FingerSet, type RowQuestion, rowOf, zonesOf } from "./fingerRows.ts";
+import { type FingerSet, otherPlaces, type RowQuestion, rowOf, zonesOf } from "./fingerRows.ts";
 import type { PlacedFinger } from "./strokeBodies.ts";
 
 /** A set with the places of its fingers. */
@@ -36,14 +36,17 @@ export function fewestFingers(question: RowQuestion): FingerRow[] {
   return [];
 }
 
-/** Every set that holds all lines down, fewest fingers first. */
-export function everySet(question: RowQuestion): FingerRow[] {
+/** Every set that holds all lines down, fewest fingers first, in several places each: what a row clears hangs on them. */
+export function everyRow(question: RowQuestion): FingerRow[] {
   const owned = question.stock.reduce((sum, { count }) => sum + count, 0);
   const bounds = boundsOf(question);
   if (bounds.bare) return [];
   const found: FingerRow[] = [];
   for (let count = 1; count <= owned; count++) found.push(...rowsOf(question, bounds, count, Infinity));
-  return found;
+  return found.flatMap((one) => [
+    one,
+    ...otherPlaces(question, one.set).map((row) => ({ set: one.set, row })),
+  ]);
 }
 
 /** All sets of just so many fingers of a stock. */

@@ -9,7 +9,7 @@ import type { Watch } from "../order/judge.ts";
 import { type Found, searchOrders } from "../order/search.ts";
 import type { StrokeRules } from "./stroke.ts";
 import type { Tooling } from "./strokeBodies.ts";
-import type { Stand } from "./strokeOver.ts";
+import { type Stand, strokeOver } from "./strokeOver.ts";
 import type { Stroke } from "./strokePlan.ts";
 import type { Along } from "./tooling.ts";
 import { type WholeHeld, WholeJudge } from "./wholeJudge.ts";
@@ -34,7 +34,7 @@ export function searchWhole(
 ): FoundWhole {
   const all = wholeVariantsOf(part, brake);
   const most = Math.max(...all.map(({ off }) => off.spring));
-  const searched = (variants: readonly WholeVariant[]) => {
+  const searched = (variants: readonly WholeVariant[]): FoundWhole => {
     const judge = new WholeJudge(standsOf(variants), along, rules);
     const found = searchOrders(judge, RANKED_BENDS, watch);
     const order = found.order.map(({ stroke, way }) => ({
@@ -45,8 +45,16 @@ export function searchWhole(
   };
   const sprung = searched(all.filter(({ off }) => off.spring === most));
   if (sprung.found.kind !== "order" || all.length === 1) return sprung;
-  const everywhere = new WholeJudge(standsOf(all), along, rules);
-  return holds(everywhere, sprung.found.order) ? sprung : searched(all);
+  const stands = standsOf(all);
+  let made = 0;
+  const holds = sprung.order.every(({ stroke }, i) => {
+    const { way, makes } = sprung.found.order[i]!;
+    const planned = strokeOver(stands, stroke, along, rules);
+    const before = made;
+    made |= makes;
+    return planned.ok && planned.over.judges.every((one) => one.allows(before, way.setup) !== undefined);
+  });
+  return holds ? sprung : searched(all);
 }
 
 /** The places of variants, each brake made ready once. */
@@ -57,14 +65,4 @@ export function standsOf(variants: readonly WholeVariant[]): readonly [Stand, ..
     machines.set(brake, machine);
     return { part, machine };
   }) as [Stand, ...Stand[]];
-}
-
-/** Whether every stroke can be made at all places, set up as it is. */
-function holds(judge: WholeJudge, order: readonly WholeHeld[]): boolean {
-  let made = 0;
-  return order.every(({ stroke, makes, way }) => {
-    const can = judge.ways[stroke]!.judge.judges.every((one) => one.allows(made, way.setup) !== undefined);
-    made |= makes;
-    return can;
-  });
 }

@@ -5,7 +5,7 @@
 import type { Machine } from "../contact/machine.ts";
 import type { Mm } from "../units/quantity.ts";
 import { type FingerSet, type RowQuestion, rowOf } from "./fingerRows.ts";
-import { fewestFingers } from "./fingerSets.ts";
+import { everyRow, fewestFingers } from "./fingerSets.ts";
 import { type Body, type PlacedFinger, strokeBodies, type Tooling } from "./strokeBodies.ts";
 import type { Interval, StrokePlan } from "./strokePlan.ts";
 import { type Along, placedBrakes, rowQuestion, tooShort } from "./tooling.ts";
@@ -26,6 +26,9 @@ export interface Setup {
   readonly tooling: Tooling;
   readonly fingers: readonly Body[];
 }
+
+/** Sets to be tried besides those of fewest fingers: these, or every one that the stock makes. */
+export type Wished = readonly FingerSet[] | "every";
 
 /** What is known of the rows between some stations. */
 interface Rows {
@@ -88,22 +91,22 @@ export class Setups {
     return rowQuestion(this.plan, this.along, base.tooling, blocked);
   }
 
-  /** Rows with the fewest fingers, then those of the wished sets, to which others may be added from call to call. */
-  between(base: Base, blocked: readonly Interval[], wished: readonly FingerSet[]): readonly Setup[] {
+  /** Rows with the fewest fingers, then those of the wished sets, to which others may be added from call to call; or every row. */
+  between(base: Base, blocked: readonly Interval[], wished: Wished): readonly Setup[] {
     const key = `${base.number}|${blocked.map(({ from, to }) => `${from},${to}`).join(";")}`;
     let rows = this.rows.get(key);
     if (!rows) {
       const question = this.question(base, blocked);
-      const fewest = fewestFingers(question);
+      const found = wished === "every" ? everyRow(question) : fewestFingers(question);
       rows = {
         question,
-        setups: fewest.map(({ set, row }) => this.of(base, set, row)),
-        tried: new Set(fewest.map(({ set }) => set.join())),
+        setups: found.map(({ set, row }) => this.of(base, set, row)),
+        tried: new Set(found.map(({ set }) => set.join())),
         wished: 0,
       };
       this.rows.set(key, rows);
     }
-    if (rows.setups.length === 0) return [];
+    if (rows.setups.length === 0 || wished === "every") return rows.setups;
     for (; rows.wished < wished.length; rows.wished++) {
       const set = wished[rows.wished]!;
       if (rows.tried.has(set.join())) continue;

@@ -5,6 +5,7 @@
 import { BlockedHeights } from "../contact/blockedHeights.ts";
 import type { Machine } from "../contact/machine.ts";
 import type { SolidBody } from "../contact/solidBody.ts";
+import type { Mm } from "../units/quantity.ts";
 import {
   blocksNothing,
   type ElementRoom,
@@ -17,7 +18,14 @@ import type { StrokeElements } from "./elements.ts";
 import { fitThroughMouth, type Patch, patchesOver } from "./fingersOff.ts";
 import { Kept } from "./kept.ts";
 import type { Base, Setup } from "./setups.ts";
-import { endRise, type Lying, lyingShape, type Rise, type WholeHandling } from "./strokeHandling.ts";
+import {
+  endRise,
+  frontRise,
+  type Lying,
+  lyingShape,
+  type Rise,
+  type WholeHandling,
+} from "./strokeHandling.ts";
 import type { StrokeState } from "./strokeState.ts";
 import { fingerDepth } from "./tooling.ts";
 
@@ -31,6 +39,8 @@ interface Heap {
   /** Which way and on which base, or under which row: what keeps it from passing that end. */
   readonly pastBase: Kept<Rise>;
   readonly pastRow: Kept<Rise>;
+  /** By row: heights of its fingers for the front. */
+  readonly overRow: Kept<BlockedHeights>;
 }
 
 export class SharedHandling {
@@ -66,17 +76,32 @@ export class SharedHandling {
     const { brake } = this.machine;
     const { base, row } = setup;
     const room = this.room(state, base, finished);
-    if (room.lifts.of(setup.number, () => frontLift(room, row)) <= brake.liftMm) return "front";
+    if (room.lifts.of(setup.number, () => frontLift(room, setup.fingers)) <= brake.liftMm) return "front";
     if (room.overlaps) return "blocked";
     const heaps = this.heapsOf(state, finished);
+    const bareFront = frontLift(room, []) <= brake.liftMm;
+    // What leans over the fingers is lower over some of them than it is anywhere.
+    if (row.length > 0 && bareFront && this.exactLift(heaps, room, setup) <= brake.liftMm) return "front";
     // What has no way with all fingers away has none with some.
     const bare = [true, false].filter((toRight) => brake.openEnds && this.passesEnd(heaps, base, toRight));
     if (bare.some((toRight) => this.passesEnd(heaps, base, toRight, setup))) return "end";
-    if (row.length === 0 || (bare.length === 0 && frontLift(room, []) > brake.liftMm)) return "blocked";
+    if (row.length === 0 || (bare.length === 0 && !bareFront)) return "blocked";
     const above = heaps.flatMap(({ patches, lying }) =>
       patches.of(0, () => patchesOver(this.elements, lying)),
     );
     return fitThroughMouth(state, above, row, fingerDepth(brake)) ? "fingers off" : "blocked";
+  }
+
+  /** How far sheet and clamp must rise for the front, each finger under what stands over it alone. */
+  private exactLift(heaps: readonly Heap[], room: StateRoom, { number, fingers }: Setup): Mm {
+    const { liftMm } = this.machine.brake;
+    const clamp = new BlockedHeights();
+    clamp.addAll(room.clamp);
+    for (const { lying, overRow } of heaps) {
+      const heights = overRow.of(number, () => frontRise(lying, fingers, liftMm).clamp);
+      clamp.addAll(heights);
+    }
+    return room.riseMm + clamp.leastFree(0);
   }
 
   private passesEnd(heaps: readonly Heap[], base: Base, toRight: boolean, setup?: Setup): boolean {
@@ -124,6 +149,7 @@ export class SharedHandling {
       rooms: new Kept(),
       pastBase: new Kept(),
       pastRow: new Kept(),
+      overRow: new Kept(),
     }));
   }
 }

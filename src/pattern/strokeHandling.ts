@@ -56,17 +56,23 @@ export function strokeHandling(
   const lying = lyingShapes(state, finished);
   if (overlaps(lying, bodies)) return "blocked";
   const { liftMm, openEnds } = opening;
-  const front = new Rise(liftMm);
-  for (const body of bodies) {
-    for (const laid of laidOver(lying, body)) {
-      blockHeights(laid.features, body.solid, front.up(body), liftMm, front.heightsOf(body));
-      if (!front.fits) break;
-    }
-  }
+  const front = frontRise(lying, bodies, liftMm);
   if (front.fits) return "front";
   return openEnds && [true, false].some((toRight) => passesEnd(lying, bodies, liftMm, toRight))
     ? "end"
     : "blocked";
+}
+
+/** Heights at which the sheet can't be slid out by the front. */
+export function frontRise(lying: readonly Lying[], bodies: readonly Body[], liftMm: Mm): Rise {
+  const rise = new Rise(liftMm);
+  for (const body of bodies) {
+    for (const laid of laidOver(lying, body)) {
+      blockHeights(laid.features, body.solid, rise.up(body), liftMm, rise.heightsOf(body));
+      if (!rise.fits) return rise;
+    }
+  }
+  return rise;
 }
 
 /** Whether the sheet overlaps the brake where it lies before the bend is made, or after (`finished`). */

@@ -8,12 +8,12 @@ import type { SolidBody } from "../contact/solidBody.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
 import { liftsToTry, stationsUnder } from "./elementRoom.ts";
 import { type Element, StrokeElements } from "./elements.ts";
-import type { FingerSet, RowQuestion } from "./fingerRows.ts";
+import type { RowQuestion } from "./fingerRows.ts";
 import { fewestFingers } from "./fingerSets.ts";
 import { shortOf } from "./gripAndFlange.ts";
 import { Kept } from "./kept.ts";
 import { barredStretch, leastBare, type Missing, missingFinger } from "./missingFinger.ts";
-import { type Base, type Setup, Setups } from "./setups.ts";
+import { type Base, type Setup, Setups, type Wished } from "./setups.ts";
 import { SharedHandling } from "./sharedHandling.ts";
 import { blockedStations, fingerBodies, merged } from "./stations.ts";
 import type { StrokeRules } from "./stroke.ts";
@@ -47,9 +47,6 @@ export interface RowShown {
   /** Stations over which no finger can stand because of a face, too long to stay bare. */
   readonly barred?: Interval & { readonly face: number };
 }
-
-/** So many rows are tried for a part that gets in or out by another way than the front. */
-const MOST_SLOW = 3;
 
 function isOnHolder({ load, unload }: HeldStroke): boolean {
   return load !== "fingers off" && unload !== "fingers off";
@@ -85,7 +82,7 @@ export class StrokeJudge {
    * All ways to make the stroke after some bends, rows of the `wished` sets among them, no finger in the `barred` stations; none
    * where it can't be made.
    */
-  held(made: BendSet, wished: readonly FingerSet[], barred: readonly Interval[] = []): readonly HeldStroke[] {
+  held(made: BendSet, wished: Wished, barred: readonly Interval[] = []): readonly HeldStroke[] {
     const state = this.swings(made);
     if (!state) return [];
     const blocked = merged([...this.blockedFor(state), ...barred]);
@@ -247,33 +244,29 @@ export class StrokeJudge {
     state: StrokeState,
     base: Base,
     blocked: readonly Interval[],
-    wished: readonly FingerSet[],
+    wished: Wished,
   ): readonly HeldStroke[] {
-    let held: readonly HeldStroke[] = [];
+    const held = new Map<Setup, HeldStroke>();
     const under = (stations: readonly Interval[]): boolean => {
       const zones = stations.length === 0 ? blocked : merged([...blocked, ...stations]);
-      const ways = this.onRows(state, this.setups.between(base, zones, wished));
-      const onHolder = ways.filter(isOnHolder);
-      if (onHolder.length > 0 || held.length === 0) held = onHolder.length > 0 ? onHolder : ways;
-      return onHolder.length > 0;
+      for (const way of this.onRows(state, this.setups.between(base, zones, wished)))
+        held.set(way.setup, way);
+      return wished !== "every" && [...held.values()].some(isOnHolder);
     };
     // Fingers that the sheet can't pass on its way may stand elsewhere.
     if (!under([])) this.liftedStations(state, base).some(under);
-    return held;
+    const ways = [...held.values()];
+    const onHolder = wished === "every" ? [] : ways.filter(isOnHolder);
+    return onHolder.length > 0 ? onHolder : ways;
   }
 
-  /** The rows that let the part in and out; of those that it does not pass by the front only the first few are looked at. */
+  /** The rows that let the part in and out. */
   private onRows(state: StrokeState, setups: readonly Setup[]): HeldStroke[] {
-    const held: HeldStroke[] = [];
-    let slow = 0;
-    for (const setup of setups) {
-      if (slow >= MOST_SLOW) break;
+    return setups.flatMap((setup) => {
       const load = this.handling.way(state, setup, false);
       const unload = load === "blocked" ? load : this.handling.way(state, setup, true);
-      if (load !== "front" || unload !== "front") slow++;
-      if (unload !== "blocked") held.push({ setup, load, unload });
-    }
-    return held;
+      return unload === "blocked" ? [] : [{ setup, load, unload }];
+    });
   }
 
   /** Stations that fingers lifted so far as to pass something can't have, before the bend is made or after. */

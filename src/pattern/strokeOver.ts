@@ -4,8 +4,7 @@
  */
 import type { Machine } from "../contact/machine.ts";
 import type { Mm, Rad } from "../units/quantity.ts";
-import type { FingerSet } from "./fingerRows.ts";
-import type { Setup } from "./setups.ts";
+import type { Setup, Wished } from "./setups.ts";
 import type { StrokeRules } from "./stroke.ts";
 import type { WholeHandling } from "./strokeHandling.ts";
 import { type HeldStroke, StrokeJudge } from "./strokeJudge.ts";
@@ -34,7 +33,7 @@ export class StrokeOver {
   }
 
   /** All ways to make the stroke after some bends, rows of the `wished` sets among them; none where it can't be made. */
-  held(made: BendSet, wished: readonly FingerSet[]): readonly HeldStroke[] {
+  held(made: BendSet, wished: Wished): readonly HeldStroke[] {
     const barred = this.others.flatMap((judge) => judge.barred(made));
     return this.first.held(made, wished, barred).flatMap((way) => {
       let { load, unload } = way;

@@ -7,6 +7,7 @@ import type { BendSet, Held, Judge } from "../order/judge.ts";
 import { Weights } from "../order/weights.ts";
 import type { Mm } from "../units/quantity.ts";
 import type { FingerSet } from "./fingerRows.ts";
+import { setsOf } from "./fingerSets.ts";
 import { regionArea } from "./ring.ts";
 import type { Setup } from "./setups.ts";
 import type { StrokeRules } from "./stroke.ts";
@@ -31,6 +32,12 @@ interface Hold {
 /** More finger changes than this in one stroke cost no more. */
 const MOST_CHANGES = 99;
 
+/**
+ * Every finger set is looked at where so many pairs of strokes, each with its set, are to be compared; that is some tenths of a
+ * second. Beyond, the sets that are the fewest for some stroke.
+ */
+const MOST_COMPARED = 2e7;
+
 export class WholeJudge implements Judge<WholeHeld> {
   readonly bends: number;
   readonly strokes: readonly BendSet[];
@@ -44,6 +51,7 @@ export class WholeJudge implements Judge<WholeHeld> {
   private readonly areas: readonly number[];
   /** Finger sets that were the fewest for some stroke: tried for every other too. */
   private readonly sets: FingerSet[] = [];
+  private readonly everySet: boolean;
   private readonly seen = new Set<Setup>();
 
   constructor(
@@ -59,13 +67,17 @@ export class WholeJudge implements Judge<WholeHeld> {
       return planned.ok ? [{ stroke, judge: planned.over }] : [];
     });
     this.strokes = this.ways.map(({ stroke }) => stroke.bends.reduce((set, bend) => set | (1 << bend), 0));
+    const sets = setsOf(along.fingers ?? []);
+    this.everySet = sets ** 2 * this.ways.length * 2 ** this.bends <= MOST_COMPARED;
     this.areas = this.ways.map(({ judge }) => swungArea(judge));
     const mostArea = Math.max(1, ...this.areas) * this.bends;
     this.weights = new Weights([2 * this.bends, mostArea, MOST_CHANGES * this.bends]);
   }
 
   held(set: BendSet, stroke: number): readonly WholeHeld[] {
-    const found = this.ways[stroke]!.judge.held(set, this.sets);
+    const { judge } = this.ways[stroke]!;
+    if (this.everySet) return judge.held(set, "every").map((way) => this.heldBy(stroke, way));
+    const found = judge.held(set, this.sets);
     for (const { setup } of found) {
       if (this.seen.has(setup)) continue;
       this.seen.add(setup);
@@ -91,8 +103,9 @@ export class WholeJudge implements Judge<WholeHeld> {
     return this.ways[by.stroke]!.judge.widthMm(set, by.way.setup, enoughMm);
   }
 
-  swingRad(set: BendSet, stroke: number): number {
-    return this.ways[stroke]!.judge.swungRad(set);
+  /** The further the leaf swings before something is met, the less is wanted. */
+  wanted(set: BendSet, stroke: number): number {
+    return -this.ways[stroke]!.judge.swungRad(set);
   }
 
   blocked(stroke: number): WholeHeld {

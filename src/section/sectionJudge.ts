@@ -3,6 +3,7 @@
  * to the next, then by the width that swings (src/model.md, section 8). A bend can be made where it can with the most springback that
  * the job doubts, or with "all" at both ends and as likely, and is as clear as at the worst of these.
  */
+import type { Brake } from "../brake/brake.ts";
 import { Machine } from "../contact/machine.ts";
 import { judgeStep } from "../contact/step.ts";
 import { hemFolded } from "../motion/hemStrokes.ts";
@@ -15,6 +16,7 @@ import type { End, Part } from "../part/part.ts";
 import type { Mm } from "../units/quantity.ts";
 import { HemSeated } from "./hemSeated.ts";
 import { Seated } from "./seated.ts";
+import { changeWanted } from "./wanted.ts";
 
 /** A bend made with one end clamped; bends count from 0. */
 export interface Move extends Held {
@@ -41,6 +43,7 @@ export class SectionJudge implements Judge<Move> {
   private readonly changeCost: number;
   /** Then a bend with one end clamped is its counterpart with the other end clamped, the set of bends done mirrored. */
   private readonly sameFromBothEnds: boolean;
+  private readonly asLikely: { readonly part: Part; readonly brake: Brake };
   private mirrored: readonly [set: number, back: number] = [0, 0];
 
   constructor(
@@ -50,6 +53,7 @@ export class SectionJudge implements Judge<Move> {
     at: "most" | "all" = "most",
   ) {
     const machines = new Map([[machine.brake, machine]]);
+    this.asLikely = { part, brake: machine.brake };
     const all = variantsOf(part, machine.brake);
     const most = Math.max(...all.map(({ off }) => off.spring));
     const asked = at === "all" ? all : all.filter(({ off }) => off.spring === most);
@@ -108,23 +112,15 @@ export class SectionJudge implements Judge<Move> {
     return least;
   }
 
-  swingRad(set: number, stroke: number): number {
+  wanted(set: number, stroke: number): number {
     const { bend, clamped } = this.blocked(stroke);
-    const swings = this.variants.map(({ part, brake, machine }) => {
+    const wants = this.variants.map(({ off, part, brake, machine }) => {
       const made = part.bends[bend]!.hem ? hemFolded(part, brake, bend, MOST_FOLD_DEG) : part;
-      if (!made) return 0;
-      const { refused, contact, seat } = judgeStep(
-        made,
-        brake,
-        { bendsDone: set, bend, clamped },
-        this.marginMm,
-        machine,
-      );
-      // A nose that pinches is cured by a turn of a screw: no blocked stroke is nearer to being made.
-      if (refused) return refused === "pinched" ? seat.sweepRad : 0;
-      return contact ? contact.leafAngleRad : seat.sweepRad;
+      if (!made) return Number.POSITIVE_INFINITY;
+      const step = judgeStep(made, brake, { bendsDone: set, bend, clamped }, this.marginMm, machine);
+      return step.verdict === "hits" ? changeWanted(step, { ...this.asLikely, off }, bend) : 0;
     });
-    return Math.min(...swings);
+    return Math.max(...wants);
   }
 
   blocked(stroke: number): Move {

@@ -2,9 +2,11 @@
  * Two orders of one part against each other: the sequence of the bends, how often the part is turned, and what one does
  * otherwise than the best.
  */
+
 import type { Answer } from "../jobFile/answer.ts";
 import type { LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
+import { capital } from "./capital.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { throatWords } from "./stepWords.ts";
 
@@ -33,7 +35,7 @@ export function leastRoom({ order }: Pick<Answer, "order">): Mm | null {
   return rooms.length === 0 ? null : Math.min(...rooms);
 }
 
-/** @example roomWords(answer, "in") // "0.031 in to spare" */
+/** @example roomWords(answer, "in") // "0.041 in to spare" */
 export function roomWords(answer: Pick<Answer, "order">, units: LengthUnit): string {
   const roomMm = leastRoom(answer);
   return roomMm === null ? "nothing near" : `${lengthWords(roomMm, units)} to spare`;
@@ -50,6 +52,6 @@ export function handlingWords(
   const ends = other.map((step) => `${throatWords(step, bendCount)} in the throat for bend ${step.bend}`);
   const turning = turningWords(answer);
   return ends.length === 0 || ends.length > 3
-    ? `${turning.charAt(0).toUpperCase()}${turning.slice(1)}.`
-    : `${ends.join(", ").replace(/^./u, (sign) => sign.toUpperCase())}; ${turning}.`;
+    ? `${capital(turning)}.`
+    : `${capital(ends.join(", "))}; ${turning}.`;
 }

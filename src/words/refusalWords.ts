@@ -1,6 +1,7 @@
 /**
  * Why a bend is not even begun, with the figures: what holds and pushes the sheet, and what the brake is rated for.
  */
+
 import { leastInsideRadius } from "../brake/nosePinch.ts";
 import { automaticNoseSetback } from "../brake/noseSetback.ts";
 import type { Step } from "../contact/step.ts";
@@ -9,6 +10,7 @@ import { flangeOf, gripOf, type Hold } from "../motion/holds.ts";
 import { type Overload, overloadOf } from "../motion/rated.ts";
 import { formatLength } from "../units/length.ts";
 import { type Mm, toDeg } from "../units/quantity.ts";
+import { capital } from "./capital.ts";
 
 type Said = Pick<Job, "units" | "part" | "brake">;
 
@@ -45,8 +47,7 @@ function leastSetback({ brake: { clamp } }: Said, { overbendRad, thicknessMm, pi
 export function overloadSentence(job: Said): string | undefined {
   const overload = overloadOf(job.part, job.brake);
   if (overload === undefined) return undefined;
-  const words = overloadWords(job, overload);
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return `${capital(overloadWords(job, overload))}.`;
 }
 
 /** What is there, and what is wanted. */

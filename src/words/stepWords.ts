@@ -85,11 +85,6 @@ export function outcomeSentence(step: JudgedStep, units: LengthUnit, clamp: Clam
   return step.verdict === "tight" ? `Tight: only ${spare}.` : `Clear, ${spare}.`;
 }
 
-/** @example capital("flat 1") // "Flat 1" */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 /** @example lowered("Clear.") // "clear." */
 export function lowered(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);

@@ -2,13 +2,15 @@
  * One bend of the shop sheet in words, as a heading with sentences and as the cells of a table for parts with many
  * bends. Settings that are the same for every bend stand in the set-up and are left out here.
  */
+
 import type { Answer, StepAnswer } from "../jobFile/answer.ts";
 import type { Job } from "../jobFile/job.ts";
 import { angleWords } from "./angleWords.ts";
+import { capital } from "./capital.ts";
 import { flattenSentences } from "./hemWords.ts";
 import { lengthFigure, lengthWords, placeFigures, placeWords } from "./lengthWords.ts";
 import { oneNoseSetback } from "./setUpWords.ts";
-import { bendWords, capital, faceWords, lowered, outcomeSentence, throatWords } from "./stepWords.ts";
+import { bendWords, faceWords, lowered, outcomeSentence, throatWords } from "./stepWords.ts";
 
 /** Angles nearer than this are the same on a protractor. */
 const SAME_DEG = 0.05;

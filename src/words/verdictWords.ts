@@ -38,7 +38,11 @@ export function verdictSentence(job: Job, answer: Answer): string {
     if (blocked.refused === "pinched") return `${where}: at bend ${blocked.bend}, ${words}.`;
     const { contact } = blocked;
     const wide = contact?.member === "leaf" && contact.part !== "leaf" ? " The leaf is too wide for it." : "";
-    return `${where}: ${words} at bend ${blocked.bend}.${wide}`;
+    const back =
+      blocked.noseBack === undefined
+        ? ""
+        : ` The nose stands too far forward: this bend passes with it ${lengthWords(blocked.noseBack, job.units)} farther back.`;
+    return `${where}: ${words} at bend ${blocked.bend}.${wide}${back}`;
   }
   const first = answer.order[0];
   if (first === undefined) return "Nothing to bend.";

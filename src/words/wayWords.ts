@@ -2,6 +2,7 @@
  * A way out in the foreman's words, with figures in the user's unit.
  * Lengths in fractions of an inch where they are 64ths; what is left over is told as room to spare.
  */
+
 import type { OrderedBend } from "../jobFile/change.ts";
 import type { Job } from "../jobFile/job.ts";
 import type { Way } from "../jobFile/way.ts";
@@ -9,6 +10,7 @@ import type { WayOut } from "../jobFile/wayOut.ts";
 import { formatLength, type LengthUnit } from "../units/length.ts";
 import type { Mm } from "../units/quantity.ts";
 import { angleWords } from "./angleWords.ts";
+import { capital } from "./capital.ts";
 import { lengthWords } from "./lengthWords.ts";
 import { throatWords } from "./stepWords.ts";
 
@@ -110,8 +112,7 @@ function pairWords({ changes }: Way, length: (mm: Mm) => string): string {
     }
     return change.kind === "leafFace" ? [`use a leaf whose face reaches out ${length(change.toMm)}`] : [];
   });
-  const words = said.join(" and ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(said.join(" and "));
 }
 
 /** The flat or bend, and the one that may be changed in its place. */

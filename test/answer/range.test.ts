@@ -165,6 +165,25 @@ describe("a nose that may stand or be otherwise than the job says", () => {
   });
 });
 
+test("a nose too far forward is named as the cause, with how much farther back this bend passes", () => {
+  const s = 2;
+  const overbend = meetsAt(() => s) + 0.3;
+  const phi = (overbend * Math.PI) / 180;
+  const short = (T - 0.01 - (T + h) * Math.cos(phi)) / Math.sin(phi) - s;
+  const { read, answer } = wall({ bend: { overbend }, brake: { setback: s } });
+  const noseBack = answer.order[0]?.noseBack ?? 0;
+  expect(noseBack).toBeGreaterThan(short);
+  expect(noseBack - short).toBeLessThan(0.2);
+  expect(verdictSentence(read.job, answer)).toContain(
+    `The nose stands too far forward: this bend passes with it ${noseBack.toFixed(2)} mm farther back.`,
+  );
+  expect(wall({ bend: { overbend }, brake: { setback: s + noseBack } }).answer.verdict).not.toBe("hits");
+  // A thicker bar wants more than a turn of a screw: then the nose is not the cause.
+  const thick = wall({ bend: { overbend }, brake: { setback: s }, clamp: { thickness: 40 } });
+  expect(thick.answer.verdict).toBe("hits");
+  expect(thick.answer.order[0]?.noseBack).toBe(undefined);
+});
+
 test("doubts of a brake that can't be are told by their key", () => {
   const slip = (doubts: object) => {
     const { read } = wall();

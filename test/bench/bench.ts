@@ -5,6 +5,7 @@
  */
 import { writeFileSync } from "node:fs";
 import type { Shape } from "./benchJobs.ts";
+import { boxRows } from "./boxBench.ts";
 import { searchAlone, searchRows } from "./searchBench.ts";
 import { pairsAlone, sweepRows } from "./sweepBench.ts";
 import { said } from "./timing.ts";
@@ -17,6 +18,7 @@ async function wholeTable(withPage: boolean): Promise<void> {
     ...searchRows(),
     ...answerRows(),
     ...fitRow(),
+    ...boxRows(),
     ...(await coldRows()),
     ...(withPage ? pageRows() : []),
   ];

@@ -41,7 +41,7 @@ export function madeUpJudge({ seed, bends, open, granted, wishes, costGrain }: D
     between: (before, after) => (before.hold === after.hold ? 0 : 1 + (draw(5, before.hold, after.hold) % 4)),
     grants: (wish, set, by) => draw(6, wish, set, by.stroke, by.hold) < granted,
     clearanceMm: (set, by) => draw(7, set, by.stroke, by.hold) / 4,
-    swingRad: (set, stroke) => draw(8, set, stroke),
+    wanted: (set, stroke) => draw(8, set, stroke),
     blocked: (stroke) => heldAs(stroke, 0),
   };
 }
@@ -85,10 +85,10 @@ export interface Listed {
   /** Orders of strokes, however held. */
   readonly orders: number;
   readonly best: Worth | undefined;
-  /** Most bends made by any order, the best worth of those that make so many, and the farthest swing that ends one as good. */
+  /** Most bends made by any order, the best worth of those that make so many, and the least change wanted by a stroke that ends one. */
   readonly most: number;
   readonly bestOfMost: Worth;
-  readonly swingRad: number;
+  readonly wanted: number;
 }
 
 /** Lists every order, stroke by stroke and hold by hold. */
@@ -96,17 +96,18 @@ export function listOrders(judge: Judge<Held>): Listed {
   const whole = 2 ** judge.bends - 1;
   const orders = new Set<string>();
   let best: Worth | undefined;
-  let [most, swingRad] = [-1, 0];
+  let [most, wanted] = [-1, 0];
   let bestOfMost: Worth = { wishes: 0, cost: 0, mm: 0 };
   const goOn = (set: BendSet, strokes: readonly Held[]): void => {
     const worth = worthOf(judge, strokes);
     const bends = set.toString(2).replaceAll("0", "").length;
-    const against = bends - most || compareWorths(bestOfMost, worth);
-    const swing = Math.max(
-      ...judge.strokes.map((makes, stroke) => ((set & makes) === 0 ? judge.swingRad(set, stroke) : -1)),
+    const wants = Math.min(
+      ...judge.strokes.map((makes, i) =>
+        (set & makes) === 0 ? judge.wanted(set, i) : Number.POSITIVE_INFINITY,
+      ),
     );
-    if (against > 0) [most, bestOfMost, swingRad] = [bends, worth, swing];
-    if (against === 0) swingRad = Math.max(swingRad, swing);
+    const better = bends - most || wanted - wants || compareWorths(bestOfMost, worth);
+    if (better > 0) [most, bestOfMost, wanted] = [bends, worth, wants];
     if (set === whole) {
       orders.add(strokes.map(({ stroke }) => stroke).join(" "));
       if (!best || compareWorths(worth, best) < 0) best = worth;
@@ -118,5 +119,5 @@ export function listOrders(judge: Judge<Held>): Listed {
     });
   };
   goOn(0, []);
-  return { orders: orders.size, best, most, bestOfMost, swingRad };
+  return { orders: orders.size, best, most, bestOfMost, wanted };
 }

@@ -39,7 +39,7 @@ describe("searchOrders before made-up judges", () => {
       const set = made.reduce((sum, { makes }) => sum | makes, 0);
       expect(set.toString(2).replaceAll("0", "").length, said).toBe(listed.most);
       expect(compareWorths(worthOf(judge, made), listed.bestOfMost), said).toBe(0);
-      expect(judge.swingRad(set, found.order.at(-1)!.stroke), said).toBe(listed.swingRad);
+      expect(judge.wanted(set, found.order.at(-1)!.stroke), said).toBe(listed.wanted);
     }
     expect(Math.min(kinds.order, kinds.none)).toBeGreaterThan(30);
   });

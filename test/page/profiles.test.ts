@@ -2,7 +2,7 @@
  * Clamp profiles from outside: traced on a photo whose sizes are known, and read from DXF drawings written by hand
  * after the DXF reference (group codes 10, 20, 40, 42, 50, 51, 70).
  */
-import type { Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { DESKTOP, PHONE } from "./browser.ts";
 import { arc, drawing, line, lwpolyline } from "./dxfText.ts";
@@ -22,20 +22,26 @@ async function cornersOn(page: Page): Promise<number[][]> {
   return rows.map((row) => row.filter((value) => value !== "").map(Number));
 }
 
+/** A page in mm with the photo of a finger, to be traced as a clamp of its own profile. */
+async function photoShown(options: BrowserContextOptions) {
+  const page = await tests.visit(options);
+  await page.getByRole("radio", { name: "mm" }).check();
+  await page.getByRole("radio", { name: "Own profile" }).check();
+  const photo = await photoOfFinger(page);
+  await page
+    .locator('input[type="file"][accept="image/*"]')
+    .setInputFiles({ name: "finger.png", mimeType: "image/png", buffer: photo.png });
+  const picture = page.locator(".photo svg");
+  await picture.waitFor();
+  return { page, photo, picture };
+}
+
 describe.each([
   ["desktop", DESKTOP],
   ["phone", PHONE],
 ] as const)("tracing a photo on a %s", (_name, options) => {
   it("gives the finger's sizes back within 1 %, tilted as the photo is", async () => {
-    const page = await tests.visit(options);
-    await page.getByRole("radio", { name: "mm" }).check();
-    await page.getByRole("radio", { name: "Own profile" }).check();
-    const photo = await photoOfFinger(page);
-    await page
-      .locator('input[type="file"][accept="image/*"]')
-      .setInputFiles({ name: "finger.png", mimeType: "image/png", buffer: photo.png });
-    const picture = page.locator(".photo svg");
-    await picture.waitFor();
+    const { page, photo, picture } = await photoShown(options);
     const clickAt = async (spot: Spot) => {
       await picture.scrollIntoViewIfNeeded();
       const box = await picture.boundingBox();
@@ -155,15 +161,7 @@ describe("a profile from a DXF drawing", () => {
 
 describe("a photo taken aslant", () => {
   it("gives the sizes back by four corners of a square held to the clamp's side; clicks say what they did", async () => {
-    const page = await tests.visit(DESKTOP);
-    await page.getByRole("radio", { name: "mm" }).check();
-    await page.getByRole("radio", { name: "Own profile" }).check();
-    const photo = await photoOfFinger(page);
-    await page
-      .locator('input[type="file"][accept="image/*"]')
-      .setInputFiles({ name: "finger.png", mimeType: "image/png", buffer: photo.png });
-    const svg = page.locator(".photo svg");
-    await svg.waitFor();
+    const { page, photo, picture: svg } = await photoShown(DESKTOP);
     // A camera 400 mm off that looks 25° past the clamp's side: x along it, y up, in millimetres, to points of the photo.
     const seen = ({ x, y }: Spot): Spot => {
       const [c, s] = [Math.cos(0.436), Math.sin(0.436)];

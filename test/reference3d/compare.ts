@@ -10,6 +10,7 @@ import { strokePlan } from "../../src/pattern/strokePlan.ts";
 import { strokeState } from "../../src/pattern/strokeState.ts";
 import { toDeg, toRad } from "../../src/units/quantity.ts";
 import { dice, randomWholeFile } from "./randomWhole.ts";
+import { freeing } from "./solids.ts";
 import { StrokeTruth } from "./strokeTruth.ts";
 
 /** Contact angles may differ by so much: solids in space are looked at one angle at a time. */
@@ -45,21 +46,16 @@ export function compareSeed(seed: number): Compared | undefined {
     const { seat } = state.elements;
     const bodies = strokeBodies(machine, seat.noseSetbackMm, fingers ? { fingers } : {});
     const contact = strokeContact(state, bodies, machine);
-    const madeBends = new Set(bends.filter((one) => (made >>> one) & 1));
-    const truth = new StrokeTruth({
-      sheet: part.sheet,
-      kFactor: part.kFactor,
-      brake,
-      made: madeBends,
-      bend,
-      clampedFace,
-      fingers,
-    });
+    const before = made;
     made |= 1 << bend;
     if (contact && contact.face === undefined) continue;
     strokes++;
-    const told = disagreement(truth, contact && toDeg(contact.leafAngleRad), toDeg(seat.sweepRad));
-    truth.dispose();
+    const madeBends = new Set(bends.filter((one) => (before >>> one) & 1));
+    const { sheet, kFactor } = part;
+    const told = freeing(() => {
+      const truth = new StrokeTruth({ sheet, kFactor, brake, made: madeBends, bend, clampedFace, fingers });
+      return disagreement(truth, contact && toDeg(contact.leafAngleRad), toDeg(seat.sweepRad));
+    });
     if (contact) contacts++;
     if (told)
       wrong.push(

@@ -11,6 +11,26 @@ library.setup();
 export type Solid = Manifold;
 export type Matrix = readonly number[];
 
+/** The library keeps what it makes until it is told: solids made since then, to be let go of together. */
+let made: Solid[] = [];
+
+function kept(solid: Solid): Solid {
+  made.push(solid);
+  return solid;
+}
+
+/** Does some work and lets go of all solids made for it. */
+export function freeing<T>(work: () => T): T {
+  const before = made;
+  made = [];
+  try {
+    return work();
+  } finally {
+    for (const solid of made) solid.delete();
+    made = before;
+  }
+}
+
 /** Columns of a rigid map: where the blank's x, y, z axes and its origin go. */
 export function mapped(x: Vec3, y: Vec3, z: Vec3, origin: Vec3): Matrix {
   return [...x, 0, ...y, 0, ...z, 0, ...origin, 1];
@@ -36,19 +56,27 @@ type Ring = readonly { readonly x: number; readonly y: number }[];
 /** A flat piece of sheet between two heights, with its holes. */
 export function plate(outer: Ring, holes: readonly Ring[], from: number, to: number): Solid {
   const rings = [outer, ...holes].map((ring) => ring.map(({ x, y }): [number, number] => [x, y]));
-  return library.Manifold.extrude(rings, to - from).translate([0, 0, from]);
+  return moved(kept(library.Manifold.extrude(rings, to - from)), [0, 0, from]);
 }
 
 export function hull(points: readonly Vec3[]): Solid {
-  return library.Manifold.hull([...points]);
+  return kept(library.Manifold.hull([...points]));
 }
 
 export function union(solids: readonly Solid[]): Solid {
-  return solids.length === 0 ? library.Manifold.union([]) : library.Manifold.union([...solids]);
+  return kept(library.Manifold.union([...solids]));
 }
 
 export function placed(solid: Solid, map: Matrix): Solid {
-  return solid.transform([...map] as Parameters<Solid["transform"]>[0]);
+  return kept(solid.transform([...map] as Parameters<Solid["transform"]>[0]));
+}
+
+export function moved(solid: Solid, by: Vec3): Solid {
+  return kept(solid.translate(by));
+}
+
+export function without(solid: Solid, other: Solid): Solid {
+  return kept(solid.subtract(other));
 }
 
 /** Common volume in mm³. */
@@ -76,5 +104,5 @@ export function prism(outline: Outline, fromW: number, toW: number): Solid {
       return [center.x + radius * Math.cos(turned), center.y + radius * Math.sin(turned)] as [number, number];
     });
   });
-  return library.Manifold.extrude([ring], toW - fromW).translate([0, 0, -toW]);
+  return moved(kept(library.Manifold.extrude([ring], toW - fromW)), [0, 0, -toW]);
 }

@@ -11,14 +11,17 @@ import {
   after,
   at,
   common,
+  freeing,
   hull,
   type Matrix,
   mapped,
+  moved,
   placed,
   plate,
   prism,
   type Solid,
   union,
+  without,
 } from "./solids.ts";
 
 const INSET = 0.01;
@@ -30,7 +33,7 @@ const SLICE_MM = 0.001;
  * second is surely free. A sharp corner that has gone in by a third of a thousandth stands between.
  */
 const SURELY_MET = 1e-10;
-const SURELY_FREE = 1e-14;
+const SURELY_FREE = 1e-16;
 
 export interface Question {
   readonly sheet: SheetPart;
@@ -53,7 +56,6 @@ interface Piece {
 export class StrokeTruth {
   private readonly clamped: Solid;
   private readonly clampedStanding: Solid;
-  private readonly moving: Solid;
   private readonly movingStanding: Solid;
   private readonly movingRun: readonly Solid[];
   private readonly fixed: Solid;
@@ -72,7 +74,6 @@ export class StrokeTruth {
     const of = (wanted: (piece: Piece) => boolean) => union(pieces.filter(wanted).map(({ solid }) => solid));
     this.clamped = of(({ moving }) => !moving);
     this.clampedStanding = of(({ moving, run }) => !moving && !run);
-    this.moving = of(({ moving }) => moving);
     this.movingStanding = of(({ moving, run }) => moving && !run);
     this.movingRun = pieces.filter(({ moving, run }) => moving && run).map(({ solid }) => solid);
     const [from, to] = [-2000, 2000];
@@ -83,7 +84,7 @@ export class StrokeTruth {
       const over = stands
         ? fingers.map(({ fromMm, widthMm }) => [fromMm + TOUCH, fromMm + widthMm - TOUCH] as const)
         : [[from, to] as const];
-      return over.map(([a, b]) => prism(outline, a, b).translate([-line.noseSetbackMm, thicknessMm, 0]));
+      return over.map(([a, b]) => moved(prism(outline, a, b), [-line.noseSetbackMm, thicknessMm, 0]));
     });
     this.fixed = union([
       ...clamp,
@@ -109,37 +110,20 @@ export class StrokeTruth {
     const [c, s] = [Math.cos(phi), Math.sin(phi)];
     const swing = mapped([c, s, 0], [-s, c, 0], [0, 0, 1], [px - c * px + s * py, py - s * px - c * py, 0]);
     const slid = after(swing, mapped([1, 0, 0], [0, 1, 0], [0, 0, 1], [this.slide(phi), 0, 0]));
-    const swung: Solid[] = [];
-    const kept = <T extends Solid>(solid: T): T => {
-      swung.push(solid);
-      return solid;
-    };
-    const run = kept(union(this.movingRun.map((one) => this.cut(one, phi))));
-    const all = kept(union([this.movingStanding, run]));
-    const moving = kept(placed(all, slid));
-    const standing = kept(placed(this.movingStanding, slid));
-    const leaf = kept(placed(this.leaf, swing));
-    const met =
-      common(moving, this.fixed) > volume ||
-      common(moving, leaf) > volume ||
-      common(this.clamped, leaf) > volume ||
-      common(this.clamped, this.fixed) > volume ||
-      common(standing, this.clamped) > volume ||
-      common(moving, this.clampedStanding) > volume;
-    for (const solid of swung) solid.delete();
-    return met;
-  }
-
-  dispose(): void {
-    for (const one of [
-      this.clamped,
-      this.clampedStanding,
-      this.moving,
-      this.movingStanding,
-      this.fixed,
-      this.leaf,
-    ])
-      one.delete();
+    return freeing(() => {
+      const run = union(this.movingRun.map((one) => this.cut(one, phi)));
+      const moving = placed(union([this.movingStanding, run]), slid);
+      const standing = placed(this.movingStanding, slid);
+      const leaf = placed(this.leaf, swing);
+      return (
+        common(moving, this.fixed) > volume ||
+        common(moving, leaf) > volume ||
+        common(this.clamped, leaf) > volume ||
+        common(this.clamped, this.fixed) > volume ||
+        common(standing, this.clamped) > volume ||
+        common(moving, this.clampedStanding) > volume
+      );
+    });
   }
 
   /** How far the moving side has slid out since rest: d(φ) − d(0) measured from the pivot (design, section 5). */
@@ -174,11 +158,7 @@ export class StrokeTruth {
       );
       return box;
     });
-    if (from <= this.tangentX) return solid.translate([0, 0, 0]);
-    const zone = union(zones);
-    const left = solid.subtract(zone);
-    for (const one of [...zones, zone]) one.delete();
-    return left;
+    return from <= this.tangentX ? solid : without(solid, union(zones));
   }
 
   /** All the sheet with the leaf at rest, and the stretches of z of the stroke's own strips. */

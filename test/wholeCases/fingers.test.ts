@@ -38,12 +38,12 @@ describe("checkWhole: fingers for the last wall", () => {
       ]).answer.verdict,
     ).not.toBe("hits");
     const wide = BETWEEN_MM + spare + 0.05;
-    expect(
-      checked([
-        { width: wide, count: 1 },
-        { width: 420, count: 1 },
-      ]).answer.verdict,
-    ).toBe("hits");
+    const fingers = [wide, 420].map((width) => ({ width, count: 1 }));
+    expect(checked(fingers, LONG_WALLS_FIRST).answer.verdict).toBe("hits");
+    // With the last wall itself clamped, the others come up beside the finger and not on it: up to their faces it may reach.
+    const [last] = checked(fingers).answer.order.slice(-1);
+    expect(last!.verdict).toBe("tight");
+    expect(last!.clampedFace).toBeGreaterThan(1);
   });
 
   it("one of b − 2r − 2·gap is just wide enough", () => {

@@ -24,50 +24,52 @@ export interface Figure {
   readonly hidden?: boolean;
 }
 
+/** A dimension across, at height `y`, its extension lines from and to these heights. */
+const level = (x1: number, x2: number, y: number, [from, to]: Where): Pick<Figure, "lines" | "tips"> => ({
+  lines: `M${x1} ${from}V${to}M${x2} ${from}V${to}M${x1} ${y}H${x2}`,
+  tips: [
+    [x1, y, 180],
+    [x2, y, 0],
+  ],
+});
+
+/** A dimension up and down, at `x`, its extension lines from and to these places across. */
+const upright = (y1: number, y2: number, x: number, [from, to]: Where): Pick<Figure, "lines" | "tips"> => ({
+  lines: `M${from} ${y1}H${to}M${from} ${y2}H${to}M${x} ${y1}V${y2}`,
+  tips: [
+    [x, y1, 270],
+    [x, y2, 90],
+  ],
+});
+
 const clampKey = (key: string) => ["brake", "clamp", key] as const;
 
 export const LEAF_AND_BED: readonly Figure[] = [
   {
     name: "Leaf face",
     path: ["brake", "leaf", "profile", 1, 0],
-    lines: "M390 244V272M510 244V272M390 266H510",
-    tips: [
-      [390, 266, 180],
-      [510, 266, 0],
-    ],
+    ...level(390, 510, 266, [244, 272]),
     at: [450, 282],
     anchor: "middle",
   },
   {
     name: "Leaf thickness",
     path: ["brake", "leaf", "profile", 0, 1],
-    lines: "M514 200H538M514 240H538M532 200V240",
-    tips: [
-      [532, 200, 270],
-      [532, 240, 90],
-    ],
+    ...upright(200, 240, 532, [514, 538]),
     at: [542, 222],
     anchor: "start",
   },
   {
     name: "Bed depth",
     path: ["brake", "bed", "profile", 0, 0],
-    lines: "M130 304V332M390 304V332M130 326H390",
-    tips: [
-      [130, 326, 180],
-      [390, 326, 0],
-    ],
+    ...level(130, 390, 326, [304, 332]),
     at: [260, 342],
     anchor: "middle",
   },
   {
     name: "Bed height",
     path: ["brake", "bed", "profile", 0, 1],
-    lines: "M126 200H104M126 300H104M110 200V300",
-    tips: [
-      [110, 200, 270],
-      [110, 300, 90],
-    ],
+    ...upright(200, 300, 110, [126, 104]),
     at: [102, 250],
     anchor: "end",
   },
@@ -83,11 +85,7 @@ export const LEAF_AND_BED: readonly Figure[] = [
   {
     name: "Lift",
     path: ["brake", "lift"],
-    lines: "M484 191H510M484 140H510M504 191V140",
-    tips: [
-      [504, 140, 270],
-      [504, 191, 90],
-    ],
+    ...upright(140, 191, 504, [484, 510]),
     at: [512, 168],
     anchor: "start",
   },
@@ -117,11 +115,7 @@ export const LEAF_AND_BED: readonly Figure[] = [
     name: "Least grip",
     path: ["brake", "leastGrip"],
     usual: "usual",
-    lines: "M290 188V168M372 188V168M290 174H372",
-    tips: [
-      [290, 174, 180],
-      [372, 174, 0],
-    ],
+    ...level(290, 372, 174, [188, 168]),
     at: [331, 160],
     anchor: "middle",
     hidden: true,
@@ -130,11 +124,7 @@ export const LEAF_AND_BED: readonly Figure[] = [
     name: "Least flange",
     path: ["brake", "leastFlange"],
     usual: "usual",
-    lines: "M396 188V168M450 188V168M396 174H450",
-    tips: [
-      [396, 174, 180],
-      [450, 174, 0],
-    ],
+    ...level(396, 450, 174, [188, 168]),
     at: [456, 184],
     anchor: "start",
     hidden: true,
@@ -146,11 +136,7 @@ const HOLDER: readonly Figure[] = [
     name: "Holder height",
     path: clampKey("holderHeight"),
     usual: "none",
-    lines: "M176 30H154M176 92H154M160 30V92",
-    tips: [
-      [160, 30, 270],
-      [160, 92, 90],
-    ],
+    ...upright(30, 92, 160, [176, 154]),
     at: [152, 60],
     anchor: "end",
   },
@@ -158,11 +144,7 @@ const HOLDER: readonly Figure[] = [
     name: "Holder depth",
     path: clampKey("holderDepth"),
     usual: "none",
-    lines: "M180 26V6M260 26V6M180 12H260",
-    tips: [
-      [180, 12, 180],
-      [260, 12, 0],
-    ],
+    ...level(180, 260, 12, [26, 6]),
     at: [216, -2],
     anchor: "middle",
   },
@@ -215,11 +197,7 @@ const NOSE: readonly Figure[] = [
 const underside = (name: string, key: string): Figure => ({
   name,
   path: clampKey(key),
-  lines: "M210 194V230M376 194V230M210 224H376",
-  tips: [
-    [210, 224, 180],
-    [376, 224, 0],
-  ],
+  ...level(210, 376, 224, [194, 230]),
   at: [293, 240],
   anchor: "middle",
 });
@@ -227,11 +205,7 @@ const underside = (name: string, key: string): Figure => ({
 const height = (name: string, key: string): Figure => ({
   name,
   path: clampKey(key),
-  lines: "M206 92H184M206 192H184M190 92V192",
-  tips: [
-    [190, 92, 270],
-    [190, 192, 90],
-  ],
+  ...upright(92, 192, 190, [206, 184]),
   at: [182, 142],
   anchor: "end",
 });

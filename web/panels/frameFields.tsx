@@ -2,7 +2,7 @@
  * What is told of the brake beside its section: pieces of the frame with the stretch along which they stand, and how far off its
  * readings may be.
  */
-import { capital } from "../../src/words/stepWords.ts";
+import { capital } from "../../src/words/capital.ts";
 import { CornerTable } from "../fields/cornerTable.tsx";
 import { Field } from "../fields/field.tsx";
 import { usePage } from "../page.ts";

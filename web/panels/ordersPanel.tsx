@@ -1,8 +1,9 @@
 /**
  * The orders that fold, grouped by the bends' sequence, the best first; any two of them side by side, played in step.
  */
+
 import { useEffect, useRef, useState } from "preact/hooks";
-import { capital } from "../../src/words/stepWords.ts";
+import { capital } from "../../src/words/capital.ts";
 import { usePage } from "../page.ts";
 import type { OrderFile } from "../store/jobFile.ts";
 import { fileText } from "../store/jobFile.ts";

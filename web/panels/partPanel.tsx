@@ -1,8 +1,9 @@
 /**
  * The part: metal and thickness, then flats and bends as one strip in the order in which they lie on the sheet.
  */
+
 import { useMemo, useState } from "preact/hooks";
-import { capital } from "../../src/words/stepWords.ts";
+import { capital } from "../../src/words/capital.ts";
 import { Choice } from "../fields/choice.tsx";
 import { usePage } from "../page.ts";
 import { litLabel, measuredFlats } from "../stage/measured.ts";

@@ -2,10 +2,12 @@
  * The drawing with its handles: leaf slider, play and pause, step back and forward, zoom; the flats' dimensions as
  * buttons to change them in place; and the step in words for those who hear it.
  */
+
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { angleWords } from "../../src/words/angleWords.ts";
+import { capital } from "../../src/words/capital.ts";
 import { contactWords } from "../../src/words/contactWords.ts";
-import { capital, faceWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
+import { faceWords, outcomeSentence, stepTitle, throatWords } from "../../src/words/stepWords.ts";
 import { usePage } from "../page.ts";
 import type { Frame } from "../stage/frame.ts";
 import { wireGestures } from "../stage/gestures.ts";

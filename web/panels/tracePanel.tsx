@@ -183,58 +183,24 @@ export function TracePanel() {
           <div class="fields">
             {marks.square.length > 0 || mode === "square" ? (
               <>
-                <label class="field">
-                  <span>
-                    First to second corner <span class="unit">{units}</span>
-                  </span>
-                  <input
-                    type="text"
-                    inputMode="decimal"
-                    value={wide}
-                    maxLength={40}
-                    onInput={(event) => setWide(event.currentTarget.value)}
-                  />
-                </label>
-                <label class="field">
-                  <span>
-                    Second to third corner <span class="unit">{units}</span>
-                  </span>
-                  <input
-                    type="text"
-                    inputMode="decimal"
-                    value={high}
-                    maxLength={40}
-                    onInput={(event) => setHigh(event.currentTarget.value)}
-                  />
-                </label>
+                <LengthField label="First to second corner" units={units} value={wide} onType={setWide} />
+                <LengthField label="Second to third corner" units={units} value={high} onType={setHigh} />
               </>
             ) : (
-              <label class="field">
-                <span>
-                  Distance of the two ruler points <span class="unit">{units}</span>
-                </span>
-                <input
-                  type="text"
-                  inputMode="decimal"
-                  value={apart}
-                  maxLength={40}
-                  onInput={(event) => setApart(event.currentTarget.value)}
-                />
-              </label>
-            )}
-            <label class="field">
-              <span>
-                Nose radius, if the corner was clicked sharp <span class="unit">{units}</span>
-              </span>
-              <input
-                type="text"
-                inputMode="decimal"
-                value={radius}
-                placeholder="as traced"
-                maxLength={40}
-                onInput={(event) => setRadius(event.currentTarget.value)}
+              <LengthField
+                label="Distance of the two ruler points"
+                units={units}
+                value={apart}
+                onType={setApart}
               />
-            </label>
+            )}
+            <LengthField
+              label="Nose radius, if the corner was clicked sharp"
+              units={units}
+              value={radius}
+              usual="as traced"
+              onType={setRadius}
+            />
             <Choice
               label="The nose points"
               options={[
@@ -264,5 +230,36 @@ export function TracePanel() {
         </div>
       ) : null}
     </div>
+  );
+}
+
+/** A length that belongs to the photo, not to the job. */
+function LengthField({
+  label,
+  units,
+  value,
+  usual,
+  onType,
+}: {
+  readonly label: string;
+  readonly units: string;
+  readonly value: string;
+  readonly usual?: string;
+  readonly onType: (text: string) => void;
+}) {
+  return (
+    <label class="field">
+      <span>
+        {label} <span class="unit">{units}</span>
+      </span>
+      <input
+        type="text"
+        inputMode="decimal"
+        value={value}
+        placeholder={usual ?? ""}
+        maxLength={40}
+        onInput={(event) => onType(event.currentTarget.value)}
+      />
+    </label>
   );
 }

@@ -143,11 +143,17 @@ export function drawFinishedPart(
       size: { halfWide: Math.max(18, wide) / 2, halfHigh: 9 },
     };
   });
-  const asked: readonly AskedLabel[] = [...lengths.toSorted((a, b) => span(a) - span(b)), ...notes];
+  // Where flats alone fill the small picture, the bends between them are told by the large one.
+  const bendsToo = figures || arcs.length <= MOST_NUMBERED;
+  const flatsFirst = lengths.toSorted((a, b) => span(a) - span(b));
+  const asked: readonly AskedLabel[] = [...flatsFirst, ...(bendsToo ? notes : [])];
   const sheet = [...drawn.map(({ from, to }): Piece => [from, to]), ...joints];
   const placed = placedDimensions(asked, { width, height, sheet, half: thick / 2, taken: [], marks: [] });
   return { path, thick, placed, words };
 }
+
+/** A small picture has room for the numbers of so many bends beside those of the flats. */
+const MOST_NUMBERED = 8;
 
 const span = (one: AskedLength | AskedNote) =>
   one.kind === "note" ? 0 : Math.hypot(one.to.x - one.from.x, one.to.y - one.from.y);

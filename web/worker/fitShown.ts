@@ -8,8 +8,8 @@ import type { JobFile } from "../../src/jobFile/schema.ts";
 import type { FitCell } from "../../src/jobFile/shopFit.ts";
 import type { LengthUnit } from "../../src/units/length.ts";
 import { fitShop } from "../../src/ways/shopFit.ts";
+import { capital } from "../../src/words/capital.ts";
 import { cellWords, shopSentence } from "../../src/words/shopWords.ts";
-import { capital } from "../../src/words/stepWords.ts";
 import type { FitShown, FitShownCell } from "./messages.ts";
 
 /** Parts come as jobs in one unit, brakes as those of any of them; a job that can't be read is named and left out. */

@@ -20,7 +20,7 @@ const DEAD_COILS = 2;
 /** Coils stand so far apart when it is shut. */
 const SOLID_SHARE = 0.9;
 
-/** @example springOf(11.11, 0.94, 10.5).rateNPerMm // 0.72 */
+/** @example springOf(11.11, 0.94, 10.5).rateNPerMm // 0.71 */
 export function springOf(outsideMm: Mm, wireMm: Mm, activeCoils: number, freeMm: Mm = 0): Spring {
   const coil = outsideMm - wireMm;
   const index = coil / wireMm;
