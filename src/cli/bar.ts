@@ -2,7 +2,6 @@
  * `noseroom bar FILE`: a shop-made narrow brake for a job's part, or for the parts of a shop that no brake makes: how
  * thick its bar may be, what to buy and in which order to make it, with plans to print.
  */
-import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { writePdf } from "../drawing/pdfPen.ts";
 import { writeSvg } from "../drawing/svgPen.ts";
@@ -24,10 +23,9 @@ import { inkFor } from "./ink.ts";
 import { jobText } from "./jobText.ts";
 import { wholeRefused } from "./openJob.ts";
 import { shopFrom } from "./openShop.ts";
-import { Refusal, systemSentence } from "./refusal.ts";
 import { slipsRefused } from "./slips.ts";
 import { columnsOf, wrap } from "./wrap.ts";
-import { writeAllOut, writeOut } from "./writeOut.ts";
+import { makeFolder, writeAllOut, writeOut } from "./writeOut.ts";
 
 const ONE_SECTION =
   "A narrow brake is planned for sections: write the flats and bends across the wall and lip that don't fold as a job of their own, and give it to bar.";
@@ -147,9 +145,7 @@ async function writePlans(
   }
   if (options.dxf !== undefined) {
     const folder = options.dxf;
-    await mkdir(folder, { recursive: true }).catch((reason: unknown) => {
-      throw new Refusal(systemSentence(folder, "written", reason));
-    });
+    await makeFolder(folder);
     const pieces = plan ? pieceFiles(plan) : [];
     await writeAllOut(
       pieces.map(({ name, text }) => [join(folder, name), text] as const),

@@ -30,7 +30,12 @@ export interface BarWindow {
   readonly thickestMm: Mm;
   /** Stock thicknesses inside, thinnest first. */
   readonly stockInsideMm: readonly Mm[];
+  /** Where there is no stock inside: what a thicker one is planed or ground down to. */
+  readonly planedMm?: Mm;
 }
+
+/** Planed to a mark that a rule shows, else ground to one that a micrometer shows. */
+const PLANED_TO_MM = { in: [25.4 / 64, 0.127, 0.0254], mm: [0.1, 0.02] } as const;
 
 /** The window. It is empty where thinnest is above thickest. */
 export function barWindow(
@@ -48,6 +53,10 @@ export function barWindow(
   const thinnestMm = Math.max(thinnestByStrengthMm, thinnestByStiffnessMm, thinnestByNoseMm);
   const governs =
     thinnestMm === thinnestByNoseMm ? "nose" : thinnestMm === thinnestByStrengthMm ? "strength" : "stiffness";
+  const stockInsideMm = stock.flatThicknessesMm.filter((t) => t >= thinnestMm && t <= thickestByClearanceMm);
+  const planedMm = PLANED_TO_MM[requirements.units]
+    .map((stepMm) => Math.ceil(thinnestMm / stepMm - 1e-9) * stepMm)
+    .find((mm) => mm <= thickestByClearanceMm);
   return {
     thinnestByStrengthMm,
     thinnestByStiffnessMm,
@@ -55,7 +64,8 @@ export function barWindow(
     thinnestMm,
     governs,
     thickestMm: thickestByClearanceMm,
-    stockInsideMm: stock.flatThicknessesMm.filter((t) => t >= thinnestMm && t <= thickestByClearanceMm),
+    stockInsideMm,
+    ...(stockInsideMm.length === 0 && planedMm !== undefined && { planedMm }),
   };
 }
 
@@ -73,7 +83,12 @@ function thinnestByNose(noseRadiusMm: Mm, frontBevelDeg: Deg): Mm {
  * @example windowSentence({ thinnestMm: 3.78, thickestMm: 7.9, stockInsideMm: [4.7625, 6.35] }, "in") // "Clamp bar from 0.149 to 0.311 in thick: 3/16 or 1/4 in from stock."
  */
 export function windowSentence(
-  { thinnestMm, thickestMm, stockInsideMm }: Pick<BarWindow, "thinnestMm" | "thickestMm" | "stockInsideMm">,
+  {
+    thinnestMm,
+    thickestMm,
+    stockInsideMm,
+    planedMm,
+  }: Pick<BarWindow, "thinnestMm" | "thickestMm" | "stockInsideMm" | "planedMm">,
   units: LengthUnit,
 ): string {
   const least = leastFigure(thinnestMm, units);
@@ -81,8 +96,12 @@ export function windowSentence(
   if (thinnestMm > thickestMm) {
     return `No clamp bar will do: it must be at least ${least} ${units} to hold and at most ${largest} ${units} to clear.`;
   }
+  const none =
+    planedMm === undefined
+      ? "no stock size"
+      : `no stock size, planed down to ${formatLength(planedMm, units)} ${units}`;
   const sizes = inWords(stockInsideMm.map((mm) => formatLength(mm, units)));
-  return `Clamp bar from ${least} to ${largest} ${units} thick: ${sizes === "" ? "no stock size" : `${sizes} ${units} from stock`}.`;
+  return `Clamp bar from ${least} to ${largest} ${units} thick: ${sizes === "" ? none : `${sizes} ${units} from stock`}.`;
 }
 
 /** Sizes to choose from: 1/8, 3/16 or 1/4. */

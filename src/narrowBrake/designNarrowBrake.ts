@@ -11,7 +11,7 @@ import { swingCheck } from "./checks/swingCheck.ts";
 import type { UnderLoad } from "./checks/under.ts";
 import { cutList } from "./cutList.ts";
 import { freeSwing, freeSwingBefore, inOnePlace } from "./freeSwing.ts";
-import { type GoverningLoads, governingLoads } from "./governingLoads.ts";
+import { governingLoads } from "./governingLoads.ts";
 import { lightest } from "./lightest.ts";
 import type { NarrowBrake, Refused } from "./narrowBrake.ts";
 import { barLength, boltsInside } from "./places.ts";
@@ -22,7 +22,7 @@ import {
 } from "./requirements.ts";
 import { failureWords } from "./shopFigures.ts";
 import { firstSizes } from "./sizes.ts";
-import { type Stock, stockIn } from "./stockSize.ts";
+import { stockIn } from "./stockSize.ts";
 import type { StrengthCheck } from "./strengthCheck.ts";
 import { checksOf, underLoad } from "./tried.ts";
 import { shopWords } from "./words/shopWords.ts";
@@ -96,8 +96,10 @@ function soundWith(requirements: ResolvedRequirements, backLeg: boolean): Sound 
   const stock = stockIn(units);
   const wantedFaceMm = faceWanted(requirements);
   const firstLoads = governingLoads(requirements, Math.min(wantedFaceMm, 12.7));
-  const barMm = barThickness(requirements, firstLoads, stock);
-  if (barMm === undefined) return windowSentence(barWindow(requirements, firstLoads, stock), units);
+  const window = barWindow(requirements, firstLoads, stock);
+  // The thinnest bar of the rack within the window; where none is, one that is planed down to it.
+  const barMm = window.stockInsideMm[0] ?? window.planedMm;
+  if (barMm === undefined) return windowSentence(window, units);
   const barMmLong = barLength(firstLoads.longestPartMm, units);
   let sizes = firstSizes({ ...requirements, boltsInside: boltsInside(requirements), backLeg }, stock, barMm, {
     barMm: barMmLong,
@@ -173,19 +175,6 @@ function swingsAsked({ requirements: { parts }, places }: UnderLoad) {
 
 function rackEnds(failed: StrengthCheck | undefined, why: string, units: LengthUnit): string {
   return `${failed === undefined ? "This brake can't be planned" : failureWords(failed, units)}: ${why}.`;
-}
-
-/** The thinnest bar of the rack within the window; where none is, one that is planed down to it. */
-function barThickness(
-  requirements: ResolvedRequirements,
-  loads: GoverningLoads,
-  stock: Stock,
-): Mm | undefined {
-  const { thinnestMm, thickestMm, stockInsideMm } = barWindow(requirements, loads, stock);
-  if (stockInsideMm[0] !== undefined) return stockInsideMm[0];
-  const fine = requirements.units === "in" ? 25.4 / 64 : 0.1;
-  const planedMm = Math.ceil(thinnestMm / fine - 1e-9) * fine;
-  return planedMm <= thickestMm ? planedMm : undefined;
 }
 
 /** Face that the leaf should have: the longest of the shortest flanges, as far as the parts clear it. */

@@ -79,12 +79,13 @@ export class SharedHandling {
     if (room.lifts.of(setup.number, () => frontLift(room, setup.fingers)) <= brake.liftMm) return "front";
     if (room.overlaps) return "blocked";
     const heaps = this.heapsOf(state, finished);
+    const bareFront = frontLift(room, []) <= brake.liftMm;
     // What leans over the fingers is lower over some of them than it is anywhere.
-    if (row.length > 0 && this.exactLift(heaps, room, setup) <= brake.liftMm) return "front";
+    if (row.length > 0 && bareFront && this.exactLift(heaps, room, setup) <= brake.liftMm) return "front";
     // What has no way with all fingers away has none with some.
     const bare = [true, false].filter((toRight) => brake.openEnds && this.passesEnd(heaps, base, toRight));
     if (bare.some((toRight) => this.passesEnd(heaps, base, toRight, setup))) return "end";
-    if (row.length === 0 || (bare.length === 0 && frontLift(room, []) > brake.liftMm)) return "blocked";
+    if (row.length === 0 || (bare.length === 0 && !bareFront)) return "blocked";
     const above = heaps.flatMap(({ patches, lying }) =>
       patches.of(0, () => patchesOver(this.elements, lying)),
     );

@@ -62,3 +62,33 @@ test.each([
     }
   },
 );
+
+test.each(["in", "mm"] as const)(
+  "designNarrowBrake in %s: a bar between two sizes of the rack is planed from the thicker, told in list and steps",
+  (units) => {
+    const trough = asked(
+      {
+        metal: { name: "5052-H32", yieldMpa: 193, modulusMpa: 70_000, ultimateMpa: 228 },
+        thicknessMm: 0.813,
+      },
+      8,
+      units,
+    );
+    const { thinnestMm } = designNarrowBrake(trough).window;
+    const thickestByClearanceMm = thinnestMm + 0.06;
+    const { plan, window, windowSentence } = designNarrowBrake({ ...trough, thickestByClearanceMm });
+    expect(window.stockInsideMm).toEqual([]);
+    const { profile } = plan!.assembly.pieces.find(({ id }) => id === "bar")!.shape as {
+      profile: readonly (readonly [number, number])[];
+    };
+    const ys = profile.map(([, y]) => y);
+    const thickMm = Math.max(...ys) - Math.min(...ys);
+    expect(thickMm).toBeGreaterThanOrEqual(thinnestMm - 1e-9);
+    expect(thickMm).toBeLessThanOrEqual(thickestByClearanceMm + 1e-9);
+    const told = /planed (?:down )?to ([\d.]+)/u;
+    const unitMm = units === "in" ? 25.4 : 1;
+    for (const text of [windowSentence, plan!.cutList[0]!.stock])
+      expect(Number(told.exec(text)![1]) * unitMm).toBeCloseTo(thickMm, 1);
+    expect(plan!.making[0]!.words).toMatch(/Plane or grind the bar to [\d.]+ (in|mm) thick/u);
+  },
+);

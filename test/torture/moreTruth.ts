@@ -26,15 +26,18 @@ function searched({ part, brake, marginMm }: Job, done: number, bend: number, en
 
 /** Doubts of the leaf angle by so many degrees and of a given setback by so many mm; undefined where all agrees. */
 export function doubtFault(file: RandomJob, state: State, done: number, byDeg: number): string | undefined {
-  const read = readJob(JSON.stringify({ ...file, brake: { ...file.brake, doubts: { overbend: byDeg } } }));
+  const given = typeof file.brake.setback === "number" ? file.brake.setback : undefined;
+  const byMm = given === undefined ? 0 : byDeg / 10;
+  const doubts = { overbend: byDeg, ...(byMm > 0 && { setback: byMm }) };
+  const read = readJob(JSON.stringify({ ...file, brake: { ...file.brake, doubts } }));
   if (!read.ok) return `its doubts cannot be read: ${JSON.stringify(read.problems)}`;
   const { job } = read;
-  const given = typeof file.brake.setback === "number" ? file.brake.setback : undefined;
   // A nose that springs to its least, or is kept for all bends, stands elsewhere in a job of its own.
   if (file.brake.setback === "one") return undefined;
   if (given !== undefined && job.part.bends.some(({ noseSetbackMm }) => noseSetbackMm !== given))
     return undefined;
-  const ends = [0, 1, -1].map((way) => atEnd(file, job, way * byDeg));
+  const backs = byMm > 0 ? [0, byMm, -byMm] : [0];
+  const ends = backs.flatMap((backMm) => [0, 1, -1].map((way) => atEnd(file, job, way * byDeg, backMm)));
   if (ends.some((end) => end === undefined)) return undefined;
   const truth = ends.every(
     (end) =>
@@ -48,22 +51,33 @@ export function doubtFault(file: RandomJob, state: State, done: number, byDeg: n
   const found = searched(job, done, state.bend, state.end);
   return found === truth
     ? undefined
-    : `with the leaf ${byDeg}° either way the search says ${found}, its ends ${truth}`;
+    : `with the leaf ${byDeg}° and the nose ${byMm} mm either way the search says ${found}, its ends ${truth}`;
 }
 
-/** The job with every leaf angle at one end, on the blank that was cut for the likely ones. */
-function atEnd(file: RandomJob, { part }: Job, offDeg: number): Job | undefined {
+/**
+ * The job with every leaf angle at one end and its given setback off by so much, on the blank that was cut for the likely ones; undefined
+ * where a nose springs to its least, or a flat lacks more than half of itself.
+ */
+function atEnd(file: RandomJob, { part }: Job, offDeg: number, backMm: number): Job | undefined {
   const bends = file.part.bends.map((bend, i) => {
     const [low, high] = part.bends[i]!.overbendRangeDeg!;
     return { ...bend, overbend: Math.min(high, Math.max(low, bend.overbend + offDeg)) };
   });
-  const read = readJob(JSON.stringify({ ...file, part: { ...file.part, bends } }));
+  const { setback } = file.brake;
+  const at = typeof setback === "number" ? setback + backMm : setback;
+  const changed = { ...file, part: { ...file.part, bends }, brake: { ...file.brake, setback: at } };
+  const read = readJob(JSON.stringify(changed));
   if (!read.ok) return undefined;
+  if (
+    backMm !== 0 &&
+    read.job.part.bends.some(({ noseSetbackMm, pinched }) => pinched || noseSetbackMm !== at)
+  )
+    return undefined;
   const more = read.job.part.bends.map(
     ({ allowanceMm }, i) => (allowanceMm - part.bends[i]!.allowanceMm) / 2,
   );
   const flatsMm = part.flatsMm.map((flat, i) => flat - (more[i - 1] ?? 0) - (more[i] ?? 0));
-  return flatsMm.every((flat) => flat > 0.1)
+  return flatsMm.every((flat, i) => flat > Math.max(0.1, part.flatsMm[i]! / 2))
     ? { ...read.job, part: { ...read.job.part, flatsMm } }
     : undefined;
 }

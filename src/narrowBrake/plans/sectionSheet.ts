@@ -69,6 +69,9 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, upright: 
   ];
   const named: readonly (readonly [string, Point])[] = [
     ["clamp bar", { x: bar.max[0] - 3, y: (bar.min[1] + bar.max[1]) / 2 }],
+    ...(assembly.pieces.some(({ id }) => id === "rib")
+      ? [["rib of the holder", { x: box("rib").max[0] - 1, y: box("rib").max[1] - 4 }] as const]
+      : []),
     ["holder", { x: holder.max[0] - 4, y: (holder.min[1] + holder.max[1]) / 2 }],
     ["hold-down bolt, nut, washer", { x: boltX, y: box("nut-1").max[1] - 2 }],
     ["leaf", { x: leaf.max[0] / 2, y: leaf.min[1] * 0.3 }],
@@ -80,6 +83,9 @@ export function sectionSheet(plan: NarrowBrakePlan, units: LengthUnit, upright: 
     ["screw rail", { x: -places.railBackMm + places.railMm / 2, y: places.railHighMm - 1.5 }],
     ["heel strip", { x: -places.stripFrontMm - 3, y: 0.3 }],
     ["bed cap", { x: cap.min[0] + 8, y: cap.min[1] / 2 }],
+    ...(places.legHighMm > 0
+      ? [["back leg", { x: cap.min[0] + 2, y: cap.min[1] - places.legHighMm * 0.5 }] as const]
+      : []),
     ["spine", { x: (spine.min[0] + spine.max[0]) / 2, y: spine.min[1] * 0.8 }],
     ["bed ear, behind", { x: -places.bedEarLongMm + places.earRadiusMm + 2, y: places.bedEarLowY + 3 }],
   ];

@@ -13,6 +13,7 @@ const HATCHED: Readonly<Record<string, Layer>> = {
   "rib of the holder": "clamp",
   "bed cap": "bed",
   spine: "bed",
+  "back leg": "bed",
   "screw rail": "frame",
   "heel strip": "frame",
   leaf: "leaf",

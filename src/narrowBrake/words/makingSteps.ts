@@ -7,9 +7,10 @@ import { nutTorqueNm } from "../checks/clampForces.ts";
 import type { UnderLoad } from "../checks/under.ts";
 import { torqueWords } from "../forceWords.ts";
 import type { MakingStep } from "../narrowBrake.ts";
+import { pieceOf } from "../solid.ts";
 
 export function makingSteps(under: UnderLoad): MakingStep[] {
-  const { requirements, places, assembly } = under;
+  const { requirements, places, sizes, assembly } = under;
   const { units } = requirements;
   const words = (mm: Mm) => `${formatLength(mm, units)} ${units}`;
   const ids = (...names: readonly string[]) =>
@@ -20,10 +21,13 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
   const clamp = ids("clamp bar", "holder", "rib of the holder", "bar screw");
   const bench = under.sizes.held === "bench";
   const feet = ids("foot");
+  // A bar between two sizes of the rack comes out of the thicker.
+  const planed = pieceOf(assembly, "bar").stock.includes("planed")
+    ? ` Plane or grind the bar to ${words(sizes.barMm)} thick, the same within ${units === "in" ? "0.002 in" : "0.05 mm"} all along, taking as much off both faces.`
+    : "";
   return [
     {
-      words:
-        "Saw all pieces to the cut list: the straightest stock for bar, cap and leaf. Mark the numbers on them. Break every edge but the cap's and the leaf's working edges.",
+      words: `Saw all pieces to the cut list: the straightest stock for bar, cap and leaf. Mark the numbers on them.${planed} Break every edge but the cap's and the leaf's working edges.`,
       shows: ids("clamp bar", "holder", "bed cap", "spine", "leaf"),
     },
     {
@@ -31,7 +35,7 @@ export function makingSteps(under: UnderLoad): MakingStep[] {
       shows: ids("bed cap", "holder", "clamp bar", "screw rail"),
     },
     {
-      words: `Weld the spine under the cap, square to it, its front face ${words(places.spineFrontMm)} behind the cap's front edge. Short runs, from side to side and end to end, cooling between.${places.legHighMm > 0 ? " Weld the back leg in the same way, turn and turn about with the spine." : ""}${bench ? " Weld the feet under it the same way." : ""}`,
+      words: `Weld the spine under the cap, square to it, its front face ${words(places.spineFrontMm)} behind the cap's front edge. Short runs, from side to side and end to end, cooling between.${places.legHighMm > 0 ? " Weld the back leg in the same way, turn and turn about with the spine." : ""}${bench ? " Weld the feet under the spine the same way." : ""}`,
       shows: [...ids("bed cap", "spine", "back leg"), ...feet],
     },
     {

@@ -25,7 +25,7 @@ export function workOn(piece: Piece, under: UnderLoad): string {
       return `Round the bottom front edge to ${words(requirements.noseRadiusMm)}${front}; nose ${straight}. Countersink from below, heads flush or lower.`;
     }
     case "holder":
-      return `Front edge ${straight}. Break all edges.`;
+      return `Front edge ${straight}. Holes that do not go through are drilled from below. Break all edges.`;
     case "rib of the holder":
       return `Fillet ${words(sizes.weldMm)} both sides${runs}, before the holder's front is dressed.`;
     case "bed cap":

@@ -196,7 +196,7 @@ function cautions(under: UnderLoad): string[] {
   const weight = weightWords(kg, units);
   const lift =
     kg > HOIST_KG
-      ? `It weighs ${weight}: lift it with a hoist, never by hand.`
+      ? `It weighs ${weight}: lift it with a hoist, never by hand. With nuts and washers off, the clamp lifts out as a load of its own, ${weightWords(clampKg(under), units)}.`
       : kg > LIFT_ALONE_KG
         ? `It weighs ${weight}: lift it with two people.`
         : `It weighs ${weight}: hold it until the vise is tight.`;
