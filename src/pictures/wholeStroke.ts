@@ -255,7 +255,8 @@ function fingersOf(
   const heightMm = wide * 0.035;
   const marks: Mark[] = [
     ...hulls.filter((hull) => !isThin(hull)).flatMap(edgesOf),
-    ...rows.map(({ box }): Mark => ({ kind: "outline", layer: "clamp", outline: box })),
+    // Seen, not cut: no hatch.
+    ...rows.map(({ box }): Mark => ({ kind: "outline", layer: "face", outline: box })),
     ...hulls.filter(isThin).map((hull): Mark => ({ kind: "outline", layer: "part", outline: polygon(hull) })),
     ...lines.map(
       ({ from, to }): Mark => ({
