@@ -44,7 +44,7 @@ export function narrowBrakePlans(brake: NarrowBrake, size: PageSize): readonly P
   const foot = plan.cautions.slice(0, 2).join(" ");
   const flow = (blocks: readonly Block[], name: string) => flowBlocks(blocks, size, name, foot);
   return [
-    ...flow(firstPage(brake, plan, widthMm), TITLE),
+    ...flow(firstPage(brake, plan, widthMm), `${TITLE}, picture and list`),
     ...assemblySheets(plan, units, size),
     ...flow(
       [...pieceBlocks(brake, plan, widthMm), noseDetail(plan, brake.requirements, widthMm)],
