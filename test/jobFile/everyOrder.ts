@@ -4,7 +4,9 @@
  */
 import { judgeStep, type Step } from "../../src/contact/step.ts";
 import type { Job } from "../../src/jobFile/job.ts";
+import { AS_LIKELY } from "../../src/motion/variants.ts";
 import type { End } from "../../src/part/part.ts";
+import { changeWanted } from "../../src/section/wanted.ts";
 
 export interface Move {
   readonly bend: number;
@@ -27,7 +29,7 @@ export interface Listed {
   readonly best: OrderRank | undefined;
   /** Most bends made by any order. */
   readonly most: number;
-  /** Best rank that so many made bends have, whichever bends they are. */
+  /** Best rank that so many made bends have, of those left with the bend that wants the least change. */
   readonly bestOfMost: OrderRank;
 }
 
@@ -78,6 +80,16 @@ export class Judge {
     };
   }
 
+  /** The least change that any bend left wants after these bends. */
+  leastWanted(bendsDone: number): number {
+    const { part, brake } = this.job;
+    const left = part.bends.flatMap((_, bend) =>
+      (bendsDone >> bend) & 1 ? [] : (["start", "end"] as const).map((clamped) => ({ bend, clamped })),
+    );
+    const standing = { part, brake, off: AS_LIKELY };
+    return Math.min(...left.map((move) => changeWanted(this.of(bendsDone, move), standing, move.bend)));
+  }
+
   private widthBeyond({ bend, clamped }: Move): number {
     const { flatsMm, bends } = this.job.part;
     const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
@@ -106,12 +118,14 @@ export function listOrders(judge: Judge): Listed {
   const moves: Move[] = [];
   let [viableOrders, most] = [0, 0];
   let best: OrderRank | undefined;
-  let bestOfMost: OrderRank = { verdict: "clear", changes: 0, swungMm: 0, clearanceMm: Infinity };
+  /** By the bends made, for so many as any order makes. */
+  let furthest = new Map<number, OrderRank>();
   const goOn = (done: number): void => {
     const rank = judge.rank(moves);
-    if (moves.length > most || (moves.length === most && compareRanks(rank, bestOfMost) < 0))
-      bestOfMost = rank;
+    if (moves.length > most) furthest = new Map();
     most = Math.max(most, moves.length);
+    const before = furthest.get(done);
+    if (moves.length === most && (!before || compareRanks(rank, before) < 0)) furthest.set(done, rank);
     if (moves.length === n) {
       viableOrders++;
       if (!best || compareRanks(rank, best) < 0) best = rank;
@@ -128,5 +142,8 @@ export function listOrders(judge: Judge): Listed {
     }
   };
   goOn(0);
-  return { viableOrders, best, most, bestOfMost };
+  const wants = new Map([...furthest.keys()].map((done) => [done, judge.leastWanted(done)]));
+  const least = Math.min(...wants.values());
+  const nearest = [...furthest].filter(([done]) => wants.get(done)! <= least + 1e-9).map(([, rank]) => rank);
+  return { viableOrders, best, most, bestOfMost: nearest.sort(compareRanks)[0]! };
 }

@@ -13,8 +13,14 @@ import { COMMAND, EXAMPLES, type Outcome, run } from "../../cli/noseroom.ts";
 const STOPPED = "Stopped before it was done; nothing was decided.\n";
 const example = (name: string) => readFileSync(join(EXAMPLES, name), "utf8");
 
-/** More bends than are answered on the spot: the search has a thread of its own. */
-const LONG = example("eight-bends.json");
+/** More bends than are answered on the spot, so that the search has a thread of its own: the example's eight and two more. */
+const LONG = longer(example("eight-bends.json"));
+
+function longer(text: string): string {
+  const { part, ...rest } = JSON.parse(text);
+  const [flats, bends] = [part.flats, part.bends].map((list) => [...list, ...list.slice(-2)]);
+  return JSON.stringify({ ...rest, part: { ...part, flats, bends } });
+}
 
 /** A shop with the long part alone, and the brake of its job. */
 function longShop(): string {
