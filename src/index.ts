@@ -108,6 +108,7 @@ export type {
   Refused,
 } from "./narrowBrake/narrowBrake.ts";
 export type {
+  BendToFold,
   GiveLimits,
   NarrowBrakeWishes,
   ResolvedRequirements,
