@@ -77,7 +77,7 @@ it("shows as many fingers from the front as the step names", async () => {
   const said = await page.locator(".step.shown").textContent();
   const widths = /Fingers: ([\d. +]+),/.exec(said ?? "")![1]!.split("+");
   const row = page.locator(".beside figure").nth(1);
-  await expect.poll(() => row.locator("path.clamp").count()).toBe(widths.length);
+  await expect.poll(() => row.locator("path.face").count()).toBe(widths.length);
 });
 
 it("plays the fold stroke by stroke, the leaf swinging", async () => {
