@@ -37,6 +37,8 @@ const MOST_CHANGES = 99;
  * second. Beyond, the sets that are the fewest for some stroke.
  */
 const MOST_COMPARED = 2e7;
+/** Nor are more sets than these looked at one by one for each stroke: that would take minutes. */
+const MOST_SETS = 64;
 
 export class WholeJudge implements Judge<WholeHeld> {
   readonly bends: number;
@@ -68,7 +70,7 @@ export class WholeJudge implements Judge<WholeHeld> {
     });
     this.strokes = this.ways.map(({ stroke }) => stroke.bends.reduce((set, bend) => set | (1 << bend), 0));
     const sets = setsOf(along.fingers ?? []);
-    this.everySet = sets ** 2 * this.ways.length * 2 ** this.bends <= MOST_COMPARED;
+    this.everySet = sets <= MOST_SETS && sets ** 2 * this.ways.length * 2 ** this.bends <= MOST_COMPARED;
     this.areas = this.ways.map(({ judge }) => swungArea(judge));
     const mostArea = Math.max(1, ...this.areas) * this.bends;
     this.weights = new Weights([2 * this.bends, mostArea, MOST_CHANGES * this.bends]);
